@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: Apache-2.0
+
+/**
+ * The core of Wingwright: conceptual sizing of small aircraft.
+ *
+ * <p>A new package adds its {@code exports} line here with its first class; a test compares this list with the classes.
+ */
+@SuppressWarnings({"module", "requires-automatic", "requires-transitive-automatic"})
+module io.github.wingwright.core {
+    requires transitive java.measure;
+    requires static transitive org.jspecify;
+    requires tech.units.indriya;
+    requires commons.math3;
+
+    exports io.github.wingwright.core.numerics to
+            io.github.wingwright.airfoils,
+            io.github.wingwright.stability;
+}

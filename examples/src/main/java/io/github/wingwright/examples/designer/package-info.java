@@ -1,0 +1,7 @@
+// SPDX-License-Identifier: Apache-2.0
+
+/** The program that turns a brief into a design. */
+@NullMarked
+package io.github.wingwright.examples.designer;
+
+import org.jspecify.annotations.NullMarked;

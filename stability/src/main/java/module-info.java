@@ -1,0 +1,9 @@
+// SPDX-License-Identifier: Apache-2.0
+
+/** Tails, balance, trim, static and dynamic stability, and the loop that closes a design. */
+@SuppressWarnings({"module", "requires-automatic", "requires-transitive-automatic"})
+module io.github.wingwright.stability {
+    requires transitive io.github.wingwright.core;
+    requires static transitive org.jspecify;
+    requires commons.math3;
+}
