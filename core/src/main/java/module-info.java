@@ -9,9 +9,10 @@
 module io.github.wingwright.core {
     requires transitive java.measure;
     requires static transitive org.jspecify;
-    requires tech.units.indriya;
     requires commons.math3;
 
+    exports io.github.wingwright.core.basis;
+    exports io.github.wingwright.core.quantity;
     exports io.github.wingwright.core.numerics to
             io.github.wingwright.airfoils,
             io.github.wingwright.stability;

@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.basis;
+
+import java.util.OptionalDouble;
+
+/**
+ * Something that speaks for or against a length and a diameter: a machine, a guideline, what must fit inside.
+ *
+ * <p>A consideration is a margin over length and diameter. Where the margin is zero or more it is satisfied. An interval
+ * of diameters at a fixed length, an interval of lengths at a fixed diameter and a region of both all come from the same
+ * margin. Anybody may write one: the margin is enough, the intervals are found from it; a closed form is quicker.
+ */
+public interface Consideration {
+
+  /**
+   * What is considered, in words, with its numbers.
+   *
+   * @return for example {@code "fineness ratio 6 to 10"}
+   */
+  String name();
+
+  /**
+   * How binding it is.
+   *
+   * @return the strength
+   */
+  Strength strength();
+
+  /**
+   * Who says so.
+   *
+   * @return the source
+   */
+  Source source();
+
+  /**
+   * How well a body satisfies it.
+   *
+   * @param length length of the body [m], positive
+   * @param diameter diameter of the body [m], positive
+   * @return zero or more where satisfied; a relative distance where that makes sense; finite and continuous
+   */
+  double margin(double length, double diameter);
+
+  /**
+   * The diameters that satisfy it at one length, as one interval.
+   *
+   * @param length length of the body [m]
+   * @param search the diameters to look at [m], positive and finite
+   * @return the interval; empty if no diameter in the search satisfies it; an end at the end of the search is open
+   */
+  default Interval diametersAt(double length, Interval search) {
+    return MarginSearch.interval(d -> margin(length, d), search);
+  }
+
+  /**
+   * The lengths that satisfy it at one diameter, as one interval.
+   *
+   * @param diameter diameter of the body [m]
+   * @param search the lengths to look at [m], positive and finite
+   * @return the interval; empty if no length in the search satisfies it; an end at the end of the search is open
+   */
+  default Interval lengthsAt(double diameter, Interval search) {
+    return MarginSearch.interval(l -> margin(l, diameter), search);
+  }
+
+  /**
+   * The diameter it would like best at one length.
+   *
+   * @param length length of the body [m]
+   * @return the diameter [m] for a target, else empty
+   */
+  default OptionalDouble preferredDiameter(double length) {
+    return OptionalDouble.empty();
+  }
+}

@@ -1,0 +1,271 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.basis;
+
+import io.github.wingwright.core.quantity.NamedUnit;
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.StringJoiner;
+
+/**
+ * What a set of considerations leaves of one dimension: who binds each end, or who clashes and by how much.
+ *
+ * <p>Limits and guidelines that apply are intersected; targets pull and do not bind; considerations that were set aside
+ * are kept in the list and shown, and take no part.
+ */
+public final class FeasibleRange implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private final String variable;
+  private final NamedUnit<?> unit;
+  private final List<Bound> bounds;
+  private final Interval interval;
+  private final Interval limits;
+
+  private FeasibleRange(String variable, NamedUnit<?> unit, List<Bound> bounds) {
+    this.variable = variable;
+    this.unit = unit;
+    this.bounds = List.copyOf(bounds);
+    Interval all = Interval.ALL;
+    Interval hard = Interval.ALL;
+    for (Bound bound : bounds) {
+      if (bound.binds()) {
+        all = all.intersect(bound.interval());
+        if (bound.strength() == Strength.LIMIT) {
+          hard = hard.intersect(bound.interval());
+        }
+      }
+    }
+    this.interval = all;
+    this.limits = hard;
+  }
+
+  /**
+   * The range that some bounds leave.
+   *
+   * @param variable the dimension, such as {@code "fuselage diameter"}
+   * @param unit the unit to show it in
+   * @param bounds what each consideration leaves
+   * @return the range
+   */
+  public static FeasibleRange of(String variable, NamedUnit<?> unit, List<Bound> bounds) {
+    return new FeasibleRange(variable, unit, bounds);
+  }
+
+  /**
+   * The dimension.
+   *
+   * @return for example {@code "fuselage diameter"}
+   */
+  public String variable() {
+    return variable;
+  }
+
+  /**
+   * The unit to show it in.
+   *
+   * @return the unit
+   */
+  public NamedUnit<?> unit() {
+    return unit;
+  }
+
+  /**
+   * All considerations, set aside or not.
+   *
+   * @return the bounds in the order they were given
+   */
+  public List<Bound> bounds() {
+    return bounds;
+  }
+
+  /**
+   * What limits and guidelines leave together.
+   *
+   * @return the feasible interval [SI], empty if they clash
+   */
+  public Interval interval() {
+    return interval;
+  }
+
+  /**
+   * What the limits alone leave.
+   *
+   * @return the interval [SI]
+   */
+  public Interval limits() {
+    return limits;
+  }
+
+  /**
+   * Whether nothing is left.
+   *
+   * @return true if limits and guidelines clash
+   */
+  public boolean isEmpty() {
+    return interval.isEmpty();
+  }
+
+  /**
+   * Who binds the lower end.
+   *
+   * @return the bound with the greatest lower end, empty if nothing binds it
+   */
+  public Optional<Bound> lowerBinding() {
+    Bound binding = null;
+    for (Bound bound : bounds) {
+      if (bound.binds()
+          && bound.interval().lower() > Double.NEGATIVE_INFINITY
+          && (binding == null || bound.interval().lower() > binding.interval().lower())) {
+        binding = bound;
+      }
+    }
+    return Optional.ofNullable(binding);
+  }
+
+  /**
+   * Who binds the upper end.
+   *
+   * @return the bound with the least upper end, empty if nothing binds it
+   */
+  public Optional<Bound> upperBinding() {
+    Bound binding = null;
+    for (Bound bound : bounds) {
+      if (bound.binds()
+          && bound.interval().upper() < Double.POSITIVE_INFINITY
+          && (binding == null || bound.interval().upper() < binding.interval().upper())) {
+        binding = bound;
+      }
+    }
+    return Optional.ofNullable(binding);
+  }
+
+  /**
+   * The considerations that cannot both hold, worst first.
+   *
+   * @return one entry for each pair whose intervals are apart; empty if the range is not empty
+   */
+  public List<Clash> clashes() {
+    List<Clash> clashes = new ArrayList<>();
+    for (Bound low : bounds) {
+      for (Bound high : bounds) {
+        if (low.binds() && high.binds() && low.interval().lower() > high.interval().upper()) {
+          clashes.add(new Clash(low, high));
+        }
+      }
+    }
+    clashes.sort((a, b) -> Double.compare(b.gap(), a.gap()));
+    return List.copyOf(clashes);
+  }
+
+  /**
+   * What giving up one consideration would leave.
+   *
+   * @param bound one of {@link #bounds()}
+   * @return the interval without it [SI]
+   */
+  public Interval without(Bound bound) {
+    Interval rest = Interval.ALL;
+    for (Bound other : bounds) {
+      if (other.binds() && !other.equals(bound)) {
+        rest = rest.intersect(other.interval());
+      }
+    }
+    return rest;
+  }
+
+  /**
+   * What a choice leaves undone.
+   *
+   * @param value the chosen value [SI]
+   * @return a serious finding for each limit broken, a caution for each guideline left
+   */
+  public List<Finding> check(double value) {
+    List<Finding> findings = new ArrayList<>();
+    for (Bound bound : bounds) {
+      if (bound.binds() && !bound.interval().contains(value)) {
+        boolean limit = bound.strength() == Strength.LIMIT;
+        findings.add(
+            Finding.of(
+                limit ? Severity.SERIOUS : Severity.CAUTION,
+                variable,
+                (limit ? "The limit \"" : "The guideline \"") + bound.name() + "\" does not hold for this choice.",
+                value,
+                bound.interval(),
+                unit,
+                bound.source()));
+      }
+    }
+    return Finding.inOrderOfWeight(findings);
+  }
+
+  /**
+   * A table: a line for each consideration, then what is left and who binds it.
+   *
+   * @return several lines of text
+   */
+  @Override
+  public String toString() {
+    StringJoiner lines = new StringJoiner(System.lineSeparator());
+    lines.add(variable + ":");
+    for (Bound bound : bounds) {
+      String what =
+          bound.strength() == Strength.TARGET && bound.preference().isPresent()
+              ? "near " + unit.format(bound.preferred(), 4)
+              : bound.interval().format(unit);
+      String decision = bound.decision().kind() == Decision.Kind.CHOSEN ? "" : ", " + bound.decision();
+      lines.add(
+          "  " + bound.strength().name().toLowerCase(java.util.Locale.ROOT) + "  " + bound.name() + ": " + what + decision);
+    }
+    if (isEmpty()) {
+      clashes().forEach(clash -> lines.add("  clash: " + clash.describe(unit)));
+    } else {
+      lines.add("  feasible: " + interval.format(unit));
+      lowerBinding().ifPresent(bound -> lines.add("  lower end bound by " + bound.name()));
+      upperBinding().ifPresent(bound -> lines.add("  upper end bound by " + bound.name()));
+    }
+    return lines.toString();
+  }
+
+  /**
+   * Two considerations that cannot both hold.
+   *
+   * @param low the one that asks for more
+   * @param high the one that asks for less
+   */
+  public record Clash(Bound low, Bound high) implements Serializable {
+    /**
+     * By how much they miss each other.
+     *
+     * @return the gap between their intervals [SI], positive
+     */
+    public double gap() {
+      return low.interval().lower() - high.interval().upper();
+    }
+
+    /**
+     * The clash in words, with the smallest change of each side that would end it.
+     *
+     * @param unit the unit to show values in
+     * @return one sentence
+     */
+    public String describe(NamedUnit<?> unit) {
+      return "\""
+          + low.name()
+          + "\" needs "
+          + low.interval().format(unit)
+          + ", \""
+          + high.name()
+          + "\" allows "
+          + high.interval().format(unit)
+          + ": they miss each other by "
+          + unit.format(gap(), 3)
+          + ". Relax the first to "
+          + unit.format(high.interval().upper(), 4)
+          + " or the second to "
+          + unit.format(low.interval().lower(), 4)
+          + ".";
+    }
+  }
+}

@@ -1,0 +1,132 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.basis;
+
+import io.github.wingwright.core.quantity.NamedUnit;
+import java.io.Serializable;
+
+/**
+ * A closed interval of SI values; an end may be infinite. An interval whose lower end is above its upper end is empty.
+ *
+ * @param lower lower end, −∞ for none
+ * @param upper upper end, +∞ for none
+ */
+public record Interval(double lower, double upper) implements Serializable {
+  /** All values. */
+  public static final Interval ALL = new Interval(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+
+  /** No value. */
+  public static final Interval NONE = new Interval(Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY);
+
+  /** Refuses NaN. */
+  public Interval {
+    if (Double.isNaN(lower) || Double.isNaN(upper)) {
+      throw new IllegalArgumentException("interval ends must be numbers, were " + lower + " and " + upper);
+    }
+  }
+
+  /**
+   * From a value upwards.
+   *
+   * @param lower lower end
+   * @return [lower, ∞)
+   */
+  public static Interval atLeast(double lower) {
+    return new Interval(lower, Double.POSITIVE_INFINITY);
+  }
+
+  /**
+   * Up to a value.
+   *
+   * @param upper upper end
+   * @return (−∞, upper]
+   */
+  public static Interval atMost(double upper) {
+    return new Interval(Double.NEGATIVE_INFINITY, upper);
+  }
+
+  /**
+   * Between two values.
+   *
+   * @param lower lower end
+   * @param upper upper end
+   * @return [lower, upper]
+   */
+  public static Interval between(double lower, double upper) {
+    return new Interval(lower, upper);
+  }
+
+  /**
+   * Whether a value lies inside, ends included.
+   *
+   * @param value an SI value
+   * @return lower ≤ value ≤ upper
+   */
+  public boolean contains(double value) {
+    return lower <= value && value <= upper;
+  }
+
+  /**
+   * Whether there is no value in it.
+   *
+   * @return whether the lower end is above the upper
+   */
+  public boolean isEmpty() {
+    return lower > upper;
+  }
+
+  /**
+   * What two intervals have in common.
+   *
+   * @param other another interval
+   * @return the intersection, empty if they are apart
+   */
+  public Interval intersect(Interval other) {
+    return new Interval(Math.max(lower, other.lower), Math.min(upper, other.upper));
+  }
+
+  /**
+   * The nearest value inside.
+   *
+   * @param value an SI value
+   * @return the value itself if it lies inside, else the nearer end
+   */
+  public double clamp(double value) {
+    return Math.max(lower, Math.min(upper, value));
+  }
+
+  /**
+   * The width.
+   *
+   * @return upper − lower; negative if empty: by how much the ends miss each other
+   */
+  public double width() {
+    return upper - lower;
+  }
+
+  /**
+   * The interval as text.
+   *
+   * @param unit unit to show it in
+   * @return for example {@code "20 to 35 mm"}, {@code "at least 20 mm"}
+   */
+  public String format(NamedUnit<?> unit) {
+    if (isEmpty()) {
+      return "nothing";
+    }
+    if (Double.isInfinite(lower) && Double.isInfinite(upper)) {
+      return "any value";
+    }
+    if (Double.isInfinite(lower)) {
+      return "at most " + unit.format(upper, 4);
+    }
+    if (Double.isInfinite(upper)) {
+      return "at least " + unit.format(lower, 4);
+    }
+    return NamedUnit.NUMBER.format(unit.fromSi(lower), 4) + " to " + unit.format(upper, 4);
+  }
+
+  @Override
+  public String toString() {
+    return format(NamedUnit.NUMBER);
+  }
+}

@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.basis;
+
+import java.util.function.DoubleUnaryOperator;
+
+/** Finds the interval on which a continuous margin is not negative. */
+final class MarginSearch {
+  /** Points of the first scan, spaced by equal ratios: an interval narrower than one step can be missed. */
+  private static final int SCAN = 257;
+
+  /** Bisection halves the step until the ends are exact to a few units in the last place. */
+  private static final int HALVINGS = 60;
+
+  private MarginSearch() {}
+
+  /**
+   * The widest run of satisfied scan points, its ends refined. An end that lies at the end of the search is reported as
+   * unbounded, because the margin does not bind there.
+   */
+  static Interval interval(DoubleUnaryOperator margin, Interval search) {
+    double lower = search.lower();
+    double upper = search.upper();
+    if (!(lower > 0.0) || !(upper > lower) || Double.isInfinite(upper)) {
+      throw new IllegalArgumentException("search must be positive, finite and not empty, was " + search);
+    }
+    double ratio = Math.pow(upper / lower, 1.0 / (SCAN - 1));
+    int bestFrom = -1;
+    int bestTo = -2;
+    int from = -1;
+    for (int i = 0; i < SCAN; i++) {
+      boolean satisfied = margin.applyAsDouble(point(lower, ratio, i, upper)) >= 0.0;
+      if (satisfied && from < 0) {
+        from = i;
+      }
+      if (satisfied && i - from > bestTo - bestFrom) {
+        bestFrom = from;
+        bestTo = i;
+      }
+      if (!satisfied) {
+        from = -1;
+      }
+    }
+    if (bestFrom < 0) {
+      return Interval.NONE;
+    }
+    double low =
+        bestFrom == 0
+            ? Double.NEGATIVE_INFINITY
+            : edge(margin, point(lower, ratio, bestFrom, upper), point(lower, ratio, bestFrom - 1, upper));
+    double high =
+        bestTo == SCAN - 1
+            ? Double.POSITIVE_INFINITY
+            : edge(margin, point(lower, ratio, bestTo, upper), point(lower, ratio, bestTo + 1, upper));
+    return new Interval(low, high);
+  }
+
+  private static double point(double lower, double ratio, int i, double upper) {
+    return i == SCAN - 1 ? upper : lower * Math.pow(ratio, i);
+  }
+
+  private static double edge(DoubleUnaryOperator margin, double satisfied, double violated) {
+    double inside = satisfied;
+    double outside = violated;
+    for (int i = 0; i < HALVINGS; i++) {
+      double middle = 0.5 * (inside + outside);
+      if (margin.applyAsDouble(middle) >= 0.0) {
+        inside = middle;
+      } else {
+        outside = middle;
+      }
+    }
+    return inside;
+  }
+}

@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.basis;
+
+import java.util.List;
+
+/**
+ * A result of sizing with everything that defends it.
+ *
+ * @param value what was sized
+ * @param range the feasible range of the dimension that was chosen
+ * @param workings the steps that lead to its numbers
+ * @param findings what the designer should know about it, heaviest first
+ * @param prices what leaving a guideline costs and gains; empty if none was left
+ * @param <T> what was sized
+ */
+public record Sized<T>(
+    T value, FeasibleRange range, Workings workings, List<Finding> findings, List<Price> prices) {
+
+  /** Keeps the findings in order of weight. */
+  public Sized {
+    findings = Finding.inOrderOfWeight(findings);
+    prices = List.copyOf(prices);
+  }
+
+  @Override
+  public String toString() {
+    return value + (findings.isEmpty() ? "" : " (" + findings.size() + " findings)");
+  }
+}

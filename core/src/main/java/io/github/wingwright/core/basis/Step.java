@@ -1,0 +1,415 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.basis;
+
+import io.github.wingwright.core.quantity.NamedUnit;
+import io.github.wingwright.core.quantity.ScalarQuantity;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * One line of the workings: a number, and how it comes from other numbers.
+ *
+ * <p>A step is made from inputs only, never from a result. It computes its value itself, with the same method that the
+ * library computes with, so a number that is shown is the number that was used. Its inputs are steps again; together they
+ * form a graph without cycles, from the brief to the last number of the sheet.
+ *
+ * <p>There are four kinds: a {@link Given} value, an {@link Evaluated} formula, a {@link Sum} of lines (a table), and a
+ * {@link Solution} found by a numerical method, with its closing equation and residual.
+ */
+public sealed interface Step permits Step.Given, Step.Evaluated, Step.Sum, Step.Solution {
+
+  /**
+   * What the number is, in words.
+   *
+   * @return for example {@code "wing reference area"}
+   */
+  String name();
+
+  /**
+   * Its symbol.
+   *
+   * @return for example {@code "S"}
+   */
+  String symbol();
+
+  /**
+   * Its coherent SI unit.
+   *
+   * @return the unit
+   */
+  NamedUnit<?> unit();
+
+  /**
+   * The number.
+   *
+   * @return the value [SI]
+   */
+  double value();
+
+  /**
+   * The steps that it comes from.
+   *
+   * @return the inputs, none for a given value
+   */
+  List<Step> inputs();
+
+  /**
+   * Where the formula or the value comes from.
+   *
+   * @return the source
+   */
+  Source source();
+
+  /**
+   * What is remarkable about it: inputs outside the domain of the formula.
+   *
+   * @return findings, usually none
+   */
+  default List<Finding> findings() {
+    return List.of();
+  }
+
+  /**
+   * A given quantity.
+   *
+   * @param name what it is
+   * @param symbol its symbol
+   * @param quantity its value
+   * @param origin who gave it: the brief, a guideline, a measurement
+   * @param <Q> kind of quantity
+   * @return the step
+   */
+  static <Q extends ScalarQuantity<Q>> Step given(String name, String symbol, Q quantity, Source origin) {
+    return new Given(name, symbol, quantity.kind().siUnit(), quantity.si(), origin);
+  }
+
+  /**
+   * A given number.
+   *
+   * @param name what it is
+   * @param symbol its symbol
+   * @param value its value
+   * @param origin who gave it
+   * @return the step
+   */
+  static Step given(String name, String symbol, double value, Source origin) {
+    return new Given(name, symbol, NamedUnit.NUMBER, value, origin);
+  }
+
+  /**
+   * A formula applied to earlier steps.
+   *
+   * @param formula the formula
+   * @param inputs one step for each input of the formula, in its order
+   * @return the step, named as the formula
+   */
+  static Step of(Formula formula, Step... inputs) {
+    return new Evaluated(formula.name(), formula.symbol(), formula, List.of(inputs));
+  }
+
+  /**
+   * A formula applied to earlier steps, under a name of its own: the same formula serves wing and tail.
+   *
+   * @param name what the number is here
+   * @param symbol its symbol here
+   * @param formula the formula
+   * @param inputs one step for each input of the formula, in its order
+   * @return the step
+   */
+  static Step of(String name, String symbol, Formula formula, Step... inputs) {
+    return new Evaluated(name, symbol, formula, List.of(inputs));
+  }
+
+  /**
+   * A sum, shown as a table.
+   *
+   * @param name what the number is
+   * @param symbol its symbol
+   * @param terms the lines, of one unit, at least one
+   * @return the step
+   */
+  static Step sum(String name, String symbol, List<Step> terms) {
+    return new Sum(name, symbol, terms);
+  }
+
+  /**
+   * A number found by a numerical method.
+   *
+   * @param name what the number is
+   * @param symbol its symbol
+   * @param unit its coherent SI unit
+   * @param method the method in words, such as {@code "Brent's method on [0.1, 0.9]"}
+   * @param closingEquation the equation it satisfies, as text
+   * @param solve finds the number from the values of the inputs
+   * @param residual what is left of the closing equation, from the inputs followed by the solution
+   * @param source where the method comes from
+   * @param inputs the steps it starts from
+   * @return the step
+   */
+  static Step solution(
+      String name,
+      String symbol,
+      NamedUnit<?> unit,
+      String method,
+      String closingEquation,
+      ToDoubleFunction<double[]> solve,
+      ToDoubleFunction<double[]> residual,
+      Source source,
+      Step... inputs) {
+    return new Solution(name, symbol, unit, method, closingEquation, solve, residual, source, List.of(inputs));
+  }
+
+  /**
+   * A value that comes from outside the workings.
+   *
+   * @param name what it is
+   * @param symbol its symbol
+   * @param unit its coherent SI unit
+   * @param value the value [SI], finite
+   * @param source who gave it
+   */
+  record Given(String name, String symbol, NamedUnit<?> unit, double value, Source source) implements Step {
+    /** Refuses a value that is not finite. */
+    public Given {
+      if (!Double.isFinite(value)) {
+        throw new IllegalArgumentException(name + " must be finite, was " + value);
+      }
+    }
+
+    @Override
+    public List<Step> inputs() {
+      return List.of();
+    }
+
+    @Override
+    public String toString() {
+      return Line.of(this);
+    }
+  }
+
+  /** A formula applied to steps. */
+  final class Evaluated implements Step {
+    private final String name;
+    private final String symbol;
+    private final Formula formula;
+    private final List<Step> inputs;
+    private final double value;
+
+    private Evaluated(String name, String symbol, Formula formula, List<Step> inputs) {
+      this.name = name;
+      this.symbol = symbol;
+      this.formula = formula;
+      this.inputs = inputs;
+      this.value = formula.evaluate(Line.values(inputs));
+    }
+
+    /**
+     * The formula.
+     *
+     * @return the formula that gives the value
+     */
+    public Formula formula() {
+      return formula;
+    }
+
+    @Override
+    public String name() {
+      return name;
+    }
+
+    @Override
+    public String symbol() {
+      return symbol;
+    }
+
+    @Override
+    public NamedUnit<?> unit() {
+      return formula.unit();
+    }
+
+    @Override
+    public double value() {
+      return value;
+    }
+
+    @Override
+    public List<Step> inputs() {
+      return inputs;
+    }
+
+    @Override
+    public Source source() {
+      return formula.source();
+    }
+
+    @Override
+    public List<Finding> findings() {
+      return formula.outsideDomain(Line.values(inputs));
+    }
+
+    @Override
+    public String toString() {
+      return Line.of(this);
+    }
+  }
+
+  /** A sum of steps of one unit. */
+  final class Sum implements Step {
+    private final String name;
+    private final String symbol;
+    private final List<Step> terms;
+    private final double value;
+
+    private Sum(String name, String symbol, List<Step> terms) {
+      if (terms.isEmpty()) {
+        throw new IllegalArgumentException(name + " needs at least one term, got none");
+      }
+      this.name = name;
+      this.symbol = symbol;
+      this.terms = List.copyOf(terms);
+      double total = 0.0;
+      for (Step term : terms) {
+        if (!term.unit().symbol().equals(terms.get(0).unit().symbol())) {
+          throw new IllegalArgumentException(
+              name + " needs terms of one unit, got " + terms.get(0).unit() + " and " + term.unit());
+        }
+        total += term.value();
+      }
+      this.value = total;
+    }
+
+    @Override
+    public String name() {
+      return name;
+    }
+
+    @Override
+    public String symbol() {
+      return symbol;
+    }
+
+    @Override
+    public NamedUnit<?> unit() {
+      return terms.get(0).unit();
+    }
+
+    @Override
+    public double value() {
+      return value;
+    }
+
+    @Override
+    public List<Step> inputs() {
+      return terms;
+    }
+
+    @Override
+    public Source source() {
+      return Source.DEFINITION;
+    }
+
+    @Override
+    public String toString() {
+      return Line.of(this);
+    }
+  }
+
+  /** A number found by a numerical method. */
+  final class Solution implements Step {
+    private final String name;
+    private final String symbol;
+    private final NamedUnit<?> unit;
+    private final String method;
+    private final String closingEquation;
+    private final Source source;
+    private final List<Step> inputs;
+    private final double value;
+    private final double residual;
+
+    private Solution(
+        String name,
+        String symbol,
+        NamedUnit<?> unit,
+        String method,
+        String closingEquation,
+        ToDoubleFunction<double[]> solve,
+        ToDoubleFunction<double[]> residual,
+        Source source,
+        List<Step> inputs) {
+      this.name = name;
+      this.symbol = symbol;
+      this.unit = unit;
+      this.method = method;
+      this.closingEquation = closingEquation;
+      this.source = source;
+      this.inputs = inputs;
+      double[] values = Line.values(inputs);
+      this.value = solve.applyAsDouble(values.clone());
+      double[] closed = java.util.Arrays.copyOf(values, values.length + 1);
+      closed[values.length] = value;
+      this.residual = residual.applyAsDouble(closed);
+    }
+
+    /**
+     * The method in words.
+     *
+     * @return the method
+     */
+    public String method() {
+      return method;
+    }
+
+    /**
+     * The equation that the number satisfies.
+     *
+     * @return the equation as text
+     */
+    public String closingEquation() {
+      return closingEquation;
+    }
+
+    /**
+     * What is left of the closing equation at the number.
+     *
+     * @return the residual
+     */
+    public double residual() {
+      return residual;
+    }
+
+    @Override
+    public String name() {
+      return name;
+    }
+
+    @Override
+    public String symbol() {
+      return symbol;
+    }
+
+    @Override
+    public NamedUnit<?> unit() {
+      return unit;
+    }
+
+    @Override
+    public double value() {
+      return value;
+    }
+
+    @Override
+    public List<Step> inputs() {
+      return inputs;
+    }
+
+    @Override
+    public Source source() {
+      return source;
+    }
+
+    @Override
+    public String toString() {
+      return Line.of(this);
+    }
+  }
+}

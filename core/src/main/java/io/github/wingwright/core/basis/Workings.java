@@ -1,0 +1,151 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.basis;
+
+import io.github.wingwright.core.quantity.NamedUnit;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Set;
+import java.util.StringJoiner;
+
+/**
+ * The steps behind some results, each after the steps that it comes from.
+ *
+ * <p>As text, every formula stands with its inputs written to just as many digits as it takes for the printed inputs to
+ * give the printed result.
+ */
+public final class Workings {
+  private static final int RESULT_DIGITS = 5;
+  private static final int FEWEST_INPUT_DIGITS = 4;
+  private static final int MOST_DIGITS = 17;
+
+  private final List<Step> steps;
+
+  private Workings(List<Step> steps) {
+    this.steps = steps;
+  }
+
+  /**
+   * The workings of some results.
+   *
+   * @param results the results
+   * @return all steps that lead to them, inputs first, each once
+   */
+  public static Workings of(List<? extends Step> results) {
+    List<Step> ordered = new ArrayList<>();
+    Set<Step> seen = Collections.newSetFromMap(new IdentityHashMap<>());
+    results.forEach(step -> collect(step, seen, ordered));
+    return new Workings(List.copyOf(ordered));
+  }
+
+  private static void collect(Step step, Set<Step> seen, List<Step> ordered) {
+    if (seen.add(step)) {
+      step.inputs().forEach(input -> collect(input, seen, ordered));
+      ordered.add(step);
+    }
+  }
+
+  /**
+   * All steps, inputs before what is made of them.
+   *
+   * @return the steps
+   */
+  public List<Step> steps() {
+    return steps;
+  }
+
+  /**
+   * What is remarkable in the steps.
+   *
+   * @return the findings of all steps, heaviest first
+   */
+  public List<Finding> findings() {
+    return Finding.inOrderOfWeight(steps.stream().flatMap(s -> s.findings().stream()).toList());
+  }
+
+  /**
+   * The right-hand side of a step: the given value's origin, the formula with its inputs, the table, or the method.
+   *
+   * @param step a step
+   * @return one line of text
+   */
+  public static String explain(Step step) {
+    if (step instanceof Step.Given given) {
+      return "given: " + given.source().cite();
+    }
+    if (step instanceof Step.Evaluated evaluated) {
+      return evaluated.formula().text() + explainInputs(evaluated);
+    }
+    if (step instanceof Step.Sum sum) {
+      StringJoiner terms = new StringJoiner(" + ");
+      sum.inputs().forEach(t -> terms.add(NamedUnit.NUMBER.format(t.value(), RESULT_DIGITS)));
+      return terms.toString();
+    }
+    Step.Solution solution = (Step.Solution) step;
+    return solution.closingEquation()
+        + ", by "
+        + solution.method()
+        + ", residual "
+        + NamedUnit.NUMBER.format(solution.residual(), 2);
+  }
+
+  /**
+   * The value of a step as the workings print it.
+   *
+   * @param step a step
+   * @return for example {@code "23.528 Pa"}
+   */
+  public static String result(Step step) {
+    return step instanceof Step.Given
+        ? step.unit().format(step.value(), givenDigits(step.value()))
+        : step.unit().format(step.value(), RESULT_DIGITS);
+  }
+
+  private static String explainInputs(Step.Evaluated step) {
+    int digits = inputDigits(step);
+    StringJoiner with = new StringJoiner(", ", " with ", "");
+    List<Symbol> symbols = step.formula().inputs();
+    for (int i = 0; i < symbols.size(); i++) {
+      with.add(symbols.get(i).symbol() + " = " + step.inputs().get(i).unit().format(step.inputs().get(i).value(), digits));
+    }
+    return with.toString();
+  }
+
+  /** The fewest digits of the inputs that reproduce the printed result. */
+  static int inputDigits(Step.Evaluated step) {
+    String printed = NamedUnit.NUMBER.format(step.value(), RESULT_DIGITS);
+    double[] exact = Line.values(step.inputs());
+    double[] rounded = new double[exact.length];
+    for (int digits = FEWEST_INPUT_DIGITS; digits < MOST_DIGITS; digits++) {
+      for (int i = 0; i < exact.length; i++) {
+        rounded[i] = Double.parseDouble(NamedUnit.NUMBER.format(exact[i], digits));
+      }
+      if (NamedUnit.NUMBER.format(step.formula().evaluate(rounded), RESULT_DIGITS).equals(printed)) {
+        return digits;
+      }
+    }
+    return MOST_DIGITS;
+  }
+
+  /** A given value is printed as it was given, unless that takes more digits than anybody gives. */
+  private static int givenDigits(double value) {
+    for (int digits = FEWEST_INPUT_DIGITS; digits < 10; digits++) {
+      double read = Double.parseDouble(NamedUnit.NUMBER.format(value, digits));
+      if (read == value) {
+        return digits;
+      }
+    }
+    return 10;
+  }
+
+  @Override
+  public String toString() {
+    StringJoiner lines = new StringJoiner(System.lineSeparator());
+    for (Step step : steps) {
+      lines.add(step.symbol() + " = " + result(step) + "  " + step.name());
+      lines.add("    = " + explain(step));
+    }
+    return lines.toString();
+  }
+}

@@ -1,0 +1,187 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.quantity;
+
+import java.util.List;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+
+/**
+ * A temperature on the thermodynamic scale. Two temperatures are not added; their difference is a
+ * {@link TemperatureDifference}.
+ *
+ * <p>Held as one {@code double} in K. Made by the named factories, such as {@code Temperature.degreesCelsius(…)}, which refuse NaN and
+ * infinity; read by the accessors of the same names.
+ */
+public final class Temperature extends ScalarQuantity<Temperature> {
+  private static final long serialVersionUID = 1L;
+
+  /** Zero. */
+  public static final Temperature ZERO = new Temperature(0.0);
+
+  /** The unit K. */
+  public static final NamedUnit<Temperature> KELVIN =
+      new NamedUnit<>("K", 1.0, 1.0, 0.0);
+
+  /** The unit °C. */
+  public static final NamedUnit<Temperature> DEGREE_CELSIUS =
+      new NamedUnit<>("°C", 1.0, 1.0, 273.15, "degC", "℃");
+
+  /** The unit °F. */
+  public static final NamedUnit<Temperature> DEGREE_FAHRENHEIT =
+      new NamedUnit<>("°F", 5.0, 9.0, 459.67 * 5 / 9, "degF");
+
+  /** The kind of quantity: its name, its units, its text and its bridge to JSR-385. */
+  public static final QuantityKind<Temperature> KIND =
+      new QuantityKind<>(
+          "temperature",
+          new Dimension(0, 0, 0, 1, 0),
+          Temperature::new,
+          List.of(KELVIN, DEGREE_CELSIUS, DEGREE_FAHRENHEIT),
+          List.of(DEGREE_CELSIUS));
+
+  private Temperature(double si) {
+    super(si);
+  }
+
+  /**
+   * A temperature in kelvins.
+   *
+   * @param value the number of kelvins [K], finite
+   * @return the temperature
+   * @throws IllegalArgumentException if the value is NaN or infinite
+   */
+  public static Temperature kelvins(double value) {
+    return new Temperature(Check.finite(value, value, KIND, KELVIN));
+  }
+
+  /**
+   * A temperature in degrees celsius.
+   *
+   * @param value the number of degrees celsius [°C], finite
+   * @return the temperature
+   * @throws IllegalArgumentException if the value is NaN or infinite
+   */
+  public static Temperature degreesCelsius(double value) {
+    return new Temperature(Check.finite(value + 273.15, value, KIND, DEGREE_CELSIUS));
+  }
+
+  /**
+   * A temperature in degrees fahrenheit.
+   *
+   * @param value the number of degrees fahrenheit [°F], finite
+   * @return the temperature
+   * @throws IllegalArgumentException if the value is NaN or infinite
+   */
+  public static Temperature degreesFahrenheit(double value) {
+    return new Temperature(Check.finite(value * 5.0 / 9.0 + 459.67 * 5 / 9, value, KIND, DEGREE_FAHRENHEIT));
+  }
+
+  /**
+   * Reads a temperature from text such as {@code "1.2 K"}.
+   *
+   * @param text a number and a unit; locale-free; several terms are added, as in {@code "5 ft 3 in"}
+   * @return the temperature
+   * @throws IllegalArgumentException if the text is not a temperature; the message lists what is accepted
+   */
+  public static Temperature parse(String text) {
+    return KIND.parse(text);
+  }
+
+  /**
+   * Takes a temperature over from JSR-385.
+   *
+   * @param quantity a quantity of any implementation in any unit of a temperature
+   * @return the temperature
+   * @throws IllegalArgumentException if its unit is not of a temperature, or its value is not finite
+   */
+  public static Temperature from(Quantity<javax.measure.quantity.Temperature> quantity) {
+    return Jsr385.from(quantity, KIND);
+  }
+
+  /**
+   * Hands this temperature to JSR-385, in K.
+   *
+   * @return a quantity of the reference implementation
+   */
+  public Quantity<javax.measure.quantity.Temperature> toQuantity() {
+    return Jsr385.quantity(this, javax.measure.quantity.Temperature.class);
+  }
+
+  /**
+   * The value in any JSR-385 unit.
+   *
+   * @param unit a unit of a temperature
+   * @return the number of that unit
+   * @throws IllegalArgumentException if the unit is not of a temperature
+   */
+  public double in(Unit<javax.measure.quantity.Temperature> unit) {
+    return Jsr385.value(this, unit);
+  }
+
+  /**
+   * This temperature in kelvins.
+   *
+   * @return the number of kelvins [K]
+   */
+  public double kelvins() {
+    return si;
+  }
+
+  /**
+   * This temperature in degrees celsius.
+   *
+   * @return the number of degrees celsius [°C]
+   */
+  public double degreesCelsius() {
+    return (si - 273.15);
+  }
+
+  /**
+   * This temperature in degrees fahrenheit.
+   *
+   * @return the number of degrees fahrenheit [°F]
+   */
+  public double degreesFahrenheit() {
+    return (si - 459.67 * 5 / 9) * 9.0 / 5.0;
+  }
+
+  /**
+   * This temperature made warmer.
+   *
+   * @param rise what to add, negative for colder
+   * @return T + ΔT
+   */
+  public Temperature plus(TemperatureDifference rise) {
+    return new Temperature(si + rise.si);
+  }
+
+  /**
+   * This temperature made colder.
+   *
+   * @param drop what to take away
+   * @return T − ΔT
+   */
+  public Temperature minus(TemperatureDifference drop) {
+    return new Temperature(si - drop.si);
+  }
+
+  /**
+   * How much warmer this temperature is than another.
+   *
+   * @param other the temperature to compare with
+   * @return T − T₀
+   */
+  public TemperatureDifference minus(Temperature other) {
+    return TemperatureDifference.trusted(si - other.si);
+  }
+
+  /** Makes a temperature of an SI value that comes from arithmetic and is trusted. */
+  static Temperature trusted(double si) {
+    return new Temperature(si);
+  }
+
+  @Override
+  public QuantityKind<Temperature> kind() {
+    return KIND;
+  }
+}
