@@ -3,7 +3,6 @@ package io.github.wingwright.core.numerics;
 
 import java.io.Serial;
 import java.util.Arrays;
-import java.util.Locale;
 
 /**
  * A numerical method that did not reach its goal, with what is needed to see why.
@@ -43,7 +42,7 @@ public final class ConvergenceException extends RuntimeException {
      * @return the exception, to be thrown
      */
     public static ConvergenceException inBracket(String what, int iterations, double residual, double lower, double upper) {
-        String message = opening(what, iterations, residual) + ", bracket " + lower + " to " + upper;
+        String message = opening(what, iterations, "evaluations", residual) + ", bracket " + lower + " to " + upper;
         return new ConvergenceException(message, iterations, residual, true, new double[] {lower, upper});
     }
 
@@ -58,12 +57,12 @@ public final class ConvergenceException extends RuntimeException {
      */
     public static ConvergenceException atValues(String what, int iterations, double residual, double... lastValues) {
         double[] values = lastValues.clone();
-        String message = opening(what, iterations, residual) + ", last values " + Arrays.toString(values);
+        String message = opening(what, iterations, "iterations", residual) + ", last values " + Arrays.toString(values);
         return new ConvergenceException(message, iterations, residual, false, values);
     }
 
-    private static String opening(String what, int iterations, double residual) {
-        return String.format(Locale.ROOT, "%s after %d evaluations: residual %s", what, iterations, residual);
+    private static String opening(String what, int count, String counted, double residual) {
+        return what + " after " + count + " " + counted + ": residual " + residual;
     }
 
     /**

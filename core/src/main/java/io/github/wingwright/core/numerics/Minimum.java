@@ -14,7 +14,8 @@ import org.apache.commons.math3.optim.univariate.UnivariatePointValuePair;
  *
  * <p>Near a smooth minimum a function is flat: to first order, moving the argument by √ε of itself (about 1.5e-8) does
  * not change the value at all. So the place of a minimum is good to about 1e-8 of its size at best, while the value is
- * good to nearly all its digits; a relative tolerance below {@value #LEAST_RELATIVE} is treated as that.
+ * good to nearly all its digits. A relative tolerance below {@value #LEAST_RELATIVE} is treated as that, and an absolute
+ * one below 1e-15 of the interval's width as that, so that a search towards zero ends.
  *
  * <p>Source: R. P. Brent, <i>Algorithms for Minimization without Derivatives</i>, Prentice-Hall 1973, chapter 5.
  *
@@ -94,7 +95,7 @@ public record Minimum(double argument, double value) {
     private static Minimum refine(
             Checks.Guarded function, double lower, double upper, Tolerance tolerance, Minimum known) {
         double relative = Math.max(tolerance.relative(), LEAST_RELATIVE);
-        double absolute = Math.max(tolerance.absolute(), Double.MIN_NORMAL); // must be positive: relative alone fails at 0
+        double absolute = Math.max(tolerance.absolute(), 1e-15 * (upper - lower));
         UnivariatePointValuePair found = new BrentOptimizer(relative, absolute).optimize(
                 new MaxEval(Integer.MAX_VALUE),
                 new UnivariateObjectiveFunction(function::value),

@@ -11,7 +11,8 @@ import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactor
  * The integral of a function, by Gauss and Legendre's rule on panels.
  *
  * <p>The rule takes {@value #POINTS} points in each panel and is exact for polynomials up to degree 19. It never uses the
- * ends of a panel, so a function may have an integrable singularity there (1/√x at 0), at the price of more panels.
+ * ends of a panel, so a function may be infinite there if its integral is not (1/√x at 0). That costs many panels, and the
+ * error estimate is then too small, for 1/√x by a factor of 2.4; a substitution (x = t²) is better.
  */
 public final class Quadrature {
     /** The points of the rule in one panel. */
@@ -40,7 +41,7 @@ public final class Quadrature {
      * An integral with its estimated error.
      *
      * @param value       the integral, in the unit of the function times that of its argument
-     * @param error       an estimate of how far the value may be off, zero or more, usually far too large
+     * @param error       an estimate of how far the value may be off, zero or more, for a smooth function far too large
      * @param evaluations how often the function was called
      */
     public record Integral(double value, double error, int evaluations) {
