@@ -11,7 +11,9 @@ module io.github.wingwright.core {
     requires static transitive org.jspecify;
     requires commons.math3;
 
+    exports io.github.wingwright.core.aerodynamics;
     exports io.github.wingwright.core.basis;
+    exports io.github.wingwright.core.geometry;
     exports io.github.wingwright.core.quantity;
     exports io.github.wingwright.core.numerics to
             io.github.wingwright.airfoils,

@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.geometry;
+
+import java.io.Serializable;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The shape of the whole aircraft.
+ *
+ * @param fuselage the fuselage
+ * @param wing the wing
+ * @param tails the tail surfaces, none for a tailless aircraft
+ */
+public record Airframe(Fuselage fuselage, Wing wing, List<Tail> tails) implements Serializable {
+
+  /** Keeps its own list. */
+  public Airframe {
+    tails = List.copyOf(tails);
+  }
+
+  /**
+   * The horizontal tail.
+   *
+   * @return the first tail of that role, empty if there is none
+   */
+  public Optional<Tail> horizontalTail() {
+    return tail(Tail.Role.HORIZONTAL);
+  }
+
+  /**
+   * The vertical tail.
+   *
+   * @return the first tail of that role, empty if there is none
+   */
+  public Optional<Tail> verticalTail() {
+    return tail(Tail.Role.VERTICAL);
+  }
+
+  private Optional<Tail> tail(Tail.Role role) {
+    return tails.stream().filter(t -> t.role() == role).findFirst();
+  }
+
+  @Override
+  public String toString() {
+    return "airframe " + wing.planform().span() + " span, " + fuselage.length() + " long, " + tails.size() + " tails";
+  }
+}

@@ -1,0 +1,468 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.geometry;
+
+import io.github.wingwright.core.quantity.Angle;
+import io.github.wingwright.core.quantity.Area;
+import io.github.wingwright.core.quantity.Length;
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The outline of a lifting surface: straight-tapered panels from the root outwards.
+ *
+ * <p>A wing or a horizontal tail is mirrored about its root; a fin is not. Extents, span and area are projected: dihedral
+ * lengthens the panels but not the span. Positions are measured from the leading edge of the root: x aft, y outwards, z
+ * towards the side to which positive dihedral lifts the tip.
+ *
+ * <pre>{@code
+ * S = ∫ c dy        c̄ = (1/S)·∫ c² dy        x̄ = (1/S)·∫ c·x_LE dy        A = b²/S
+ * }</pre>
+ *
+ * <p>over both halves of a mirrored planform, over the one half of a fin. The integrals are exact for straight panels.
+ */
+public final class Planform implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private final boolean mirrored;
+  private final Length rootChord;
+  private final List<Panel> panels;
+  private final double[] y;
+  private final double[] chord;
+  private final double[] leadingEdge;
+  private final double[] height;
+  private final double[] twist;
+  private final double area;
+  private final double meanChord;
+  private final double meanChordX;
+  private final double meanChordY;
+  private final double meanChordZ;
+
+  private Planform(boolean mirrored, Length rootChord, List<Panel> panels) {
+    Door.positive(rootChord, "root chord");
+    if (panels.isEmpty()) {
+      throw new IllegalArgumentException("a planform needs at least one panel, got none");
+    }
+    this.mirrored = mirrored;
+    this.rootChord = rootChord;
+    this.panels = List.copyOf(panels);
+    int n = panels.size() + 1;
+    y = new double[n];
+    chord = new double[n];
+    leadingEdge = new double[n];
+    height = new double[n];
+    twist = new double[n];
+    chord[0] = rootChord.si();
+    double halfArea = 0.0;
+    double square = 0.0;
+    double momentX = 0.0;
+    double momentY = 0.0;
+    double momentZ = 0.0;
+    for (int i = 1; i < n; i++) {
+      Panel panel = panels.get(i - 1);
+      double dy = panel.extent().si();
+      y[i] = y[i - 1] + dy;
+      chord[i] = panel.tipChord().si();
+      leadingEdge[i] = leadingEdge[i - 1] + dy * panel.leadingEdgeSweep().tangent();
+      height[i] = height[i - 1] + dy * panel.dihedral().tangent();
+      twist[i] = twist[i - 1] - panel.washout().si();
+      double inner = chord[i - 1];
+      double outer = chord[i];
+      halfArea += 0.5 * dy * (inner + outer);
+      square += dy * (inner * inner + inner * outer + outer * outer) / 3.0;
+      momentX += moment(dy, inner, outer, leadingEdge[i - 1], leadingEdge[i]);
+      momentY += moment(dy, inner, outer, y[i - 1], y[i]);
+      momentZ += moment(dy, inner, outer, height[i - 1], height[i]);
+    }
+    area = mirrored ? 2.0 * halfArea : halfArea;
+    meanChord = square / halfArea;
+    meanChordX = momentX / halfArea;
+    meanChordY = momentY / halfArea;
+    meanChordZ = momentZ / halfArea;
+  }
+
+  /** ∫ c·v dy over a panel on which chord and v are linear. */
+  private static double moment(double dy, double c1, double c2, double v1, double v2) {
+    return dy / 6.0 * (2.0 * c1 * v1 + c1 * v2 + c2 * v1 + 2.0 * c2 * v2);
+  }
+
+  /**
+   * A wing of several panels on each side.
+   *
+   * @param rootChord chord in the plane of symmetry, positive
+   * @param panels the panels of one half, from the root outwards
+   * @return the planform
+   */
+  public static Planform symmetric(Length rootChord, List<Panel> panels) {
+    return new Planform(true, rootChord, panels);
+  }
+
+  /**
+   * A fin of several panels.
+   *
+   * @param rootChord chord at the root, positive
+   * @param panels the panels from the root upwards
+   * @return the planform
+   */
+  public static Planform fin(Length rootChord, List<Panel> panels) {
+    return new Planform(false, rootChord, panels);
+  }
+
+  /**
+   * A straight-tapered wing without sweep of its quarter-chord line.
+   *
+   * @param span span over both halves, positive
+   * @param rootChord root chord, positive
+   * @param tipChord tip chord, not negative
+   * @return the planform
+   */
+  public static Planform tapered(Length span, Length rootChord, Length tipChord) {
+    Door.positive(span, "span");
+    return symmetric(rootChord, List.of(panel(span.times(0.5), rootChord, tipChord)));
+  }
+
+  /**
+   * A straight-tapered wing from its area, aspect and taper ratio, without sweep of its quarter-chord line.
+   *
+   * @param area reference area, positive
+   * @param aspectRatio aspect ratio, positive
+   * @param taperRatio taper ratio, 0 to 1.5
+   * @return the planform
+   */
+  public static Planform tapered(Area area, double aspectRatio, double taperRatio) {
+    Door.positive(area, "reference area");
+    Door.positive(aspectRatio, "aspect ratio");
+    Door.within(taperRatio, 0.0, 1.5, "taper ratio");
+    double span = TaperedPlanform.span(area.si(), aspectRatio);
+    double root = TaperedPlanform.rootChord(area.si(), span, taperRatio);
+    return tapered(Length.metres(span), Length.metres(root), Length.metres(TaperedPlanform.tipChord(taperRatio, root)));
+  }
+
+  /**
+   * A straight-tapered fin without sweep of its quarter-chord line. Its aspect ratio is its height squared over its area.
+   *
+   * @param area area of the fin, positive
+   * @param aspectRatio height squared over area, positive
+   * @param taperRatio taper ratio, 0 to 1.5
+   * @return the planform
+   */
+  public static Planform taperedFin(Area area, double aspectRatio, double taperRatio) {
+    Door.positive(area, "fin area");
+    Door.positive(aspectRatio, "aspect ratio");
+    Door.within(taperRatio, 0.0, 1.5, "taper ratio");
+    double tall = TaperedPlanform.span(area.si(), aspectRatio);
+    double root = TaperedPlanform.rootChord(area.si(), tall, taperRatio);
+    Length rootChord = Length.metres(root);
+    return fin(rootChord, List.of(panel(Length.metres(tall), rootChord, Length.metres(taperRatio * root))));
+  }
+
+  private static Panel panel(Length extent, Length rootChord, Length tipChord) {
+    double tangent = 0.25 * (rootChord.si() - tipChord.si()) / extent.si();
+    return new Panel(extent, tipChord, Angle.radians(Math.atan(tangent)), Angle.ZERO, Angle.ZERO);
+  }
+
+  /**
+   * The same planform with every panel swept by one angle at one fraction of the chord.
+   *
+   * @param chordFraction 0 for the leading edge, 0.25 for the quarter-chord line, 1 for the trailing edge
+   * @param sweep sweep of that line, positive aft
+   * @return the swept planform
+   */
+  public Planform withSweep(double chordFraction, Angle sweep) {
+    Door.within(chordFraction, 0.0, 1.0, "chord fraction");
+    List<Panel> swept = new ArrayList<>();
+    for (int i = 0; i < panels.size(); i++) {
+      Panel p = panels.get(i);
+      double tangent = sweep.tangent() + chordFraction * (chord[i] - chord[i + 1]) / p.extent().si();
+      swept.add(new Panel(p.extent(), p.tipChord(), Angle.radians(Math.atan(tangent)), p.dihedral(), p.washout()));
+    }
+    return new Planform(mirrored, rootChord, swept);
+  }
+
+  /**
+   * The same planform with one dihedral for every panel.
+   *
+   * @param dihedral dihedral, positive up
+   * @return the planform
+   */
+  public Planform withDihedral(Angle dihedral) {
+    return new Planform(
+        mirrored,
+        rootChord,
+        panels.stream()
+            .map(p -> new Panel(p.extent(), p.tipChord(), p.leadingEdgeSweep(), dihedral, p.washout()))
+            .toList());
+  }
+
+  /**
+   * The same planform with washout spread linearly over the semispan.
+   *
+   * @param washout how much less incidence the tip has than the root
+   * @return the planform
+   */
+  public Planform withWashout(Angle washout) {
+    double semispan = y[y.length - 1];
+    return new Planform(
+        mirrored,
+        rootChord,
+        panels.stream()
+            .map(
+                p ->
+                    new Panel(
+                        p.extent(),
+                        p.tipChord(),
+                        p.leadingEdgeSweep(),
+                        p.dihedral(),
+                        washout.times(p.extent().si() / semispan)))
+            .toList());
+  }
+
+  /**
+   * Whether it has two halves.
+   *
+   * @return true for a wing, false for a fin
+   */
+  public boolean isMirrored() {
+    return mirrored;
+  }
+
+  /**
+   * The panels of one half, from the root outwards.
+   *
+   * @return the panels
+   */
+  public List<Panel> panels() {
+    return panels;
+  }
+
+  /**
+   * Root chord.
+   *
+   * @return c_r
+   */
+  public Length rootChord() {
+    return rootChord;
+  }
+
+  /**
+   * Tip chord.
+   *
+   * @return c_t
+   */
+  public Length tipChord() {
+    return panels.get(panels.size() - 1).tipChord();
+  }
+
+  /**
+   * Taper ratio.
+   *
+   * @return c_t/c_r
+   */
+  public double taperRatio() {
+    return tipChord().si() / rootChord.si();
+  }
+
+  /**
+   * Span: over both halves of a wing, the height of a fin.
+   *
+   * @return b
+   */
+  public Length span() {
+    return Length.metres(mirrored ? 2.0 * y[y.length - 1] : y[y.length - 1]);
+  }
+
+  /**
+   * Projected area.
+   *
+   * @return S
+   */
+  public Area area() {
+    return Area.squareMetres(area);
+  }
+
+  /**
+   * Aspect ratio.
+   *
+   * @return b²/S
+   */
+  public double aspectRatio() {
+    double b = span().si();
+    return b * b / area;
+  }
+
+  /**
+   * Mean geometric chord.
+   *
+   * @return S/b
+   */
+  public Length meanGeometricChord() {
+    return Length.metres(area / span().si());
+  }
+
+  /**
+   * Mean aerodynamic chord.
+   *
+   * @return c̄
+   */
+  public Length meanAerodynamicChord() {
+    return Length.metres(meanChord);
+  }
+
+  /**
+   * Where the mean aerodynamic chord lies along the span.
+   *
+   * @return ȳ from the root
+   */
+  public Length meanAerodynamicChordY() {
+    return Length.metres(meanChordY);
+  }
+
+  /**
+   * Where the leading edge of the mean aerodynamic chord lies.
+   *
+   * @return x from the leading edge of the root, positive aft
+   */
+  public Length meanAerodynamicChordX() {
+    return Length.metres(meanChordX);
+  }
+
+  /**
+   * How high the mean aerodynamic chord lies.
+   *
+   * @return z from the root, positive towards the tip of positive dihedral
+   */
+  public Length meanAerodynamicChordZ() {
+    return Length.metres(meanChordZ);
+  }
+
+  /**
+   * Where the quarter point of the mean aerodynamic chord lies.
+   *
+   * @return x from the leading edge of the root, positive aft
+   */
+  public Length quarterMeanAerodynamicChordX() {
+    return Length.metres(meanChordX + 0.25 * meanChord);
+  }
+
+  /**
+   * Sweep of the line at a fraction of the chord: of the one panel, or the mean over the panels weighted with their extent.
+   *
+   * @param chordFraction 0 for the leading edge, 1 for the trailing edge
+   * @return Λ, positive aft
+   */
+  public Angle sweepAt(double chordFraction) {
+    Door.within(chordFraction, 0.0, 1.0, "chord fraction");
+    int tip = y.length - 1;
+    double aft = leadingEdge[tip] + chordFraction * chord[tip] - chordFraction * chord[0];
+    return Angle.radians(Math.atan(aft / y[tip]));
+  }
+
+  /**
+   * Dihedral of the straight line that has the same area moment of height as the panels: the equivalent dihedral of a
+   * polyhedral planform for its moment about the roll axis.
+   *
+   * @return the equivalent dihedral
+   */
+  public Angle equivalentDihedral() {
+    double weighted = 0.0;
+    double weight = 0.0;
+    for (int i = 1; i < y.length; i++) {
+      double dy = y[i] - y[i - 1];
+      double arm = moment(dy, chord[i - 1], chord[i], y[i - 1], y[i]);
+      weighted += panels.get(i - 1).dihedral().si() * arm;
+      weight += arm;
+    }
+    return Angle.radians(weighted / weight);
+  }
+
+  /**
+   * Chord at a station.
+   *
+   * @param station distance from the root, 0 to the semispan (of a fin: its height)
+   * @return the chord
+   */
+  public Length chordAt(Length station) {
+    return Length.metres(interpolate(chord, station));
+  }
+
+  /**
+   * Leading edge at a station.
+   *
+   * @param station distance from the root
+   * @return x from the leading edge of the root
+   */
+  public Length leadingEdgeAt(Length station) {
+    return Length.metres(interpolate(leadingEdge, station));
+  }
+
+  /**
+   * Height at a station.
+   *
+   * @param station distance from the root
+   * @return z from the root
+   */
+  public Length heightAt(Length station) {
+    return Length.metres(interpolate(height, station));
+  }
+
+  /**
+   * Twist at a station.
+   *
+   * @param station distance from the root
+   * @return incidence of the station against the root, negative for washout
+   */
+  public Angle twistAt(Length station) {
+    return Angle.radians(interpolate(twist, station));
+  }
+
+  /**
+   * The stations at which panels begin and end, from the root to the tip.
+   *
+   * @return distances from the root
+   */
+  public List<Length> stations() {
+    List<Length> stations = new ArrayList<>();
+    for (double station : y) {
+      stations.add(Length.metres(station));
+    }
+    return List.copyOf(stations);
+  }
+
+  private double interpolate(double[] values, Length station) {
+    double at = station.si();
+    int tip = y.length - 1;
+    // A station that went through arithmetic may miss the tip by a rounding error.
+    Door.within(station, Length.ZERO, Length.metres(y[tip] * (1.0 + 1e-12)), "station");
+    int i = 1;
+    while (i < tip && y[i] < at) {
+      i++;
+    }
+    double t = Math.min(1.0, (at - y[i - 1]) / (y[i] - y[i - 1]));
+    return values[i - 1] + t * (values[i] - values[i - 1]);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Planform that
+        && mirrored == that.mirrored
+        && rootChord.equals(that.rootChord)
+        && panels.equals(that.panels);
+  }
+
+  @Override
+  public int hashCode() {
+    return panels.hashCode() * 31 + rootChord.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return (mirrored ? "planform " : "fin ")
+        + span()
+        + " span, "
+        + area()
+        + ", A "
+        + Math.round(aspectRatio() * 100.0) / 100.0
+        + ", λ "
+        + Math.round(taperRatio() * 100.0) / 100.0;
+  }
+}

@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.geometry;
+
+import io.github.wingwright.core.quantity.Angle;
+import io.github.wingwright.core.quantity.Length;
+import java.io.Serializable;
+
+/**
+ * A tail surface.
+ *
+ * @param role what it is for
+ * @param planform its outline: mirrored for a horizontal tail, one half for a fin
+ * @param section its section
+ * @param placement where the leading edge of its root sits
+ * @param incidence angle of its root chord against the fuselage reference line; zero for a fin
+ */
+public record Tail(Role role, Planform planform, AirfoilSection section, Placement placement, Angle incidence)
+    implements LiftingSurface, Serializable {
+
+  /** What a tail is for. */
+  public enum Role {
+    /** Longitudinal stability and trim. */
+    HORIZONTAL("horizontal tail"),
+    /** Directional stability. */
+    VERTICAL("vertical tail");
+
+    private final String words;
+
+    Role(String words) {
+      this.words = words;
+    }
+
+    /**
+     * The role in words.
+     *
+     * @return for example {@code "horizontal tail"}
+     */
+    public String words() {
+      return words;
+    }
+  }
+
+  /** Refuses a planform that does not go with the role. */
+  public Tail {
+    if (planform.isMirrored() != (role == Role.HORIZONTAL)) {
+      throw new IllegalArgumentException(
+          "planform of a " + role.words + " must have " + (role == Role.HORIZONTAL ? "two halves" : "one half")
+              + ", was " + planform);
+    }
+  }
+
+  /**
+   * The distance from the wing's quarter mean aerodynamic chord to that of this tail.
+   *
+   * @param wing the wing
+   * @return the tail arm l, positive aft
+   */
+  public Length armFrom(Wing wing) {
+    return quarterChordX().minus(wing.quarterChordX());
+  }
+
+  /**
+   * The same tail at another incidence.
+   *
+   * @param angle angle of its root chord against the fuselage reference line
+   * @return the tail
+   */
+  public Tail withIncidence(Angle angle) {
+    return new Tail(role, planform, section, placement, angle);
+  }
+
+  @Override
+  public String toString() {
+    return role.words + " " + planform.span() + " × " + planform.meanGeometricChord() + ", " + section.name();
+  }
+}
