@@ -11,10 +11,13 @@ module io.github.wingwright.core {
     requires static transitive org.jspecify;
     requires commons.math3;
 
+    exports io.github.wingwright.core;
     exports io.github.wingwright.core.aerodynamics;
     exports io.github.wingwright.core.basis;
+    exports io.github.wingwright.core.drawing;
     exports io.github.wingwright.core.geometry;
     exports io.github.wingwright.core.quantity;
+    exports io.github.wingwright.core.report;
     exports io.github.wingwright.core.numerics to
             io.github.wingwright.airfoils,
             io.github.wingwright.stability;

@@ -24,11 +24,12 @@ public final class Layers {
     private static final Map<String, Set<String>> STANDS_ON = new LinkedHashMap<>();
 
     static {
-        layer("core.quantity");
-        layer("core.numerics");
+        layer("core");
+        layer("core.quantity", "core");
+        layer("core.numerics", "core");
         layer("core.basis", "core.quantity");
         layer("core.atmosphere", "core.basis", "core.numerics");
-        layer("core.geometry", "core.basis");
+        layer("core.geometry", "core.basis", "core.numerics");
         layer("core.aerodynamics", "core.atmosphere", "core.geometry", "core.numerics");
         layer("core.mass", "core.geometry");
         layer("core.aircraft", "core.geometry", "core.mass");

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.numerics;
 
+import io.github.wingwright.core.ConvergenceException;
 import java.util.function.DoubleUnaryOperator;
 
 /** The checks that every method of this package makes before and during its work. */

@@ -14,7 +14,7 @@
  *       <td>{@code Minimum.within(x -> (x - 3) * (x - 3), 0, 10, tolerance)} is at 3</td></tr>
  *   <tr><td>{@link io.github.wingwright.core.numerics.Quadrature}</td><td>the integral of a function</td>
  *       <td>{@code Quadrature.integrate(Math::sin, 0, Math.PI, tolerance)} is 2</td></tr>
- *   <tr><td>{@link io.github.wingwright.core.numerics.ConvergenceException}</td><td>a method that did not converge</td>
+ *   <tr><td>{@link io.github.wingwright.core.ConvergenceException}</td><td>a method that did not converge</td>
  *       <td>"no root after 100 evaluations: …"</td></tr>
  * </table>
  *
@@ -22,7 +22,7 @@
  * <ul>
  *   <li>A tolerance is always given by the caller; no method has a default one.</li>
  *   <li>What the caller passes wrongly is an {@link IllegalArgumentException} that says the requirement and what came.
- *       What a method cannot reach is a {@link io.github.wingwright.core.numerics.ConvergenceException}.
+ *       What a method cannot reach is a {@link io.github.wingwright.core.ConvergenceException}.
  *       NaN and infinity go neither in nor out.</li>
  *   <li>A function passed here must be pure: the same argument gives the same value.</li>
  *   <li>All methods are static and keep no state, so they are safe from any number of threads.</li>

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package io.github.wingwright.core.numerics;
+package io.github.wingwright.core;
 
 import java.io.Serial;
 import java.util.Arrays;

@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.report;
+
+import java.util.List;
+
+/**
+ * A heading and what stands under it.
+ *
+ * @param title the heading
+ * @param blocks the pieces in order
+ */
+public record Chapter(String title, List<Block> blocks) {
+  /** Keeps its own list. */
+  public Chapter {
+    blocks = List.copyOf(blocks);
+  }
+
+  /**
+   * A chapter.
+   *
+   * @param title the heading
+   * @param blocks the pieces in order
+   * @return the chapter
+   */
+  public static Chapter of(String title, Block... blocks) {
+    return new Chapter(title, List.of(blocks));
+  }
+}
