@@ -17,7 +17,7 @@ import java.util.StringJoiner;
  *         .where("ρ", "air density", Density.KILOGRAM_PER_CUBIC_METRE, 0.001, 2)
  *         .where("V", "airspeed", Speed.METRE_PER_SECOND, 0, 100)
  *         .from(Source.DEFINITION)
- *         .computedBy(AirState::dynamicPressure);
+ *         .computedBy(Air::dynamicPressure);
  * }</pre>
  *
  * <p>The text is plain Unicode: {@code ·} for every product, {@code ²} or {@code ^} for powers, {@code √(…)},
