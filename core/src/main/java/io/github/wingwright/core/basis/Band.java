@@ -12,11 +12,11 @@ import java.io.Serializable;
  */
 public record Band(double low, double likely, double high) implements Serializable {
 
-  /** Refuses values out of order. */
+  /** Refuses values out of order or not finite. */
   public Band {
-    if (!(low <= likely && likely <= high)) {
+    if (!(low <= likely && likely <= high) || Double.isInfinite(low) || Double.isInfinite(high)) {
       throw new IllegalArgumentException(
-          "band must be in order low ≤ likely ≤ high, was " + low + ", " + likely + ", " + high);
+          "band must be finite and in order low ≤ likely ≤ high, was " + low + ", " + likely + ", " + high);
     }
   }
 
@@ -36,8 +36,12 @@ public record Band(double low, double likely, double high) implements Serializab
    * @param likely the value
    * @param spread half the width, not negative
    * @return [likely − spread, likely + spread]
+   * @throws IllegalArgumentException if the spread is negative
    */
   public static Band around(double likely, double spread) {
+    if (!(spread >= 0.0)) {
+      throw new IllegalArgumentException("spread of a band must not be negative, was " + spread);
+    }
     return new Band(likely - spread, likely, likely + spread);
   }
 

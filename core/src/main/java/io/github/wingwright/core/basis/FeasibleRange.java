@@ -5,6 +5,7 @@ import io.github.wingwright.core.quantity.NamedUnit;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.StringJoiner;
 
@@ -144,19 +145,48 @@ public final class FeasibleRange implements Serializable {
   /**
    * The considerations that cannot both hold, worst first.
    *
-   * @return one entry for each pair whose intervals are apart; empty if the range is not empty
+   * @return one entry for each pair whose intervals are apart; empty if the range is not empty, or if only a
+   *     consideration that no value satisfies makes it so
    */
   public List<Clash> clashes() {
     List<Clash> clashes = new ArrayList<>();
     for (Bound low : bounds) {
       for (Bound high : bounds) {
-        if (low.binds() && high.binds() && low.interval().lower() > high.interval().upper()) {
+        boolean both = low.binds() && high.binds() && !low.interval().isEmpty() && !high.interval().isEmpty();
+        if (both && low.interval().lower() > high.interval().upper()) {
           clashes.add(new Clash(low, high));
         }
       }
     }
     clashes.sort((a, b) -> Double.compare(b.gap(), a.gap()));
     return List.copyOf(clashes);
+  }
+
+  /**
+   * The single changes, each of one consideration, after which the range is not empty.
+   *
+   * @return the smallest such change of each consideration that can end the clash alone; empty if there is no clash, or
+   *     if it takes more than one change
+   */
+  public List<Relaxation> relaxations() {
+    List<Relaxation> changes = new ArrayList<>();
+    for (int i = 0; i < bounds.size(); i++) {
+      Bound bound = bounds.get(i);
+      Interval rest = Interval.ALL;
+      for (int j = 0; j < bounds.size(); j++) {
+        if (j != i && bounds.get(j).binds()) {
+          rest = rest.intersect(bounds.get(j).interval());
+        }
+      }
+      if (bound.binds() && !bound.interval().isEmpty() && !rest.isEmpty()) {
+        if (bound.interval().lower() > rest.upper()) {
+          changes.add(new Relaxation(bound, bound.interval().lower(), rest.upper()));
+        } else if (bound.interval().upper() < rest.lower()) {
+          changes.add(new Relaxation(bound, bound.interval().upper(), rest.lower()));
+        }
+      }
+    }
+    return List.copyOf(changes);
   }
 
   /**
@@ -180,8 +210,12 @@ public final class FeasibleRange implements Serializable {
    *
    * @param value the chosen value [SI]
    * @return a serious finding for each limit broken, a caution for each guideline left
+   * @throws IllegalArgumentException if the value is not finite
    */
   public List<Finding> check(double value) {
+    if (!Double.isFinite(value)) {
+      throw new IllegalArgumentException(variable + " must be finite, was " + value);
+    }
     List<Finding> findings = new ArrayList<>();
     for (Bound bound : bounds) {
       if (bound.binds() && !bound.interval().contains(value)) {
@@ -207,7 +241,7 @@ public final class FeasibleRange implements Serializable {
    */
   @Override
   public String toString() {
-    StringJoiner lines = new StringJoiner(System.lineSeparator());
+    StringJoiner lines = new StringJoiner("\n");
     lines.add(variable + ":");
     for (Bound bound : bounds) {
       String what =
@@ -216,16 +250,48 @@ public final class FeasibleRange implements Serializable {
               : bound.interval().format(unit);
       String decision = bound.decision().kind() == Decision.Kind.CHOSEN ? "" : ", " + bound.decision();
       lines.add(
-          "  " + bound.strength().name().toLowerCase(java.util.Locale.ROOT) + "  " + bound.name() + ": " + what + decision);
+          "  " + bound.strength().name().toLowerCase(Locale.ROOT) + "  " + bound.name() + ": " + what + decision);
     }
     if (isEmpty()) {
-      clashes().forEach(clash -> lines.add("  clash: " + clash.describe(unit)));
+      for (Bound bound : bounds) {
+        if (bound.binds() && bound.interval().isEmpty()) {
+          lines.add("  impossible: no value satisfies \"" + bound.name() + "\"");
+        }
+      }
+      List<Clash> clashes = clashes();
+      clashes.forEach(clash -> lines.add("  clash: " + clash.describe(unit)));
+      if (clashes.size() > 1) {
+        List<Relaxation> changes = relaxations();
+        changes.forEach(change -> lines.add("  enough alone: " + change.describe(unit)));
+        if (changes.isEmpty()) {
+          lines.add("  no single change is enough");
+        }
+      }
     } else {
       lines.add("  feasible: " + interval.format(unit));
       lowerBinding().ifPresent(bound -> lines.add("  lower end bound by " + bound.name()));
       upperBinding().ifPresent(bound -> lines.add("  upper end bound by " + bound.name()));
     }
     return lines.toString();
+  }
+
+  /**
+   * A change of one end of one consideration.
+   *
+   * @param bound the consideration
+   * @param from the end as it is [SI]
+   * @param to the end as it would have to be [SI]
+   */
+  public record Relaxation(Bound bound, double from, double to) implements Serializable {
+    /**
+     * The change in words.
+     *
+     * @param unit the unit to show values in
+     * @return one phrase
+     */
+    public String describe(NamedUnit<?> unit) {
+      return "\"" + bound.name() + "\" at " + unit.format(to, 4) + " instead of " + unit.format(from, 4);
+    }
   }
 
   /**
@@ -261,9 +327,9 @@ public final class FeasibleRange implements Serializable {
           + high.interval().format(unit)
           + ": they miss each other by "
           + unit.format(gap(), 3)
-          + ". Relax the first to "
+          + ". To agree, the first comes down to "
           + unit.format(high.interval().upper(), 4)
-          + " or the second to "
+          + " or the second goes up to "
           + unit.format(low.interval().lower(), 4)
           + ".";
     }

@@ -8,7 +8,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** Something that the designer should know about a number: a guideline left, a limit broken, a method out of its range. */
+/**
+ * Something that the designer should know about a number: a guideline left, a limit broken, a method out of its range.
+ */
 public final class Finding implements Serializable {
   private static final long serialVersionUID = 1L;
 
@@ -159,7 +161,20 @@ public final class Finding implements Serializable {
    * @return for example {@code "12.5 (range 3 to 14)"}, empty for a finding in words alone
    */
   public String measure() {
-    return Double.isNaN(value) ? "" : unit.format(value, 4) + " (range " + range.format(unit) + ")";
+    return Double.isNaN(value) ? "" : unit.format(value, digits()) + " (range " + range.format(unit) + ")";
+  }
+
+  /** As many digits as it takes to tell the value from the end of the range that it passed, at least four. */
+  private int digits() {
+    if (range.isEmpty() || range.contains(value)) {
+      return 4;
+    }
+    String end = unit.format(range.clamp(value), 4);
+    int digits = 4;
+    while (digits < 17 && unit.format(value, digits).equals(end)) {
+      digits++;
+    }
+    return digits;
   }
 
   @Override

@@ -4,6 +4,7 @@ package io.github.wingwright.core.basis;
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.StringJoiner;
 
 /**
  * A formula as it is printed, bound once to the plain static method that computes it.
@@ -16,12 +17,13 @@ import java.util.List;
  *         .where("ρ", "air density", Density.KILOGRAM_PER_CUBIC_METRE, 0.001, 2)
  *         .where("V", "airspeed", Speed.METRE_PER_SECOND, 0, 100)
  *         .from(Source.DEFINITION)
- *         .computedBy(AirState::dynamicPressure);
+ *         .computedBy(Air::dynamicPressure);
  * }</pre>
  *
- * <p>The text is plain Unicode: {@code ·} for every product, {@code ²} or {@code ^} for powers, {@code √(…)}, {@code π},
- * {@code ½}, and the functions sin, cos, tan, asin, acos, atan, exp, ln, log10, abs, min, max. A test evaluates the text
- * of every formula of the library with an independent evaluator and compares it with the method.
+ * <p>The text is plain Unicode: {@code ·} for every product, {@code ²} or {@code ^} for powers, {@code √(…)},
+ * {@code ∛(…)}, {@code |…|}, {@code π}, {@code ½}, and the functions sin, cos, tan, asin, acos, atan, exp, ln, log10,
+ * abs, min, max. A test evaluates the text of every formula of the library with an independent evaluator and compares it
+ * with the method.
  */
 public final class Formula {
   private final String name;
@@ -60,10 +62,21 @@ public final class Formula {
    * @throws IllegalArgumentException if there are more or fewer values than inputs
    */
   public double evaluate(double... values) {
-    if (values.length != inputs.size()) {
-      throw new IllegalArgumentException(name + " needs " + inputs.size() + " values, got " + values.length);
-    }
+    checkCount(values);
     return kernel.compute(values);
+  }
+
+  private void checkCount(double[] values) {
+    if (values.length != inputs.size()) {
+      throw new IllegalArgumentException(
+          name + " needs " + inputs.size() + " values " + symbols() + ", got " + values.length);
+    }
+  }
+
+  private String symbols() {
+    StringJoiner symbols = new StringJoiner(", ", "(", ")");
+    inputs.forEach(input -> symbols.add(input.symbol()));
+    return symbols.toString();
   }
 
   /**
@@ -71,8 +84,10 @@ public final class Formula {
    *
    * @param values the inputs in the order of {@link #inputs()} [SI]
    * @return a finding for each input outside its domain
+   * @throws IllegalArgumentException if there are more or fewer values than inputs
    */
   public List<Finding> outsideDomain(double... values) {
+    checkCount(values);
     List<Finding> findings = new ArrayList<>();
     for (int i = 0; i < inputs.size(); i++) {
       Symbol input = inputs.get(i);
@@ -81,7 +96,7 @@ public final class Formula {
             Finding.of(
                 Severity.CAUTION,
                 name,
-                input.meaning() + " is outside the range for which the formula " + symbol + " = " + text + " is stated.",
+                input.meaning() + " is outside the range for which the formula " + this + " is stated.",
                 values[i],
                 input.domain(),
                 input.unit(),
@@ -199,6 +214,13 @@ public final class Formula {
      */
     public Definition where(
         String inputSymbol, String meaning, NamedUnit<?> inputUnit, double lower, double upper) {
+      for (Symbol earlier : inputs) {
+        if (earlier.symbol().equals(inputSymbol)) {
+          throw new IllegalArgumentException(
+              "each symbol of " + name + " must stand for one thing, " + inputSymbol + " stands for " + earlier.meaning()
+                  + " and for " + meaning);
+        }
+      }
       inputs.add(new Symbol(inputSymbol, meaning, inputUnit, Interval.between(lower, upper)));
       return this;
     }

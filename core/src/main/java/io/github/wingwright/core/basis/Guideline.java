@@ -19,6 +19,14 @@ public record Guideline(
     String name, Interval range, NamedUnit<?> unit, String appliesTo, String advice, Source source)
     implements Serializable {
 
+  /** Refuses a range without a value in it. */
+  public Guideline {
+    if (range.isEmpty()) {
+      throw new IllegalArgumentException(
+          "range of " + name + " must not be empty, was " + range.lower() + " to " + range.upper());
+    }
+  }
+
   /**
    * A guideline on a plain number.
    *

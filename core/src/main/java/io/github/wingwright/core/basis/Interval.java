@@ -17,8 +17,10 @@ public record Interval(double lower, double upper) implements Serializable {
   /** No value. */
   public static final Interval NONE = new Interval(Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY);
 
-  /** Refuses NaN. */
+  /** Refuses NaN; −0.0 becomes 0.0, so that intervals with the same ends are equal. */
   public Interval {
+    lower += 0.0;
+    upper += 0.0;
     if (Double.isNaN(lower) || Double.isNaN(upper)) {
       throw new IllegalArgumentException("interval ends must be numbers, were " + lower + " and " + upper);
     }
@@ -89,8 +91,12 @@ public record Interval(double lower, double upper) implements Serializable {
    *
    * @param value an SI value
    * @return the value itself if it lies inside, else the nearer end
+   * @throws IllegalStateException if the interval is empty
    */
   public double clamp(double value) {
+    if (isEmpty()) {
+      throw new IllegalStateException("an empty interval has no value near " + value);
+    }
     return Math.max(lower, Math.min(upper, value));
   }
 
@@ -115,6 +121,9 @@ public record Interval(double lower, double upper) implements Serializable {
     }
     if (Double.isInfinite(lower) && Double.isInfinite(upper)) {
       return "any value";
+    }
+    if (lower == upper) {
+      return "exactly " + unit.format(lower, 4);
     }
     if (Double.isInfinite(lower)) {
       return "at most " + unit.format(upper, 4);

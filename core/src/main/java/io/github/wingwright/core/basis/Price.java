@@ -16,6 +16,14 @@ import java.io.Serializable;
 public record Price(String what, double reference, double value, NamedUnit<?> unit, boolean moreIsBetter)
     implements Serializable {
 
+  /** Refuses values that are not finite. */
+  public Price {
+    if (!Double.isFinite(reference) || !Double.isFinite(value)) {
+      throw new IllegalArgumentException(
+          "price of " + what + " must be between finite values, was " + value + " instead of " + reference);
+    }
+  }
+
   /**
    * The signed change.
    *
@@ -45,6 +53,9 @@ public record Price(String what, double reference, double value, NamedUnit<?> un
 
   @Override
   public String toString() {
+    if (change() == 0.0) {
+      return what + " unchanged (" + unit.format(value, 4) + ")";
+    }
     double percent = 100.0 * relativeChange();
     String sign = percent >= 0.0 ? "+" : "−";
     return what
@@ -56,6 +67,6 @@ public record Price(String what, double reference, double value, NamedUnit<?> un
         + " instead of "
         + unit.format(reference, 4)
         + ")"
-        + (change() == 0.0 ? "" : isGain() ? ", a gain" : ", a cost");
+        + (isGain() ? ", a gain" : ", a cost");
   }
 }

@@ -3,6 +3,7 @@ package io.github.wingwright.core.basis;
 
 import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.ScalarQuantity;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 
@@ -10,8 +11,8 @@ import java.util.function.ToDoubleFunction;
  * One line of the workings: a number, and how it comes from other numbers.
  *
  * <p>A step is made from inputs only, never from a result. It computes its value itself, with the same method that the
- * library computes with, so a number that is shown is the number that was used. Its inputs are steps again; together they
- * form a graph without cycles, from the brief to the last number of the sheet.
+ * library computes with, so a number that is shown is the number that was used. Its inputs are steps again; together
+ * they form a graph without cycles, from the brief to the last number of the sheet.
  *
  * <p>There are four kinds: a {@link Given} value, an {@link Evaluated} formula, a {@link Sum} of lines (a table), and a
  * {@link Solution} found by a numerical method, with its closing equation and residual.
@@ -102,6 +103,7 @@ public sealed interface Step permits Step.Given, Step.Evaluated, Step.Sum, Step.
    * @param formula the formula
    * @param inputs one step for each input of the formula, in its order
    * @return the step, named as the formula
+   * @throws IllegalArgumentException if an input is missing or of another unit, or the result is not finite
    */
   static Step of(Formula formula, Step... inputs) {
     return new Evaluated(formula.name(), formula.symbol(), formula, List.of(inputs));
@@ -115,6 +117,7 @@ public sealed interface Step permits Step.Given, Step.Evaluated, Step.Sum, Step.
    * @param formula the formula
    * @param inputs one step for each input of the formula, in its order
    * @return the step
+   * @throws IllegalArgumentException if an input is missing or of another unit, or the result is not finite
    */
   static Step of(String name, String symbol, Formula formula, Step... inputs) {
     return new Evaluated(name, symbol, formula, List.of(inputs));
@@ -200,7 +203,10 @@ public sealed interface Step permits Step.Given, Step.Evaluated, Step.Sum, Step.
       this.symbol = symbol;
       this.formula = formula;
       this.inputs = inputs;
-      this.value = formula.evaluate(Line.values(inputs));
+      double[] values = Line.values(inputs);
+      double result = formula.evaluate(values);
+      Line.checkUnits(formula, inputs);
+      this.value = Line.finite(name, result, formula.toString(), inputs);
     }
 
     /**
@@ -275,7 +281,7 @@ public sealed interface Step permits Step.Given, Step.Evaluated, Step.Sum, Step.
         }
         total += term.value();
       }
-      this.value = total;
+      this.value = Line.finite(name, total, "a sum", this.terms);
     }
 
     @Override
@@ -344,10 +350,10 @@ public sealed interface Step permits Step.Given, Step.Evaluated, Step.Sum, Step.
       this.source = source;
       this.inputs = inputs;
       double[] values = Line.values(inputs);
-      this.value = solve.applyAsDouble(values.clone());
-      double[] closed = java.util.Arrays.copyOf(values, values.length + 1);
+      this.value = Line.finite(name, solve.applyAsDouble(values.clone()), closingEquation, inputs);
+      double[] closed = Arrays.copyOf(values, values.length + 1);
       closed[values.length] = value;
-      this.residual = residual.applyAsDouble(closed);
+      this.residual = Line.finite("residual of " + name, residual.applyAsDouble(closed), closingEquation, inputs);
     }
 
     /**

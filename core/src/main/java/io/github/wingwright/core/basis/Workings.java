@@ -8,6 +8,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
 import java.util.StringJoiner;
+import java.util.function.ToDoubleFunction;
 
 /**
  * The steps behind some results, each after the steps that it comes from.
@@ -78,8 +79,9 @@ public final class Workings {
       return evaluated.formula().text() + explainInputs(evaluated);
     }
     if (step instanceof Step.Sum sum) {
+      int digits = inputDigits(sum, Workings::total);
       StringJoiner terms = new StringJoiner(" + ");
-      sum.inputs().forEach(t -> terms.add(NamedUnit.NUMBER.format(t.value(), RESULT_DIGITS)));
+      sum.inputs().forEach(term -> terms.add(NamedUnit.NUMBER.format(term.value(), digits)));
       return terms.toString();
     }
     Step.Solution solution = (Step.Solution) step;
@@ -103,17 +105,26 @@ public final class Workings {
   }
 
   private static String explainInputs(Step.Evaluated step) {
-    int digits = inputDigits(step);
+    int digits = inputDigits(step, step.formula()::evaluate);
     StringJoiner with = new StringJoiner(", ", " with ", "");
     List<Symbol> symbols = step.formula().inputs();
     for (int i = 0; i < symbols.size(); i++) {
-      with.add(symbols.get(i).symbol() + " = " + step.inputs().get(i).unit().format(step.inputs().get(i).value(), digits));
+      Step input = step.inputs().get(i);
+      with.add(symbols.get(i).symbol() + " = " + input.unit().format(input.value(), digits));
     }
-    return with.toString();
+    return symbols.isEmpty() ? "" : with.toString();
+  }
+
+  private static double total(double[] terms) {
+    double total = 0.0;
+    for (double term : terms) {
+      total += term;
+    }
+    return total;
   }
 
   /** The fewest digits of the inputs that reproduce the printed result. */
-  static int inputDigits(Step.Evaluated step) {
+  static int inputDigits(Step step, ToDoubleFunction<double[]> kernel) {
     String printed = NamedUnit.NUMBER.format(step.value(), RESULT_DIGITS);
     double[] exact = Line.values(step.inputs());
     double[] rounded = new double[exact.length];
@@ -121,7 +132,7 @@ public final class Workings {
       for (int i = 0; i < exact.length; i++) {
         rounded[i] = Double.parseDouble(NamedUnit.NUMBER.format(exact[i], digits));
       }
-      if (NamedUnit.NUMBER.format(step.formula().evaluate(rounded), RESULT_DIGITS).equals(printed)) {
+      if (NamedUnit.NUMBER.format(kernel.applyAsDouble(rounded), RESULT_DIGITS).equals(printed)) {
         return digits;
       }
     }
@@ -141,7 +152,7 @@ public final class Workings {
 
   @Override
   public String toString() {
-    StringJoiner lines = new StringJoiner(System.lineSeparator());
+    StringJoiner lines = new StringJoiner("\n");
     for (Step step : steps) {
       lines.add(step.symbol() + " = " + result(step) + "  " + step.name());
       lines.add("    = " + explain(step));

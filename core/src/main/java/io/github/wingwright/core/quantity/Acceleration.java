@@ -8,8 +8,9 @@ import javax.measure.Unit;
 /**
  * An acceleration.
  *
- * <p>Held as one {@code double} in m/s². Made by the named factories, such as {@code Acceleration.feetPerSecondSquared(…)}, which refuse NaN and
- * infinity; read by the accessors of the same names.
+ * <p>Held as one {@code double} in m/s². Made by the named factories, such as
+ * {@code Acceleration.feetPerSecondSquared(…)}, which refuse NaN and infinity; read by the accessors of the
+ * same names.
  */
 public final class Acceleration extends AdditiveQuantity<Acceleration> {
   private static final long serialVersionUID = 1L;
@@ -32,7 +33,7 @@ public final class Acceleration extends AdditiveQuantity<Acceleration> {
   public static final NamedUnit<Acceleration> STANDARD_GRAVITY_UNIT =
       new NamedUnit<>("g₀", 980_665.0, 100_000.0, 0.0, "gn", "g0");
 
-  /** The kind of quantity: its name, its units, its text and its bridge to JSR-385. */
+  /** The kind of quantity: its name, its units and its text. */
   public static final QuantityKind<Acceleration> KIND =
       new QuantityKind<>(
           "acceleration",
@@ -81,7 +82,7 @@ public final class Acceleration extends AdditiveQuantity<Acceleration> {
   /**
    * Reads an acceleration from text such as {@code "1.2 m/s²"}.
    *
-   * @param text a number and a unit; locale-free; several terms are added, as in {@code "5 ft 3 in"}
+   * @param text a number and a unit; locale-free
    * @return the acceleration
    * @throws IllegalArgumentException if the text is not an acceleration; the message lists what is accepted
    */

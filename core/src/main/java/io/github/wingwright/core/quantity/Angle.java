@@ -8,8 +8,9 @@ import javax.measure.Unit;
 /**
  * A plane angle: an incidence, a sweep, a bank. A number is not an angle here.
  *
- * <p>Held as one {@code double} in rad. Made by the named factories, such as {@code Angle.degrees(…)}, which refuse NaN and
- * infinity; read by the accessors of the same names.
+ * <p>Held as one {@code double} in rad. Made by the named factories, such as
+ * {@code Angle.degrees(…)}, which refuse NaN and infinity; read by the accessors of the
+ * same names.
  */
 public final class Angle extends AdditiveQuantity<Angle> {
   private static final long serialVersionUID = 1L;
@@ -33,7 +34,7 @@ public final class Angle extends AdditiveQuantity<Angle> {
   public static final NamedUnit<Angle> TURN =
       new NamedUnit<>("rev", 2 * Math.PI, 1.0, 0.0, "turn");
 
-  /** The kind of quantity: its name, its units, its text and its bridge to JSR-385. */
+  /** The kind of quantity: its name, its units and its text. */
   public static final QuantityKind<Angle> KIND =
       new QuantityKind<>(
           "angle",
@@ -93,7 +94,7 @@ public final class Angle extends AdditiveQuantity<Angle> {
   /**
    * Reads an angle from text such as {@code "1.2 rad"}.
    *
-   * @param text a number and a unit; locale-free; several terms are added, as in {@code "5 ft 3 in"}
+   * @param text a number and a unit; locale-free
    * @return the angle
    * @throws IllegalArgumentException if the text is not an angle; the message lists what is accepted
    */

@@ -8,8 +8,9 @@ import javax.measure.Unit;
 /**
  * An angular rate: of pitch, roll or yaw, or of a shaft.
  *
- * <p>Held as one {@code double} in rad/s. Made by the named factories, such as {@code AngularRate.degreesPerSecond(…)}, which refuse NaN and
- * infinity; read by the accessors of the same names.
+ * <p>Held as one {@code double} in rad/s. Made by the named factories, such as
+ * {@code AngularRate.degreesPerSecond(…)}, which refuse NaN and infinity; read by the accessors of the
+ * same names.
  */
 public final class AngularRate extends AdditiveQuantity<AngularRate> {
   private static final long serialVersionUID = 1L;
@@ -29,7 +30,7 @@ public final class AngularRate extends AdditiveQuantity<AngularRate> {
   public static final NamedUnit<AngularRate> REVOLUTION_PER_MINUTE =
       new NamedUnit<>("rpm", Math.PI, 30.0, 0.0, "rev/min");
 
-  /** The kind of quantity: its name, its units, its text and its bridge to JSR-385. */
+  /** The kind of quantity: its name, its units and its text. */
   public static final QuantityKind<AngularRate> KIND =
       new QuantityKind<>(
           "angular rate",
@@ -78,7 +79,7 @@ public final class AngularRate extends AdditiveQuantity<AngularRate> {
   /**
    * Reads an angular rate from text such as {@code "1.2 rad/s"}.
    *
-   * @param text a number and a unit; locale-free; several terms are added, as in {@code "5 ft 3 in"}
+   * @param text a number and a unit; locale-free
    * @return the angular rate
    * @throws IllegalArgumentException if the text is not an angular rate; the message lists what is accepted
    */

@@ -8,8 +8,9 @@ import javax.measure.Unit;
 /**
  * An area: a wing reference area, a wetted area, a cross-section.
  *
- * <p>Held as one {@code double} in m². Made by the named factories, such as {@code Area.squareMillimetres(…)}, which refuse NaN and
- * infinity; read by the accessors of the same names.
+ * <p>Held as one {@code double} in m². Made by the named factories, such as
+ * {@code Area.squareMillimetres(…)}, which refuse NaN and infinity; read by the accessors of the
+ * same names.
  */
 public final class Area extends AdditiveQuantity<Area> {
   private static final long serialVersionUID = 1L;
@@ -41,7 +42,7 @@ public final class Area extends AdditiveQuantity<Area> {
   public static final NamedUnit<Area> SQUARE_FOOT =
       new NamedUnit<>("ft²", 9_290_304.0, 100_000_000.0, 0.0, "ft2", "sq ft", "sqft");
 
-  /** The kind of quantity: its name, its units, its text and its bridge to JSR-385. */
+  /** The kind of quantity: its name, its units and its text. */
   public static final QuantityKind<Area> KIND =
       new QuantityKind<>(
           "area",
@@ -123,7 +124,7 @@ public final class Area extends AdditiveQuantity<Area> {
   /**
    * Reads an area from text such as {@code "1.2 m²"}.
    *
-   * @param text a number and a unit; locale-free; several terms are added, as in {@code "5 ft 3 in"}
+   * @param text a number and a unit; locale-free
    * @return the area
    * @throws IllegalArgumentException if the text is not an area; the message lists what is accepted
    */

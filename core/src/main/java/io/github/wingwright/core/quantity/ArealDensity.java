@@ -8,8 +8,9 @@ import javax.measure.Unit;
 /**
  * The mass of a sheet, a skin or a covering per area.
  *
- * <p>Held as one {@code double} in kg/m². Made by the named factories, such as {@code ArealDensity.gramsPerSquareMetre(…)}, which refuse NaN and
- * infinity; read by the accessors of the same names.
+ * <p>Held as one {@code double} in kg/m². Made by the named factories, such as
+ * {@code ArealDensity.gramsPerSquareMetre(…)}, which refuse NaN and infinity; read by the accessors of the
+ * same names.
  */
 public final class ArealDensity extends AdditiveQuantity<ArealDensity> {
   private static final long serialVersionUID = 1L;
@@ -29,7 +30,7 @@ public final class ArealDensity extends AdditiveQuantity<ArealDensity> {
   public static final NamedUnit<ArealDensity> OUNCE_PER_SQUARE_YARD =
       new NamedUnit<>("oz/yd²", 0.028349523125, 0.9144 * 0.9144, 0.0, "oz/yd2");
 
-  /** The kind of quantity: its name, its units, its text and its bridge to JSR-385. */
+  /** The kind of quantity: its name, its units and its text. */
   public static final QuantityKind<ArealDensity> KIND =
       new QuantityKind<>(
           "areal density",
@@ -78,7 +79,7 @@ public final class ArealDensity extends AdditiveQuantity<ArealDensity> {
   /**
    * Reads an areal density from text such as {@code "1.2 kg/m²"}.
    *
-   * @param text a number and a unit; locale-free; several terms are added, as in {@code "5 ft 3 in"}
+   * @param text a number and a unit; locale-free
    * @return the areal density
    * @throws IllegalArgumentException if the text is not an areal density; the message lists what is accepted
    */

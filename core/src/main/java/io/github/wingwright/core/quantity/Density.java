@@ -8,8 +8,9 @@ import javax.measure.Unit;
 /**
  * The mass of a material or of air per volume.
  *
- * <p>Held as one {@code double} in kg/m³. Made by the named factories, such as {@code Density.gramsPerCubicCentimetre(…)}, which refuse NaN and
- * infinity; read by the accessors of the same names.
+ * <p>Held as one {@code double} in kg/m³. Made by the named factories, such as
+ * {@code Density.gramsPerCubicCentimetre(…)}, which refuse NaN and infinity; read by the accessors of the
+ * same names.
  */
 public final class Density extends AdditiveQuantity<Density> {
   private static final long serialVersionUID = 1L;
@@ -33,7 +34,7 @@ public final class Density extends AdditiveQuantity<Density> {
   public static final NamedUnit<Density> SLUG_PER_CUBIC_FOOT =
       new NamedUnit<>("slug/ft³", 0.45359237 * 9.80665, 0.3048 * 0.3048 * 0.3048 * 0.3048, 0.0, "slug/ft3");
 
-  /** The kind of quantity: its name, its units, its text and its bridge to JSR-385. */
+  /** The kind of quantity: its name, its units and its text. */
   public static final QuantityKind<Density> KIND =
       new QuantityKind<>(
           "density",
@@ -93,7 +94,7 @@ public final class Density extends AdditiveQuantity<Density> {
   /**
    * Reads a density from text such as {@code "1.2 kg/m³"}.
    *
-   * @param text a number and a unit; locale-free; several terms are added, as in {@code "5 ft 3 in"}
+   * @param text a number and a unit; locale-free
    * @return the density
    * @throws IllegalArgumentException if the text is not a density; the message lists what is accepted
    */

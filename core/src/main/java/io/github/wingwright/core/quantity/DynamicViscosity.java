@@ -8,8 +8,9 @@ import javax.measure.Unit;
 /**
  * The dynamic viscosity μ of a fluid.
  *
- * <p>Held as one {@code double} in Pa·s. Made by the named factories, such as {@code DynamicViscosity.millipascalSeconds(…)}, which refuse NaN and
- * infinity; read by the accessors of the same names.
+ * <p>Held as one {@code double} in Pa·s. Made by the named factories, such as
+ * {@code DynamicViscosity.millipascalSeconds(…)}, which refuse NaN and infinity; read by the accessors of the
+ * same names.
  */
 public final class DynamicViscosity extends AdditiveQuantity<DynamicViscosity> {
   private static final long serialVersionUID = 1L;
@@ -29,7 +30,7 @@ public final class DynamicViscosity extends AdditiveQuantity<DynamicViscosity> {
   public static final NamedUnit<DynamicViscosity> MICROPASCAL_SECOND =
       new NamedUnit<>("µPa·s", 1.0, 1_000_000.0, 0.0, "uPa·s");
 
-  /** The kind of quantity: its name, its units, its text and its bridge to JSR-385. */
+  /** The kind of quantity: its name, its units and its text. */
   public static final QuantityKind<DynamicViscosity> KIND =
       new QuantityKind<>(
           "dynamic viscosity",
@@ -78,7 +79,7 @@ public final class DynamicViscosity extends AdditiveQuantity<DynamicViscosity> {
   /**
    * Reads a dynamic viscosity from text such as {@code "1.2 Pa·s"}.
    *
-   * @param text a number and a unit; locale-free; several terms are added, as in {@code "5 ft 3 in"}
+   * @param text a number and a unit; locale-free
    * @return the dynamic viscosity
    * @throws IllegalArgumentException if the text is not a dynamic viscosity; the message lists what is accepted
    */

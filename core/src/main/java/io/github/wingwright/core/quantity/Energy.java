@@ -8,8 +8,9 @@ import javax.measure.Unit;
 /**
  * An energy: kinetic, potential, in a battery.
  *
- * <p>Held as one {@code double} in J. Made by the named factories, such as {@code Energy.millijoules(…)}, which refuse NaN and
- * infinity; read by the accessors of the same names.
+ * <p>Held as one {@code double} in J. Made by the named factories, such as
+ * {@code Energy.millijoules(…)}, which refuse NaN and infinity; read by the accessors of the
+ * same names.
  */
 public final class Energy extends AdditiveQuantity<Energy> {
   private static final long serialVersionUID = 1L;
@@ -37,7 +38,7 @@ public final class Energy extends AdditiveQuantity<Energy> {
   public static final NamedUnit<Energy> FOOT_POUND_FORCE =
       new NamedUnit<>("ft·lbf", 0.45359237 * 9.80665 * 0.3048, 1.0, 0.0, "ft·lb");
 
-  /** The kind of quantity: its name, its units, its text and its bridge to JSR-385. */
+  /** The kind of quantity: its name, its units and its text. */
   public static final QuantityKind<Energy> KIND =
       new QuantityKind<>(
           "energy",
@@ -95,9 +96,9 @@ public final class Energy extends AdditiveQuantity<Energy> {
   }
 
   /**
-   * An energy in foot pounds force.
+   * An energy in foot pounds-force.
    *
-   * @param value the number of foot pounds force [ft·lbf], finite
+   * @param value the number of foot pounds-force [ft·lbf], finite
    * @return the energy
    * @throws IllegalArgumentException if the value is NaN or infinite
    */
@@ -108,7 +109,7 @@ public final class Energy extends AdditiveQuantity<Energy> {
   /**
    * Reads an energy from text such as {@code "1.2 J"}.
    *
-   * @param text a number and a unit; locale-free; several terms are added, as in {@code "5 ft 3 in"}
+   * @param text a number and a unit; locale-free
    * @return the energy
    * @throws IllegalArgumentException if the text is not an energy; the message lists what is accepted
    */
@@ -184,9 +185,9 @@ public final class Energy extends AdditiveQuantity<Energy> {
   }
 
   /**
-   * This energy in foot pounds force.
+   * This energy in foot pounds-force.
    *
-   * @return the number of foot pounds force [ft·lbf]
+   * @return the number of foot pounds-force [ft·lbf]
    */
   public double footPoundsForce() {
     return si / (0.45359237 * 9.80665 * 0.3048);

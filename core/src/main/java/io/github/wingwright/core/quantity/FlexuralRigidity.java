@@ -8,8 +8,9 @@ import javax.measure.Unit;
 /**
  * The bending stiffness EI of a beam.
  *
- * <p>Held as one {@code double} in N·m². Made by the named factories, such as {@code FlexuralRigidity.newtonSquareMillimetres(…)}, which refuse NaN and
- * infinity; read by the accessors of the same names.
+ * <p>Held as one {@code double} in N·m². Made by the named factories, such as
+ * {@code FlexuralRigidity.newtonSquareMillimetres(…)}, which refuse NaN and infinity; read by the accessors of the
+ * same names.
  */
 public final class FlexuralRigidity extends AdditiveQuantity<FlexuralRigidity> {
   private static final long serialVersionUID = 1L;
@@ -25,7 +26,7 @@ public final class FlexuralRigidity extends AdditiveQuantity<FlexuralRigidity> {
   public static final NamedUnit<FlexuralRigidity> NEWTON_SQUARE_MILLIMETRE =
       new NamedUnit<>("N·mm²", 1.0, 1_000_000.0, 0.0, "N·mm2");
 
-  /** The kind of quantity: its name, its units, its text and its bridge to JSR-385. */
+  /** The kind of quantity: its name, its units and its text. */
   public static final QuantityKind<FlexuralRigidity> KIND =
       new QuantityKind<>(
           "flexural rigidity",
@@ -63,7 +64,7 @@ public final class FlexuralRigidity extends AdditiveQuantity<FlexuralRigidity> {
   /**
    * Reads a flexural rigidity from text such as {@code "1.2 N·m²"}.
    *
-   * @param text a number and a unit; locale-free; several terms are added, as in {@code "5 ft 3 in"}
+   * @param text a number and a unit; locale-free
    * @return the flexural rigidity
    * @throws IllegalArgumentException if the text is not a flexural rigidity; the message lists what is accepted
    */

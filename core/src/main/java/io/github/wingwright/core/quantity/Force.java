@@ -8,8 +8,9 @@ import javax.measure.Unit;
 /**
  * A force: a lift, a drag, a weight.
  *
- * <p>Held as one {@code double} in N. Made by the named factories, such as {@code Force.millinewtons(…)}, which refuse NaN and
- * infinity; read by the accessors of the same names.
+ * <p>Held as one {@code double} in N. Made by the named factories, such as
+ * {@code Force.millinewtons(…)}, which refuse NaN and infinity; read by the accessors of the
+ * same names.
  */
 public final class Force extends AdditiveQuantity<Force> {
   private static final long serialVersionUID = 1L;
@@ -41,7 +42,7 @@ public final class Force extends AdditiveQuantity<Force> {
   public static final NamedUnit<Force> GRAM_FORCE =
       new NamedUnit<>("gf", 980_665.0, 100_000_000.0, 0.0);
 
-  /** The kind of quantity: its name, its units, its text and its bridge to JSR-385. */
+  /** The kind of quantity: its name, its units and its text. */
   public static final QuantityKind<Force> KIND =
       new QuantityKind<>(
           "force",
@@ -88,9 +89,9 @@ public final class Force extends AdditiveQuantity<Force> {
   }
 
   /**
-   * A force in pounds force.
+   * A force in pounds-force.
    *
-   * @param value the number of pounds force [lbf], finite
+   * @param value the number of pounds-force [lbf], finite
    * @return the force
    * @throws IllegalArgumentException if the value is NaN or infinite
    */
@@ -99,9 +100,9 @@ public final class Force extends AdditiveQuantity<Force> {
   }
 
   /**
-   * A force in kilograms force.
+   * A force in kilograms-force.
    *
-   * @param value the number of kilograms force [kgf], finite
+   * @param value the number of kilograms-force [kgf], finite
    * @return the force
    * @throws IllegalArgumentException if the value is NaN or infinite
    */
@@ -110,9 +111,9 @@ public final class Force extends AdditiveQuantity<Force> {
   }
 
   /**
-   * A force in grams force.
+   * A force in grams-force.
    *
-   * @param value the number of grams force [gf], finite
+   * @param value the number of grams-force [gf], finite
    * @return the force
    * @throws IllegalArgumentException if the value is NaN or infinite
    */
@@ -123,7 +124,7 @@ public final class Force extends AdditiveQuantity<Force> {
   /**
    * Reads a force from text such as {@code "1.2 N"}.
    *
-   * @param text a number and a unit; locale-free; several terms are added, as in {@code "5 ft 3 in"}
+   * @param text a number and a unit; locale-free
    * @return the force
    * @throws IllegalArgumentException if the text is not a force; the message lists what is accepted
    */
@@ -190,27 +191,27 @@ public final class Force extends AdditiveQuantity<Force> {
   }
 
   /**
-   * This force in pounds force.
+   * This force in pounds-force.
    *
-   * @return the number of pounds force [lbf]
+   * @return the number of pounds-force [lbf]
    */
   public double poundsForce() {
     return si / (0.45359237 * 9.80665);
   }
 
   /**
-   * This force in kilograms force.
+   * This force in kilograms-force.
    *
-   * @return the number of kilograms force [kgf]
+   * @return the number of kilograms-force [kgf]
    */
   public double kilogramsForce() {
     return si * 100_000.0 / 980_665.0;
   }
 
   /**
-   * This force in grams force.
+   * This force in grams-force.
    *
-   * @return the number of grams force [gf]
+   * @return the number of grams-force [gf]
    */
   public double gramsForce() {
     return si * 100_000_000.0 / 980_665.0;

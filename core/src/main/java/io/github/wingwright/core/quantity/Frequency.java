@@ -8,8 +8,9 @@ import javax.measure.Unit;
 /**
  * A frequency of a periodic event.
  *
- * <p>Held as one {@code double} in Hz. Made by the named factories, such as {@code Frequency.kilohertz(…)}, which refuse NaN and
- * infinity; read by the accessors of the same names.
+ * <p>Held as one {@code double} in Hz. Made by the named factories, such as
+ * {@code Frequency.kilohertz(…)}, which refuse NaN and infinity; read by the accessors of the
+ * same names.
  */
 public final class Frequency extends AdditiveQuantity<Frequency> {
   private static final long serialVersionUID = 1L;
@@ -25,7 +26,7 @@ public final class Frequency extends AdditiveQuantity<Frequency> {
   public static final NamedUnit<Frequency> KILOHERTZ =
       new NamedUnit<>("kHz", 1_000.0, 1.0, 0.0);
 
-  /** The kind of quantity: its name, its units, its text and its bridge to JSR-385. */
+  /** The kind of quantity: its name, its units and its text. */
   public static final QuantityKind<Frequency> KIND =
       new QuantityKind<>(
           "frequency",
@@ -63,7 +64,7 @@ public final class Frequency extends AdditiveQuantity<Frequency> {
   /**
    * Reads a frequency from text such as {@code "1.2 Hz"}.
    *
-   * @param text a number and a unit; locale-free; several terms are added, as in {@code "5 ft 3 in"}
+   * @param text a number and a unit; locale-free
    * @return the frequency
    * @throws IllegalArgumentException if the text is not a frequency; the message lists what is accepted
    */

@@ -8,8 +8,9 @@ import javax.measure.Unit;
 /**
  * The kinematic viscosity ν = μ/ρ of a fluid.
  *
- * <p>Held as one {@code double} in m²/s. Made by the named factories, such as {@code KinematicViscosity.squareMillimetresPerSecond(…)}, which refuse NaN and
- * infinity; read by the accessors of the same names.
+ * <p>Held as one {@code double} in m²/s. Made by the named factories, such as
+ * {@code KinematicViscosity.squareMillimetresPerSecond(…)}, which refuse NaN and infinity; read by the accessors of the
+ * same names.
  */
 public final class KinematicViscosity extends AdditiveQuantity<KinematicViscosity> {
   private static final long serialVersionUID = 1L;
@@ -25,7 +26,7 @@ public final class KinematicViscosity extends AdditiveQuantity<KinematicViscosit
   public static final NamedUnit<KinematicViscosity> SQUARE_MILLIMETRE_PER_SECOND =
       new NamedUnit<>("mm²/s", 1.0, 1_000_000.0, 0.0, "mm2/s", "cSt");
 
-  /** The kind of quantity: its name, its units, its text and its bridge to JSR-385. */
+  /** The kind of quantity: its name, its units and its text. */
   public static final QuantityKind<KinematicViscosity> KIND =
       new QuantityKind<>(
           "kinematic viscosity",
@@ -63,7 +64,7 @@ public final class KinematicViscosity extends AdditiveQuantity<KinematicViscosit
   /**
    * Reads a kinematic viscosity from text such as {@code "1.2 m²/s"}.
    *
-   * @param text a number and a unit; locale-free; several terms are added, as in {@code "5 ft 3 in"}
+   * @param text a number and a unit; locale-free
    * @return the kinematic viscosity
    * @throws IllegalArgumentException if the text is not a kinematic viscosity; the message lists what is accepted
    */

@@ -8,8 +8,9 @@ import javax.measure.Unit;
 /**
  * A length: a chord, a span, a wall thickness, an altitude.
  *
- * <p>Held as one {@code double} in m. Made by the named factories, such as {@code Length.millimetres(…)}, which refuse NaN and
- * infinity; read by the accessors of the same names.
+ * <p>Held as one {@code double} in m. Made by the named factories, such as
+ * {@code Length.millimetres(…)}, which refuse NaN and infinity; read by the accessors of the
+ * same names.
  */
 public final class Length extends AdditiveQuantity<Length> {
   private static final long serialVersionUID = 1L;
@@ -57,13 +58,23 @@ public final class Length extends AdditiveQuantity<Length> {
   public static final NamedUnit<Length> NAUTICAL_MILE =
       new NamedUnit<>("NM", 1_852.0, 1.0, 0.0, "nmi");
 
-  /** The kind of quantity: its name, its units, its text and its bridge to JSR-385. */
+  /** The kind of quantity: its name, its units and its text. */
   public static final QuantityKind<Length> KIND =
       new QuantityKind<>(
           "length",
           new Dimension(0, 1, 0, 0, 0),
           Length::new,
-          List.of(METRE, MILLIMETRE, CENTIMETRE, MICROMETRE, KILOMETRE, INCH, FOOT, YARD, STATUTE_MILE, NAUTICAL_MILE),
+          List.of(
+              METRE,
+              MILLIMETRE,
+              CENTIMETRE,
+              MICROMETRE,
+              KILOMETRE,
+              INCH,
+              FOOT,
+              YARD,
+              STATUTE_MILE,
+              NAUTICAL_MILE),
           List.of(MICROMETRE, MILLIMETRE, METRE, KILOMETRE));
 
   private Length(double si) {

@@ -8,8 +8,9 @@ import javax.measure.Unit;
 /**
  * The mass of a rod, a tube or a line per length.
  *
- * <p>Held as one {@code double} in kg/m. Made by the named factories, such as {@code LinearDensity.gramsPerMetre(…)}, which refuse NaN and
- * infinity; read by the accessors of the same names.
+ * <p>Held as one {@code double} in kg/m. Made by the named factories, such as
+ * {@code LinearDensity.gramsPerMetre(…)}, which refuse NaN and infinity; read by the accessors of the
+ * same names.
  */
 public final class LinearDensity extends AdditiveQuantity<LinearDensity> {
   private static final long serialVersionUID = 1L;
@@ -29,7 +30,7 @@ public final class LinearDensity extends AdditiveQuantity<LinearDensity> {
   public static final NamedUnit<LinearDensity> GRAM_PER_CENTIMETRE =
       new NamedUnit<>("g/cm", 1.0, 10.0, 0.0);
 
-  /** The kind of quantity: its name, its units, its text and its bridge to JSR-385. */
+  /** The kind of quantity: its name, its units and its text. */
   public static final QuantityKind<LinearDensity> KIND =
       new QuantityKind<>(
           "linear density",
@@ -78,7 +79,7 @@ public final class LinearDensity extends AdditiveQuantity<LinearDensity> {
   /**
    * Reads a linear density from text such as {@code "1.2 kg/m"}.
    *
-   * @param text a number and a unit; locale-free; several terms are added, as in {@code "5 ft 3 in"}
+   * @param text a number and a unit; locale-free
    * @return the linear density
    * @throws IllegalArgumentException if the text is not a linear density; the message lists what is accepted
    */

@@ -8,8 +8,9 @@ import javax.measure.Unit;
 /**
  * A mass. A weight is a {@link Force}: see {@link #weight(Acceleration)}.
  *
- * <p>Held as one {@code double} in kg. Made by the named factories, such as {@code Mass.grams(…)}, which refuse NaN and
- * infinity; read by the accessors of the same names.
+ * <p>Held as one {@code double} in kg. Made by the named factories, such as
+ * {@code Mass.grams(…)}, which refuse NaN and infinity; read by the accessors of the
+ * same names.
  */
 public final class Mass extends AdditiveQuantity<Mass> {
   private static final long serialVersionUID = 1L;
@@ -45,7 +46,7 @@ public final class Mass extends AdditiveQuantity<Mass> {
   public static final NamedUnit<Mass> SLUG =
       new NamedUnit<>("slug", 0.45359237 * 9.80665, 0.3048, 0.0);
 
-  /** The kind of quantity: its name, its units, its text and its bridge to JSR-385. */
+  /** The kind of quantity: its name, its units and its text. */
   public static final QuantityKind<Mass> KIND =
       new QuantityKind<>(
           "mass",
@@ -138,7 +139,7 @@ public final class Mass extends AdditiveQuantity<Mass> {
   /**
    * Reads a mass from text such as {@code "1.2 kg"}.
    *
-   * @param text a number and a unit; locale-free; several terms are added, as in {@code "5 ft 3 in"}
+   * @param text a number and a unit; locale-free
    * @return the mass
    * @throws IllegalArgumentException if the text is not a mass; the message lists what is accepted
    */
@@ -302,6 +303,17 @@ public final class Mass extends AdditiveQuantity<Mass> {
    */
   public Area dividedBy(ArealDensity arealDensity) {
     return Area.trusted(si / Check.divisor(arealDensity.si, arealDensity));
+  }
+
+  /**
+   * This mass over a wing loading.
+   *
+   * @param wingLoading the divisor, not zero
+   * @return the quotient, the wing reference area
+   * @throws ArithmeticException if the divisor is zero
+   */
+  public Area dividedBy(WingLoading wingLoading) {
+    return Area.trusted(si / Check.divisor(wingLoading.si, wingLoading));
   }
 
   /**

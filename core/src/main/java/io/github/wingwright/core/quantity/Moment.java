@@ -8,8 +8,9 @@ import javax.measure.Unit;
 /**
  * The moment of a force. It has the dimension of an energy and is not one.
  *
- * <p>Held as one {@code double} in N·m. Made by the named factories, such as {@code Moment.newtonMillimetres(…)}, which refuse NaN and
- * infinity; read by the accessors of the same names.
+ * <p>Held as one {@code double} in N·m. Made by the named factories, such as
+ * {@code Moment.newtonMillimetres(…)}, which refuse NaN and infinity; read by the accessors of the
+ * same names.
  */
 public final class Moment extends AdditiveQuantity<Moment> {
   private static final long serialVersionUID = 1L;
@@ -33,7 +34,7 @@ public final class Moment extends AdditiveQuantity<Moment> {
   public static final NamedUnit<Moment> POUND_FORCE_FOOT =
       new NamedUnit<>("lbf·ft", 0.45359237 * 9.80665 * 0.3048, 1.0, 0.0);
 
-  /** The kind of quantity: its name, its units, its text and its bridge to JSR-385. */
+  /** The kind of quantity: its name, its units and its text. */
   public static final QuantityKind<Moment> KIND =
       new QuantityKind<>(
           "moment",
@@ -93,7 +94,7 @@ public final class Moment extends AdditiveQuantity<Moment> {
   /**
    * Reads a moment from text such as {@code "1.2 N·m"}.
    *
-   * @param text a number and a unit; locale-free; several terms are added, as in {@code "5 ft 3 in"}
+   * @param text a number and a unit; locale-free
    * @return the moment
    * @throws IllegalArgumentException if the text is not a moment; the message lists what is accepted
    */

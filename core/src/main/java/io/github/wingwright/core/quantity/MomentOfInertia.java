@@ -8,8 +8,9 @@ import javax.measure.Unit;
 /**
  * A mass moment of inertia.
  *
- * <p>Held as one {@code double} in kg·m². Made by the named factories, such as {@code MomentOfInertia.gramSquareCentimetres(…)}, which refuse NaN and
- * infinity; read by the accessors of the same names.
+ * <p>Held as one {@code double} in kg·m². Made by the named factories, such as
+ * {@code MomentOfInertia.gramSquareCentimetres(…)}, which refuse NaN and infinity; read by the accessors of the
+ * same names.
  */
 public final class MomentOfInertia extends AdditiveQuantity<MomentOfInertia> {
   private static final long serialVersionUID = 1L;
@@ -29,7 +30,7 @@ public final class MomentOfInertia extends AdditiveQuantity<MomentOfInertia> {
   public static final NamedUnit<MomentOfInertia> SLUG_SQUARE_FOOT =
       new NamedUnit<>("slug·ft²", 0.45359237 * 9.80665 * 0.3048, 1.0, 0.0, "slug·ft2");
 
-  /** The kind of quantity: its name, its units, its text and its bridge to JSR-385. */
+  /** The kind of quantity: its name, its units and its text. */
   public static final QuantityKind<MomentOfInertia> KIND =
       new QuantityKind<>(
           "moment of inertia",
@@ -78,7 +79,7 @@ public final class MomentOfInertia extends AdditiveQuantity<MomentOfInertia> {
   /**
    * Reads a moment of inertia from text such as {@code "1.2 kg·m²"}.
    *
-   * @param text a number and a unit; locale-free; several terms are added, as in {@code "5 ft 3 in"}
+   * @param text a number and a unit; locale-free
    * @return the moment of inertia
    * @throws IllegalArgumentException if the text is not a moment of inertia; the message lists what is accepted
    */

@@ -57,7 +57,7 @@ public final class NamedUnit<Q extends ScalarQuantity<Q>> implements Serializabl
   }
 
   /**
-   * Converts a number of this unit to SI.
+   * Converts a number of this unit to SI. The value is trusted.
    *
    * @param value a number of this unit
    * @return the value in the coherent SI unit
@@ -85,6 +85,21 @@ public final class NamedUnit<Q extends ScalarQuantity<Q>> implements Serializabl
    */
   public String format(double si, int significantDigits) {
     return QuantityText.format(si, this, significantDigits);
+  }
+
+  /** Units are equal if they are written and converted alike: a unit that went through serialization stays equal. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof NamedUnit<?> that
+        && symbol.equals(that.symbol)
+        && numerator == that.numerator
+        && denominator == that.denominator
+        && offset == that.offset;
+  }
+
+  @Override
+  public int hashCode() {
+    return symbol.hashCode();
   }
 
   @Override

@@ -8,8 +8,9 @@ import javax.measure.Unit;
 /**
  * A power.
  *
- * <p>Held as one {@code double} in W. Made by the named factories, such as {@code Power.milliwatts(…)}, which refuse NaN and
- * infinity; read by the accessors of the same names.
+ * <p>Held as one {@code double} in W. Made by the named factories, such as
+ * {@code Power.milliwatts(…)}, which refuse NaN and infinity; read by the accessors of the
+ * same names.
  */
 public final class Power extends AdditiveQuantity<Power> {
   private static final long serialVersionUID = 1L;
@@ -37,7 +38,7 @@ public final class Power extends AdditiveQuantity<Power> {
   public static final NamedUnit<Power> METRIC_HORSEPOWER =
       new NamedUnit<>("PS", 75 * 980665, 100_000.0, 0.0);
 
-  /** The kind of quantity: its name, its units, its text and its bridge to JSR-385. */
+  /** The kind of quantity: its name, its units and its text. */
   public static final QuantityKind<Power> KIND =
       new QuantityKind<>(
           "power",
@@ -108,7 +109,7 @@ public final class Power extends AdditiveQuantity<Power> {
   /**
    * Reads a power from text such as {@code "1.2 W"}.
    *
-   * @param text a number and a unit; locale-free; several terms are added, as in {@code "5 ft 3 in"}
+   * @param text a number and a unit; locale-free
    * @return the power
    * @throws IllegalArgumentException if the text is not a power; the message lists what is accepted
    */

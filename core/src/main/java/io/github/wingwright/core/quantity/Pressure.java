@@ -8,8 +8,9 @@ import javax.measure.Unit;
 /**
  * A pressure, a stress or an elastic modulus.
  *
- * <p>Held as one {@code double} in Pa. Made by the named factories, such as {@code Pressure.hectopascals(…)}, which refuse NaN and
- * infinity; read by the accessors of the same names.
+ * <p>Held as one {@code double} in Pa. Made by the named factories, such as
+ * {@code Pressure.hectopascals(…)}, which refuse NaN and infinity; read by the accessors of the
+ * same names.
  */
 public final class Pressure extends AdditiveQuantity<Pressure> {
   private static final long serialVersionUID = 1L;
@@ -53,13 +54,22 @@ public final class Pressure extends AdditiveQuantity<Pressure> {
   public static final NamedUnit<Pressure> POUND_FORCE_PER_SQUARE_FOOT =
       new NamedUnit<>("psf", 0.45359237 * 9.80665, 0.3048 * 0.3048, 0.0, "lbf/ft²", "lbf/ft2");
 
-  /** The kind of quantity: its name, its units, its text and its bridge to JSR-385. */
+  /** The kind of quantity: its name, its units and its text. */
   public static final QuantityKind<Pressure> KIND =
       new QuantityKind<>(
           "pressure",
           new Dimension(1, -1, -2, 0, 0),
           Pressure::new,
-          List.of(PASCAL, HECTOPASCAL, KILOPASCAL, MEGAPASCAL, GIGAPASCAL, BAR, ATMOSPHERE, POUND_FORCE_PER_SQUARE_INCH, POUND_FORCE_PER_SQUARE_FOOT),
+          List.of(
+              PASCAL,
+              HECTOPASCAL,
+              KILOPASCAL,
+              MEGAPASCAL,
+              GIGAPASCAL,
+              BAR,
+              ATMOSPHERE,
+              POUND_FORCE_PER_SQUARE_INCH,
+              POUND_FORCE_PER_SQUARE_FOOT),
           List.of(PASCAL, KILOPASCAL, MEGAPASCAL, GIGAPASCAL));
 
   private Pressure(double si) {
@@ -144,9 +154,9 @@ public final class Pressure extends AdditiveQuantity<Pressure> {
   }
 
   /**
-   * A pressure in pounds force per square inch.
+   * A pressure in pounds-force per square inch.
    *
-   * @param value the number of pounds force per square inch [psi], finite
+   * @param value the number of pounds-force per square inch [psi], finite
    * @return the pressure
    * @throws IllegalArgumentException if the value is NaN or infinite
    */
@@ -155,9 +165,9 @@ public final class Pressure extends AdditiveQuantity<Pressure> {
   }
 
   /**
-   * A pressure in pounds force per square foot.
+   * A pressure in pounds-force per square foot.
    *
-   * @param value the number of pounds force per square foot [psf], finite
+   * @param value the number of pounds-force per square foot [psf], finite
    * @return the pressure
    * @throws IllegalArgumentException if the value is NaN or infinite
    */
@@ -168,7 +178,7 @@ public final class Pressure extends AdditiveQuantity<Pressure> {
   /**
    * Reads a pressure from text such as {@code "1.2 Pa"}.
    *
-   * @param text a number and a unit; locale-free; several terms are added, as in {@code "5 ft 3 in"}
+   * @param text a number and a unit; locale-free
    * @return the pressure
    * @throws IllegalArgumentException if the text is not a pressure; the message lists what is accepted
    */
@@ -271,18 +281,18 @@ public final class Pressure extends AdditiveQuantity<Pressure> {
   }
 
   /**
-   * This pressure in pounds force per square inch.
+   * This pressure in pounds-force per square inch.
    *
-   * @return the number of pounds force per square inch [psi]
+   * @return the number of pounds-force per square inch [psi]
    */
   public double poundsForcePerSquareInch() {
     return si * (0.0254 * 0.0254) / (0.45359237 * 9.80665);
   }
 
   /**
-   * This pressure in pounds force per square foot.
+   * This pressure in pounds-force per square foot.
    *
-   * @return the number of pounds force per square foot [psf]
+   * @return the number of pounds-force per square foot [psf]
    */
   public double poundsForcePerSquareFoot() {
     return si * (0.3048 * 0.3048) / (0.45359237 * 9.80665);

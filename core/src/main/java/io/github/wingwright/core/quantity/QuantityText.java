@@ -25,7 +25,9 @@ final class QuantityText {
 
   /** A number, then a unit: all up to the next blank that is followed by a number, or the end. */
   private static final Pattern TERM =
-      Pattern.compile("([+-]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)(?:[eE][+-]?[0-9]+)?)\\s*([^\\s0-9+-][^\\s]*(?:\\s+[^\\s0-9.+-][^\\s]*)*)?\\s*");
+      Pattern.compile(
+          "([+-]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)(?:[eE][+-]?[0-9]+)?)\\s*"
+              + "([^\\s0-9+-][^\\s]*(?:\\s+[^\\s0-9.+-][^\\s]*)*)?\\s*");
 
   private QuantityText() {}
 
@@ -33,7 +35,7 @@ final class QuantityText {
     if (text.length() > LONGEST) {
       throw refuse(text.substring(0, 40) + "…", kind, "it is longer than " + LONGEST + " characters");
     }
-    String plain = text.strip().replace('\u2212', '-').replace('\u00a0', ' ').replace('\u202f', ' ');
+    String plain = text.replace('\u2212', '-').replace('\u00a0', ' ').replace('\u202f', ' ').strip();
     if (plain.isEmpty()) {
       throw refuse(text, kind, "it is empty");
     }
@@ -45,7 +47,7 @@ final class QuantityText {
     int end = 0;
     while (end < plain.length()) {
       if (!term.find(end) || term.start() != end) {
-        throw refuse(text, kind, "it is not a number and a unit at \"" + plain.substring(end) + "\"");
+        throw refuse(text, kind, "there is no number at \"" + plain.substring(end) + "\"");
       }
       String unitText = term.group(2);
       if (unitText == null) {
@@ -61,7 +63,7 @@ final class QuantityText {
           throw refuse(text, kind, "only the first term may have a sign");
         }
         // A second term is a smaller unit without an offset: feet and inches, hours and minutes.
-        if (last == null || unit.toSi(1.0) >= last.toSi(1.0) || unit.toSi(0.0) != 0.0) {
+        if (last == null || unit.toSi(1.0) >= last.toSi(1.0) || unit.toSi(0.0) != 0.0 || last.toSi(0.0) != 0.0) {
           throw refuse(text, kind, "each further term needs a smaller unit than the one before");
         }
         sum = negative ? sum - unit.toSi(value) : sum + unit.toSi(value);
@@ -81,6 +83,9 @@ final class QuantityText {
       if (unit.symbol().equals(symbol) || unit.aliases().contains(symbol)) {
         return unit;
       }
+    }
+    if (unitText.startsWith(",")) {
+      throw refuse(text, kind, "the decimal mark is a comma");
     }
     throw refuse(text, kind, "\"" + unitText + "\" is not one of its units");
   }

@@ -8,8 +8,9 @@ import javax.measure.Unit;
 /**
  * A second moment of area of a cross-section.
  *
- * <p>Held as one {@code double} in m⁴. Made by the named factories, such as {@code SecondMomentOfArea.millimetresToTheFourth(…)}, which refuse NaN and
- * infinity; read by the accessors of the same names.
+ * <p>Held as one {@code double} in m⁴. Made by the named factories, such as
+ * {@code SecondMomentOfArea.millimetresToTheFourth(…)}, which refuse NaN and infinity; read by the accessors of the
+ * same names.
  */
 public final class SecondMomentOfArea extends AdditiveQuantity<SecondMomentOfArea> {
   private static final long serialVersionUID = 1L;
@@ -29,7 +30,7 @@ public final class SecondMomentOfArea extends AdditiveQuantity<SecondMomentOfAre
   public static final NamedUnit<SecondMomentOfArea> CENTIMETRE_TO_THE_FOURTH =
       new NamedUnit<>("cm⁴", 1.0, 100_000_000.0, 0.0, "cm4");
 
-  /** The kind of quantity: its name, its units, its text and its bridge to JSR-385. */
+  /** The kind of quantity: its name, its units and its text. */
   public static final QuantityKind<SecondMomentOfArea> KIND =
       new QuantityKind<>(
           "second moment of area",
@@ -78,7 +79,7 @@ public final class SecondMomentOfArea extends AdditiveQuantity<SecondMomentOfAre
   /**
    * Reads a second moment of area from text such as {@code "1.2 m⁴"}.
    *
-   * @param text a number and a unit; locale-free; several terms are added, as in {@code "5 ft 3 in"}
+   * @param text a number and a unit; locale-free
    * @return the second moment of area
    * @throws IllegalArgumentException if the text is not a second moment of area; the message lists what is accepted
    */

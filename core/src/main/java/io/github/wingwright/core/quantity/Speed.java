@@ -8,8 +8,9 @@ import javax.measure.Unit;
 /**
  * A speed, without direction: an airspeed, a sink rate, a throw speed.
  *
- * <p>Held as one {@code double} in m/s. Made by the named factories, such as {@code Speed.kilometresPerHour(…)}, which refuse NaN and
- * infinity; read by the accessors of the same names.
+ * <p>Held as one {@code double} in m/s. Made by the named factories, such as
+ * {@code Speed.kilometresPerHour(…)}, which refuse NaN and infinity; read by the accessors of the
+ * same names.
  */
 public final class Speed extends AdditiveQuantity<Speed> {
   private static final long serialVersionUID = 1L;
@@ -45,13 +46,20 @@ public final class Speed extends AdditiveQuantity<Speed> {
   public static final NamedUnit<Speed> CENTIMETRE_PER_SECOND =
       new NamedUnit<>("cm/s", 1.0, 100.0, 0.0);
 
-  /** The kind of quantity: its name, its units, its text and its bridge to JSR-385. */
+  /** The kind of quantity: its name, its units and its text. */
   public static final QuantityKind<Speed> KIND =
       new QuantityKind<>(
           "speed",
           new Dimension(0, 1, -1, 0, 0),
           Speed::new,
-          List.of(METRE_PER_SECOND, KILOMETRE_PER_HOUR, KNOT, FOOT_PER_SECOND, MILE_PER_HOUR, FOOT_PER_MINUTE, CENTIMETRE_PER_SECOND),
+          List.of(
+              METRE_PER_SECOND,
+              KILOMETRE_PER_HOUR,
+              KNOT,
+              FOOT_PER_SECOND,
+              MILE_PER_HOUR,
+              FOOT_PER_MINUTE,
+              CENTIMETRE_PER_SECOND),
           List.of(METRE_PER_SECOND));
 
   private Speed(double si) {
@@ -138,7 +146,7 @@ public final class Speed extends AdditiveQuantity<Speed> {
   /**
    * Reads a speed from text such as {@code "1.2 m/s"}.
    *
-   * @param text a number and a unit; locale-free; several terms are added, as in {@code "5 ft 3 in"}
+   * @param text a number and a unit; locale-free
    * @return the speed
    * @throws IllegalArgumentException if the text is not a speed; the message lists what is accepted
    */

@@ -6,11 +6,12 @@ import javax.measure.Quantity;
 import javax.measure.Unit;
 
 /**
- * A temperature on the thermodynamic scale. Two temperatures are not added; their difference is a
+ * A temperature on the thermodynamic scale, not below absolute zero. Two temperatures are not added; their difference is a
  * {@link TemperatureDifference}.
  *
- * <p>Held as one {@code double} in K. Made by the named factories, such as {@code Temperature.degreesCelsius(…)}, which refuse NaN and
- * infinity; read by the accessors of the same names.
+ * <p>Held as one {@code double} in K. Made by the named factories, such as
+ * {@code Temperature.degreesCelsius(…)}, which refuse NaN and infinity; read by the accessors of the
+ * same names.
  */
 public final class Temperature extends ScalarQuantity<Temperature> {
   private static final long serialVersionUID = 1L;
@@ -30,12 +31,12 @@ public final class Temperature extends ScalarQuantity<Temperature> {
   public static final NamedUnit<Temperature> DEGREE_FAHRENHEIT =
       new NamedUnit<>("°F", 5.0, 9.0, 459.67 * 5 / 9, "degF");
 
-  /** The kind of quantity: its name, its units, its text and its bridge to JSR-385. */
+  /** The kind of quantity: its name, its units and its text. */
   public static final QuantityKind<Temperature> KIND =
       new QuantityKind<>(
           "temperature",
           new Dimension(0, 0, 0, 1, 0),
-          Temperature::new,
+          Temperature::checked,
           List.of(KELVIN, DEGREE_CELSIUS, DEGREE_FAHRENHEIT),
           List.of(DEGREE_CELSIUS));
 
@@ -46,40 +47,40 @@ public final class Temperature extends ScalarQuantity<Temperature> {
   /**
    * A temperature in kelvins.
    *
-   * @param value the number of kelvins [K], finite
+   * @param value the number of kelvins [K], finite, not below absolute zero
    * @return the temperature
-   * @throws IllegalArgumentException if the value is NaN or infinite
+   * @throws IllegalArgumentException if the value is NaN, infinite or below absolute zero, not below absolute zero
    */
   public static Temperature kelvins(double value) {
-    return new Temperature(Check.finite(value, value, KIND, KELVIN));
+    return checked(Check.finite(value, value, KIND, KELVIN));
   }
 
   /**
-   * A temperature in degrees celsius.
+   * A temperature in degrees Celsius.
    *
-   * @param value the number of degrees celsius [°C], finite
+   * @param value the number of degrees Celsius [°C], finite, not below absolute zero
    * @return the temperature
-   * @throws IllegalArgumentException if the value is NaN or infinite
+   * @throws IllegalArgumentException if the value is NaN, infinite or below absolute zero, not below absolute zero
    */
   public static Temperature degreesCelsius(double value) {
-    return new Temperature(Check.finite(value + 273.15, value, KIND, DEGREE_CELSIUS));
+    return checked(Check.finite(value + 273.15, value, KIND, DEGREE_CELSIUS));
   }
 
   /**
-   * A temperature in degrees fahrenheit.
+   * A temperature in degrees Fahrenheit.
    *
-   * @param value the number of degrees fahrenheit [°F], finite
+   * @param value the number of degrees Fahrenheit [°F], finite, not below absolute zero
    * @return the temperature
-   * @throws IllegalArgumentException if the value is NaN or infinite
+   * @throws IllegalArgumentException if the value is NaN, infinite or below absolute zero, not below absolute zero
    */
   public static Temperature degreesFahrenheit(double value) {
-    return new Temperature(Check.finite(value * 5.0 / 9.0 + 459.67 * 5 / 9, value, KIND, DEGREE_FAHRENHEIT));
+    return checked(Check.finite(value * 5.0 / 9.0 + 459.67 * 5 / 9, value, KIND, DEGREE_FAHRENHEIT));
   }
 
   /**
    * Reads a temperature from text such as {@code "1.2 K"}.
    *
-   * @param text a number and a unit; locale-free; several terms are added, as in {@code "5 ft 3 in"}
+   * @param text a number and a unit; locale-free
    * @return the temperature
    * @throws IllegalArgumentException if the text is not a temperature; the message lists what is accepted
    */
@@ -92,10 +93,11 @@ public final class Temperature extends ScalarQuantity<Temperature> {
    *
    * @param quantity a quantity of any implementation in any unit of a temperature
    * @return the temperature
-   * @throws IllegalArgumentException if its unit is not of a temperature, or its value is not finite
+   * @throws IllegalArgumentException if its unit is not of a temperature, or its value is not finite, below
+   *     absolute zero or marked as a difference, not below absolute zero
    */
   public static Temperature from(Quantity<javax.measure.quantity.Temperature> quantity) {
-    return Jsr385.from(quantity, KIND);
+    return Jsr385.temperature(quantity);
   }
 
   /**
@@ -128,18 +130,18 @@ public final class Temperature extends ScalarQuantity<Temperature> {
   }
 
   /**
-   * This temperature in degrees celsius.
+   * This temperature in degrees Celsius.
    *
-   * @return the number of degrees celsius [°C]
+   * @return the number of degrees Celsius [°C]
    */
   public double degreesCelsius() {
     return (si - 273.15);
   }
 
   /**
-   * This temperature in degrees fahrenheit.
+   * This temperature in degrees Fahrenheit.
    *
-   * @return the number of degrees fahrenheit [°F]
+   * @return the number of degrees Fahrenheit [°F]
    */
   public double degreesFahrenheit() {
     return (si - 459.67 * 5 / 9) * 9.0 / 5.0;
@@ -173,6 +175,14 @@ public final class Temperature extends ScalarQuantity<Temperature> {
    */
   public TemperatureDifference minus(Temperature other) {
     return TemperatureDifference.trusted(si - other.si);
+  }
+
+  /** Makes a temperature of a finite SI value if there is one so cold. */
+  private static Temperature checked(double si) {
+    if (si < 0.0) {
+      throw new IllegalArgumentException("temperature must be at least 0 K (−273.15 °C), was " + new Temperature(si));
+    }
+    return new Temperature(si);
   }
 
   /** Makes a temperature of an SI value that comes from arithmetic and is trusted. */

@@ -8,8 +8,9 @@ import javax.measure.Unit;
 /**
  * A difference of two temperatures. In text its unit is the kelvin; a rise of 1 K is a rise of 1 °C.
  *
- * <p>Held as one {@code double} in K. Made by the named factories, such as {@code TemperatureDifference.fahrenheitSteps(…)}, which refuse NaN and
- * infinity; read by the accessors of the same names.
+ * <p>Held as one {@code double} in K. Made by the named factories, such as
+ * {@code TemperatureDifference.fahrenheitSteps(…)}, which refuse NaN and infinity; read by the accessors of the
+ * same names.
  */
 public final class TemperatureDifference extends AdditiveQuantity<TemperatureDifference> {
   private static final long serialVersionUID = 1L;
@@ -25,7 +26,7 @@ public final class TemperatureDifference extends AdditiveQuantity<TemperatureDif
   public static final NamedUnit<TemperatureDifference> RANKINE_STEP =
       new NamedUnit<>("Δ°F", 5.0, 9.0, 0.0);
 
-  /** The kind of quantity: its name, its units, its text and its bridge to JSR-385. */
+  /** The kind of quantity: its name, its units and its text. */
   public static final QuantityKind<TemperatureDifference> KIND =
       new QuantityKind<>(
           "temperature difference",
@@ -50,9 +51,9 @@ public final class TemperatureDifference extends AdditiveQuantity<TemperatureDif
   }
 
   /**
-   * A temperature difference in fahrenheit steps.
+   * A temperature difference in steps of one degree Fahrenheit.
    *
-   * @param value the number of fahrenheit steps [Δ°F], finite
+   * @param value the number of steps of one degree Fahrenheit [Δ°F], finite
    * @return the temperature difference
    * @throws IllegalArgumentException if the value is NaN or infinite
    */
@@ -63,7 +64,7 @@ public final class TemperatureDifference extends AdditiveQuantity<TemperatureDif
   /**
    * Reads a temperature difference from text such as {@code "1.2 K"}.
    *
-   * @param text a number and a unit; locale-free; several terms are added, as in {@code "5 ft 3 in"}
+   * @param text a number and a unit; locale-free
    * @return the temperature difference
    * @throws IllegalArgumentException if the text is not a temperature difference; the message lists what is accepted
    */
@@ -76,19 +77,20 @@ public final class TemperatureDifference extends AdditiveQuantity<TemperatureDif
    *
    * @param quantity a quantity of any implementation in any unit of a temperature difference
    * @return the temperature difference
-   * @throws IllegalArgumentException if its unit is not of a temperature difference, or its value is not finite
+   * @throws IllegalArgumentException if its unit is not of a temperature difference, or its value is not finite, or it is
+   *     a temperature in a unit such as °C and not marked as a difference
    */
   public static TemperatureDifference from(Quantity<javax.measure.quantity.Temperature> quantity) {
-    return Jsr385.from(quantity, KIND);
+    return Jsr385.temperatureDifference(quantity);
   }
 
   /**
-   * Hands this temperature difference to JSR-385, in K.
+   * Hands this temperature difference to JSR-385, in K and on the relative scale.
    *
    * @return a quantity of the reference implementation
    */
   public Quantity<javax.measure.quantity.Temperature> toQuantity() {
-    return Jsr385.quantity(this, javax.measure.quantity.Temperature.class);
+    return Jsr385.quantity(this, javax.measure.quantity.Temperature.class, Quantity.Scale.RELATIVE);
   }
 
   /**
@@ -99,7 +101,7 @@ public final class TemperatureDifference extends AdditiveQuantity<TemperatureDif
    * @throws IllegalArgumentException if the unit is not of a temperature difference
    */
   public double in(Unit<javax.measure.quantity.Temperature> unit) {
-    return Jsr385.value(this, unit);
+    return Jsr385.steps(this, unit);
   }
 
   /**
@@ -112,9 +114,9 @@ public final class TemperatureDifference extends AdditiveQuantity<TemperatureDif
   }
 
   /**
-   * This temperature difference in fahrenheit steps.
+   * This temperature difference in steps of one degree Fahrenheit.
    *
-   * @return the number of fahrenheit steps [Δ°F]
+   * @return the number of steps of one degree Fahrenheit [Δ°F]
    */
   public double fahrenheitSteps() {
     return si * 9.0 / 5.0;

@@ -8,8 +8,9 @@ import javax.measure.Unit;
 /**
  * A duration.
  *
- * <p>Held as one {@code double} in s. Made by the named factories, such as {@code Time.milliseconds(…)}, which refuse NaN and
- * infinity; read by the accessors of the same names.
+ * <p>Held as one {@code double} in s. Made by the named factories, such as
+ * {@code Time.milliseconds(…)}, which refuse NaN and infinity; read by the accessors of the
+ * same names.
  */
 public final class Time extends AdditiveQuantity<Time> {
   private static final long serialVersionUID = 1L;
@@ -33,7 +34,7 @@ public final class Time extends AdditiveQuantity<Time> {
   public static final NamedUnit<Time> HOUR =
       new NamedUnit<>("h", 3_600.0, 1.0, 0.0);
 
-  /** The kind of quantity: its name, its units, its text and its bridge to JSR-385. */
+  /** The kind of quantity: its name, its units and its text. */
   public static final QuantityKind<Time> KIND =
       new QuantityKind<>(
           "time",
@@ -93,7 +94,7 @@ public final class Time extends AdditiveQuantity<Time> {
   /**
    * Reads a time from text such as {@code "1.2 s"}.
    *
-   * @param text a number and a unit; locale-free; several terms are added, as in {@code "5 ft 3 in"}
+   * @param text a number and a unit; locale-free
    * @return the time
    * @throws IllegalArgumentException if the text is not a time; the message lists what is accepted
    */

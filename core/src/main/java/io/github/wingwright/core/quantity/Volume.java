@@ -8,8 +8,9 @@ import javax.measure.Unit;
 /**
  * A volume: what a fuselage encloses, what a part displaces.
  *
- * <p>Held as one {@code double} in m³. Made by the named factories, such as {@code Volume.cubicMillimetres(…)}, which refuse NaN and
- * infinity; read by the accessors of the same names.
+ * <p>Held as one {@code double} in m³. Made by the named factories, such as
+ * {@code Volume.cubicMillimetres(…)}, which refuse NaN and infinity; read by the accessors of the
+ * same names.
  */
 public final class Volume extends AdditiveQuantity<Volume> {
   private static final long serialVersionUID = 1L;
@@ -41,7 +42,7 @@ public final class Volume extends AdditiveQuantity<Volume> {
   public static final NamedUnit<Volume> CUBIC_FOOT =
       new NamedUnit<>("ft³", 28_316_846_592.0, 1_000_000_000_000.0, 0.0, "ft3");
 
-  /** The kind of quantity: its name, its units, its text and its bridge to JSR-385. */
+  /** The kind of quantity: its name, its units and its text. */
   public static final QuantityKind<Volume> KIND =
       new QuantityKind<>(
           "volume",
@@ -123,7 +124,7 @@ public final class Volume extends AdditiveQuantity<Volume> {
   /**
    * Reads a volume from text such as {@code "1.2 m³"}.
    *
-   * @param text a number and a unit; locale-free; several terms are added, as in {@code "5 ft 3 in"}
+   * @param text a number and a unit; locale-free
    * @return the volume
    * @throws IllegalArgumentException if the text is not a volume; the message lists what is accepted
    */

@@ -9,8 +9,9 @@ import javax.measure.Unit;
  * The mass of an aircraft over its wing reference area, m/S. Not a pressure: a loading that is a weight per area is
  * {@link #weight(Acceleration)}.
  *
- * <p>Held as one {@code double} in kg/m². Made by the named factories, such as {@code WingLoading.gramsPerSquareDecimetre(…)}, which refuse NaN and
- * infinity; read by the accessors of the same names.
+ * <p>Held as one {@code double} in kg/m². Made by the named factories, such as
+ * {@code WingLoading.gramsPerSquareDecimetre(…)}, which refuse NaN and infinity; read by the accessors of the
+ * same names.
  */
 public final class WingLoading extends AdditiveQuantity<WingLoading> {
   private static final long serialVersionUID = 1L;
@@ -34,13 +35,17 @@ public final class WingLoading extends AdditiveQuantity<WingLoading> {
   public static final NamedUnit<WingLoading> OUNCE_PER_SQUARE_FOOT =
       new NamedUnit<>("oz/ft²", 0.028349523125, 0.3048 * 0.3048, 0.0, "oz/ft2");
 
-  /** The kind of quantity: its name, its units, its text and its bridge to JSR-385. */
+  /** The kind of quantity: its name, its units and its text. */
   public static final QuantityKind<WingLoading> KIND =
       new QuantityKind<>(
           "wing loading",
           new Dimension(1, -2, 0, 0, 0),
           WingLoading::new,
-          List.of(KILOGRAM_PER_SQUARE_METRE, GRAM_PER_SQUARE_DECIMETRE, POUND_PER_SQUARE_FOOT, OUNCE_PER_SQUARE_FOOT),
+          List.of(
+              KILOGRAM_PER_SQUARE_METRE,
+              GRAM_PER_SQUARE_DECIMETRE,
+              POUND_PER_SQUARE_FOOT,
+              OUNCE_PER_SQUARE_FOOT),
           List.of(KILOGRAM_PER_SQUARE_METRE));
 
   private WingLoading(double si) {
@@ -94,7 +99,7 @@ public final class WingLoading extends AdditiveQuantity<WingLoading> {
   /**
    * Reads a wing loading from text such as {@code "1.2 kg/m²"}.
    *
-   * @param text a number and a unit; locale-free; several terms are added, as in {@code "5 ft 3 in"}
+   * @param text a number and a unit; locale-free
    * @return the wing loading
    * @throws IllegalArgumentException if the text is not a wing loading; the message lists what is accepted
    */
