@@ -1,0 +1,380 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.airfoils;
+
+import java.io.Serializable;
+import java.util.Arrays;
+import java.util.function.DoubleUnaryOperator;
+
+/**
+ * A section composed of a mean line and a thickness form, on a chord of 1 from (0, 0) to (1, 0).
+ *
+ * <pre>{@code
+ * perpendicular:  X = x ∓ y·sin θ,  Y = c ± y·cos θ,  tan θ = dc/dx
+ * vertical:       X = x,            Y = c ± y
+ * }</pre>
+ * with c the mean line and y the half thickness at x; upper signs for the upper surface.
+ *
+ * <p>Two abscissas live here. A <em>parameter</em> is the station of the mean line at which the thickness is laid off;
+ * {@link #point} takes one. A <em>station</em> is the abscissa of the surface itself, which is what published tables
+ * list; {@link #ordinate} takes one and solves for the parameter.
+ *
+ * <p>The perpendicular construction puts the surface slightly ahead of x = 0 ({@link #noseOverhang()}), and the ends
+ * of an open trailing edge not quite at x = 1.
+ */
+public sealed class ComposedSection implements Serializable permits Naca4 {
+    private static final long serialVersionUID = 1L;
+    private static final double LAST_ROOT = 1.02;
+
+    private final MeanLine meanLine;
+    private final ThicknessForm thicknessForm;
+    private final Construction construction;
+
+    ComposedSection(MeanLine meanLine, ThicknessForm thicknessForm, Construction construction) {
+        this.meanLine = meanLine;
+        this.thicknessForm = thicknessForm;
+        this.construction = construction;
+    }
+
+    /** Any mean line with any thickness form. */
+    public static ComposedSection of(MeanLine meanLine, ThicknessForm thicknessForm, Construction construction) {
+        return new ComposedSection(meanLine, thicknessForm, construction);
+    }
+
+    /**
+     * A thin plate bent to a circular arc, with a round nose.
+     *
+     * @param thickness thickness ratio [chords]
+     * @param camber rise of the arc [chords]; 0 for a flat plate
+     */
+    public static ComposedSection plate(double thickness, double camber) {
+        return new ComposedSection(
+                new CircularArcMeanLine(camber), new PlateThickness(thickness), Construction.PERPENDICULAR);
+    }
+
+    /** The mean line. */
+    public MeanLine meanLine() {
+        return meanLine;
+    }
+
+    /** The thickness form. */
+    public ThicknessForm thicknessForm() {
+        return thicknessForm;
+    }
+
+    /** How the thickness is laid off. */
+    public Construction construction() {
+        return construction;
+    }
+
+    /** What this section is, in a few words. */
+    public String name() {
+        return thicknessForm.name() + ", " + meanLine.name();
+    }
+
+    // ---- the surface ----
+
+    /** Surface point and its derivatives at the parameter s = √x: {X, Y, dX/ds, dY/ds}. */
+    double[] atRoot(Surface side, double s) {
+        double x = s * s;
+        double y = side.sign() * thicknessForm.halfThickness(x);
+        // Below this the product 2·s·slope has its limit √(2·r) to all digits.
+        double safe = Math.max(s, 1e-9);
+        double dy = side.sign() * 2 * safe * thicknessForm.slope(safe * safe);
+        double c = meanLine.ordinate(x);
+        double slope = meanLine.slope(x);
+        if (construction == Construction.VERTICAL) {
+            return new double[] {x, c + y, 2 * s, 2 * s * slope + dy};
+        }
+        double cos = 1 / Math.sqrt(1 + slope * slope);
+        double sin = slope * cos;
+        double turn = meanLine.secondDerivative(x) * cos * cos * 2 * s;
+        return new double[] {
+            x - y * sin, c + y * cos, 2 * s - dy * sin - y * cos * turn, 2 * s * slope + dy * cos - y * sin * turn
+        };
+    }
+
+    /**
+     * The surface point where the thickness is laid off at a station of the mean line.
+     *
+     * @param side which surface
+     * @param parameter station of the mean line [chords], 0 to 1
+     */
+    public SurfacePoint point(Surface side, double parameter) {
+        Checks.within("parameter", parameter, 0, 1);
+        double[] p = atRoot(side, Math.sqrt(parameter));
+        return new SurfacePoint(p[0], p[1], Math.atan2(p[3], p[2]));
+    }
+
+    /**
+     * Ordinate of the surface over a chord station, as published tables list it: the construction is solved for the
+     * parameter whose surface point lies at this station.
+     *
+     * <p>At station 0 the published convention is followed and the nose point itself is returned. Just aft of 0 the
+     * perpendicular construction has two upper points; the one further aft is returned. The end of a surface may lie
+     * short of station 1 by up to 0.0004; there the surface is continued by its own equation.
+     *
+     * <p>Example: the 2412 with the published trailing edge at 0.3: 0.078785 above, −0.041286 below.
+     *
+     * @param side which surface
+     * @param station abscissa of the surface [chords], 0 to 1
+     * @return ordinate [chords]
+     */
+    public double ordinate(Surface side, double station) {
+        return atRoot(side, rootAt(side, station))[1];
+    }
+
+    /**
+     * Parameter of the surface point over a chord station.
+     *
+     * @param side which surface
+     * @param station abscissa of the surface [chords], 0 to 1
+     * @return station of the mean line [chords]; may exceed 1 a little for a station at the very end
+     */
+    public double parameterAt(Surface side, double station) {
+        double s = rootAt(side, station);
+        return s * s;
+    }
+
+    private double rootAt(Surface side, double station) {
+        Checks.within("station", station, 0, 1);
+        if (station == 0) {
+            return 0;
+        }
+        return Roots.bisect(s -> atRoot(side, s)[0] - station, foremostRoot(side), LAST_ROOT);
+    }
+
+    /** √parameter of the most forward point of a side. */
+    private double foremostRoot(Surface side) {
+        if (atRoot(side, 0)[2] >= 0) {
+            return 0;
+        }
+        return Roots.bisect(s -> atRoot(side, s)[2], 0, 0.5);
+    }
+
+    /**
+     * Radius of curvature of the surface at a parameter, with its sign: positive where the surface bulges outward.
+     *
+     * @param side which surface
+     * @param parameter station of the mean line [chords], 0 to 1, not at a break of the mean line
+     * @return curvature [1/chord]; the nose of the 12 % section has 63.02
+     */
+    public double curvature(Surface side, double parameter) {
+        Checks.within("parameter", parameter, 0, 1);
+        double s = Math.sqrt(parameter);
+        double h = 1e-5;
+        // One-sided at the ends, where a central difference would leave the surface.
+        double low = Math.max(s - h, 0);
+        double high = Math.min(s + h, 1);
+        double[] a = atRoot(side, low);
+        double[] b = atRoot(side, high);
+        double[] m = atRoot(side, 0.5 * (low + high));
+        double turned = Math.atan2(a[2] * b[3] - a[3] * b[2], a[2] * b[2] + a[3] * b[3]);
+        return -side.sign() * turned / (high - low) / Math.hypot(m[2], m[3]);
+    }
+
+    // ---- leading figures ----
+
+    /** Nose radius of the thickness form [chords]. */
+    public double noseRadius() {
+        return thicknessForm.noseRadius();
+    }
+
+    /** How far the surface reaches ahead of the chord's end [chords], zero or more; 7.793·10⁻⁵ for the 2412. */
+    public double noseOverhang() {
+        double upper = atRoot(Surface.UPPER, foremostRoot(Surface.UPPER))[0];
+        double lower = atRoot(Surface.LOWER, foremostRoot(Surface.LOWER))[0];
+        return Math.max(0, -Math.min(upper, lower));
+    }
+
+    /** Angle between the two surfaces at the trailing edge [rad]; 16.5° for the closed 2412. */
+    public double trailingEdgeAngle() {
+        return point(Surface.LOWER, 1).slopeAngle() - point(Surface.UPPER, 1).slopeAngle();
+    }
+
+    /** Full thickness of the trailing edge [chords]. */
+    public double trailingEdgeThickness() {
+        return thicknessForm.trailingEdgeThickness();
+    }
+
+    /** Full thickness at a station of the mean line [chords]. */
+    public double thickness(double parameter) {
+        Checks.within("parameter", parameter, 0, 1);
+        return 2 * thicknessForm.halfThickness(parameter);
+    }
+
+    /** Camber at a station [chords]. */
+    public double camber(double station) {
+        Checks.within("station", station, 0, 1);
+        return meanLine.ordinate(station);
+    }
+
+    /** Slope of the mean line at a station [1]. */
+    public double camberSlope(double station) {
+        Checks.within("station", station, 0, 1);
+        return meanLine.slope(station);
+    }
+
+    /** Station of the true greatest thickness [chords]; 0.299828 for the published 4-digit form, not 0.3. */
+    public double maximumThicknessPosition() {
+        return Roots.maximum(thicknessForm::halfThickness, thicknessForm::slope, edges(thicknessForm.breaks()));
+    }
+
+    /** The true greatest thickness [chords]; 1.000288 times the nominal one for the published 4-digit form. */
+    public double maximumThickness() {
+        return thickness(maximumThicknessPosition());
+    }
+
+    /** Station of the greatest camber [chords]; 0.5 for a straight mean line. */
+    public double maximumCamberPosition() {
+        return Roots.maximum(x -> Math.abs(meanLine.ordinate(x)),
+                x -> Math.signum(meanLine.ordinate(x)) * meanLine.slope(x), edges(meanLine.breaks()));
+    }
+
+    /** The greatest camber [chords], negative for a line that hangs below the chord. */
+    public double maximumCamber() {
+        return meanLine.ordinate(maximumCamberPosition());
+    }
+
+    /** Area, centroid, second moments and lengths, to ten digits. */
+    public SectionProperties properties() {
+        return SectionProperties.of(this);
+    }
+
+    /**
+     * Vertical distance between the surfaces over a chord station [chords]: what fits inside, before walls.
+     *
+     * @param station abscissa [chords], 0 to 1
+     */
+    public double depth(double station) {
+        return ordinate(Surface.UPPER, station) - ordinate(Surface.LOWER, station);
+    }
+
+    /**
+     * Whether the perpendicular construction folds over itself: the half thickness exceeds the radius of the mean
+     * line on its hollow side. Such a section cannot be drawn as it is defined.
+     */
+    public boolean folds() {
+        if (construction == Construction.VERTICAL) {
+            return false;
+        }
+        for (Surface side : Surface.values()) {
+            double from = foremostRoot(side);
+            double before = atRoot(side, from)[0];
+            for (int i = 1; i <= 500; i++) {
+                double x = atRoot(side, from + (1 - from) * i / 500.0)[0];
+                if (x < before) {
+                    return true;
+                }
+                before = x;
+            }
+        }
+        return false;
+    }
+
+    /**
+     * Writes the outline into the caller's arrays, from the upper trailing edge round the nose to the lower one, with
+     * parameters spaced as {@code ½·(1 + cos β)} at equal steps of β from 0 to 2π. Allocates nothing per point for
+     * a {@link Naca4}.
+     *
+     * @param x receives the abscissas [chords]; its length is the number of points, at least 5
+     * @param y receives the ordinates [chords]; as long as {@code x}
+     */
+    public void contour(double[] x, double[] y) {
+        int n = Contour.sizeOf(x, y);
+        for (int i = 0; i < n; i++) {
+            Surface side = 2 * i < n ? Surface.UPPER : Surface.LOWER;
+            // s = cos(β/2) keeps its digits near the nose, where √(½·(1 + cos β)) would not.
+            double s = Math.abs(Math.cos(Math.PI * i / (n - 1)));
+            double[] p = atRoot(side, 2 * i == n - 1 ? 0 : s);
+            x[i] = p[0];
+            y[i] = p[1];
+        }
+    }
+
+    /** The outline as a value. */
+    public Contour contour(int points) {
+        double[] x = new double[points];
+        double[] y = new double[points];
+        contour(x, y);
+        return Contour.of(x, y);
+    }
+
+    /** Ends of the smooth pieces in √x, nose and trailing edge included. */
+    double[] rootBreaks() {
+        double[] all = edges(meanLine.breaks(), thicknessForm.breaks());
+        return Arrays.stream(all).map(Math::sqrt).toArray();
+    }
+
+    private static double[] edges(double[]... inner) {
+        return java.util.stream.DoubleStream.concat(
+                        Arrays.stream(inner).flatMapToDouble(Arrays::stream), java.util.stream.DoubleStream.of(0, 1))
+                .filter(x -> x >= 0 && x <= 1)
+                .sorted()
+                .distinct()
+                .toArray();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof ComposedSection section
+                && meanLine.equals(section.meanLine)
+                && thicknessForm.equals(section.thicknessForm)
+                && construction == section.construction;
+    }
+
+    @Override
+    public int hashCode() {
+        return java.util.Objects.hash(meanLine, thicknessForm, construction);
+    }
+
+    @Override
+    public String toString() {
+        return name();
+    }
+
+    /** Small root finders on functions that are cheap and smooth. */
+    static final class Roots {
+        private Roots() {}
+
+        /** Root of an increasing function by bisection to the last digit. */
+        static double bisect(DoubleUnaryOperator f, double low, double high) {
+            double a = low;
+            double b = high;
+            for (int i = 0; i < 200; i++) {
+                double m = 0.5 * (a + b);
+                if (m <= a || m >= b) {
+                    break;
+                }
+                if (f.applyAsDouble(m) > 0) {
+                    b = m;
+                } else {
+                    a = m;
+                }
+            }
+            return 0.5 * (a + b);
+        }
+
+        /** Abscissa of the greatest value on [0, 1], refined by the zero of the slope inside its piece. */
+        static double maximum(DoubleUnaryOperator f, DoubleUnaryOperator slope, double[] edges) {
+            int cells = 400;
+            double best = 0.5;
+            for (int i = 1; i < cells; i++) {
+                double x = (double) i / cells;
+                if (f.applyAsDouble(x) > f.applyAsDouble(best)) {
+                    best = x;
+                }
+            }
+            for (double edge : edges) {
+                if (f.applyAsDouble(edge) > f.applyAsDouble(best)) {
+                    best = edge;
+                }
+            }
+            double low = Math.max(best - 1.0 / cells, 1e-12);
+            double high = Math.min(best + 1.0 / cells, 1);
+            if (slope.applyAsDouble(low) <= 0 || slope.applyAsDouble(high) >= 0) {
+                return best;
+            }
+            return bisect(x -> -slope.applyAsDouble(x), low, high);
+        }
+    }
+}
