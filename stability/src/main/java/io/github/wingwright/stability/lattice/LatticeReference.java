@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.stability.lattice;
+
+import java.util.Locale;
+
+/**
+ * What the coefficients of a lattice are referred to, and the point moments are taken about.
+ *
+ * @param area reference area S [m²], positive
+ * @param chord mean aerodynamic chord c̄, for pitch [m], positive
+ * @param span span b, for roll and yaw [m], positive
+ * @param x moment reference (centre of gravity) aft of the datum [m]
+ * @param z moment reference above the datum [m]
+ */
+public record LatticeReference(double area, double chord, double span, double x, double z) {
+    public LatticeReference {
+        positive("reference area", area, "m²");
+        positive("reference chord", chord, "m");
+        positive("reference span", span, "m");
+        if (!Double.isFinite(x) || !Double.isFinite(z)) {
+            throw new IllegalArgumentException(String.format(Locale.ROOT,
+                    "moment reference must be finite, was (%s, %s) m", x, z));
+        }
+    }
+
+    private static void positive(String name, double value, String unit) {
+        if (!(value > 0) || value == Double.POSITIVE_INFINITY) {
+            throw new IllegalArgumentException(String.format(Locale.ROOT, "%s must be positive, was %.6g %s", name,
+                    value, unit));
+        }
+    }
+
+    /** The same with moments about another point. */
+    public LatticeReference about(double newX, double newZ) {
+        return new LatticeReference(area, chord, span, newX, newZ);
+    }
+}
