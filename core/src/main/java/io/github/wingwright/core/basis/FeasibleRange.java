@@ -116,6 +116,7 @@ public final class FeasibleRange implements Serializable {
     Bound binding = null;
     for (Bound bound : bounds) {
       if (bound.binds()
+          && !bound.interval().isEmpty()
           && bound.interval().lower() > Double.NEGATIVE_INFINITY
           && (binding == null || bound.interval().lower() > binding.interval().lower())) {
         binding = bound;
@@ -133,12 +134,22 @@ public final class FeasibleRange implements Serializable {
     Bound binding = null;
     for (Bound bound : bounds) {
       if (bound.binds()
+          && !bound.interval().isEmpty()
           && bound.interval().upper() < Double.POSITIVE_INFINITY
           && (binding == null || bound.interval().upper() < binding.interval().upper())) {
         binding = bound;
       }
     }
     return Optional.ofNullable(binding);
+  }
+
+  /**
+   * The considerations that leave nothing all by themselves: what was fixed before already breaks them.
+   *
+   * @return the bounds that bind and whose interval is empty
+   */
+  public List<Bound> impossible() {
+    return bounds.stream().filter(b -> b.binds() && b.interval().isEmpty()).toList();
   }
 
   /**
@@ -150,7 +161,11 @@ public final class FeasibleRange implements Serializable {
     List<Clash> clashes = new ArrayList<>();
     for (Bound low : bounds) {
       for (Bound high : bounds) {
-        if (low.binds() && high.binds() && low.interval().lower() > high.interval().upper()) {
+        if (low.binds()
+            && high.binds()
+            && !low.interval().isEmpty()
+            && !high.interval().isEmpty()
+            && low.interval().lower() > high.interval().upper()) {
           clashes.add(new Clash(low, high));
         }
       }
@@ -219,6 +234,7 @@ public final class FeasibleRange implements Serializable {
           "  " + bound.strength().name().toLowerCase(java.util.Locale.ROOT) + "  " + bound.name() + ": " + what + decision);
     }
     if (isEmpty()) {
+      impossible().forEach(bound -> lines.add("  impossible by itself: " + bound.name()));
       clashes().forEach(clash -> lines.add("  clash: " + clash.describe(unit)));
     } else {
       lines.add("  feasible: " + interval.format(unit));

@@ -3,8 +3,13 @@ package io.github.wingwright.core.basis;
 
 import java.util.function.DoubleUnaryOperator;
 
-/** Finds the interval on which a continuous margin is not negative. */
-final class MarginSearch {
+/**
+ * Finds the interval on which a continuous margin is not negative: for considerations that have no closed form.
+ *
+ * <p>The margin is looked at on 257 points spaced by equal ratios, then the ends are refined by bisection. An interval
+ * narrower than one step can be missed.
+ */
+public final class MarginSearch {
   /** Points of the first scan, spaced by equal ratios: an interval narrower than one step can be missed. */
   private static final int SCAN = 257;
 
@@ -16,8 +21,12 @@ final class MarginSearch {
   /**
    * The widest run of satisfied scan points, its ends refined. An end that lies at the end of the search is reported as
    * unbounded, because the margin does not bind there.
+   *
+   * @param margin zero or more where satisfied
+   * @param search where to look, positive and finite
+   * @return the interval, empty if no point of the scan satisfies the margin
    */
-  static Interval interval(DoubleUnaryOperator margin, Interval search) {
+  public static Interval interval(DoubleUnaryOperator margin, Interval search) {
     double lower = search.lower();
     double upper = search.upper();
     if (!(lower > 0.0) || !(upper > lower) || Double.isInfinite(upper)) {
