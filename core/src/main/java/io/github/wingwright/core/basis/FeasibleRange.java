@@ -117,6 +117,7 @@ public final class FeasibleRange implements Serializable {
     Bound binding = null;
     for (Bound bound : bounds) {
       if (bound.binds()
+          && !bound.interval().isEmpty()
           && bound.interval().lower() > Double.NEGATIVE_INFINITY
           && (binding == null || bound.interval().lower() > binding.interval().lower())) {
         binding = bound;
@@ -134,12 +135,22 @@ public final class FeasibleRange implements Serializable {
     Bound binding = null;
     for (Bound bound : bounds) {
       if (bound.binds()
+          && !bound.interval().isEmpty()
           && bound.interval().upper() < Double.POSITIVE_INFINITY
           && (binding == null || bound.interval().upper() < binding.interval().upper())) {
         binding = bound;
       }
     }
     return Optional.ofNullable(binding);
+  }
+
+  /**
+   * The considerations that leave nothing all by themselves: what was fixed before already breaks them.
+   *
+   * @return the bounds that bind and whose interval is empty
+   */
+  public List<Bound> impossible() {
+    return bounds.stream().filter(b -> b.binds() && b.interval().isEmpty()).toList();
   }
 
   /**
@@ -253,11 +264,7 @@ public final class FeasibleRange implements Serializable {
           "  " + bound.strength().name().toLowerCase(Locale.ROOT) + "  " + bound.name() + ": " + what + decision);
     }
     if (isEmpty()) {
-      for (Bound bound : bounds) {
-        if (bound.binds() && bound.interval().isEmpty()) {
-          lines.add("  impossible: no value satisfies \"" + bound.name() + "\"");
-        }
-      }
+      impossible().forEach(bound -> lines.add("  impossible: no value satisfies \"" + bound.name() + "\""));
       List<Clash> clashes = clashes();
       clashes.forEach(clash -> lines.add("  clash: " + clash.describe(unit)));
       if (clashes.size() > 1) {

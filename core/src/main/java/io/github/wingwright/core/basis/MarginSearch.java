@@ -3,8 +3,12 @@ package io.github.wingwright.core.basis;
 
 import java.util.function.DoubleUnaryOperator;
 
-/** Finds the interval on which a continuous margin is not negative. */
-final class MarginSearch {
+/**
+ * Finds the interval on which a continuous margin is not negative: for considerations that have no closed form.
+ *
+ * <p>The margin is looked at on 257 points spaced by equal ratios, then the ends are refined by bisection.
+ */
+public final class MarginSearch {
   /** Points of the first scan, spaced by equal ratios. */
   private static final int SCAN = 257;
 
@@ -22,8 +26,12 @@ final class MarginSearch {
    * The widest run of satisfied scan points, its ends refined. An end that lies at the end of the search is reported as
    * unbounded, because the margin does not bind there. Where no scan point is satisfied, an interval narrower than a
    * step is looked for around the point with the greatest margin.
+   *
+   * @param margin zero or more where satisfied
+   * @param search where to look, positive and finite
+   * @return the interval, empty if no value was found that satisfies the margin
    */
-  static Interval interval(DoubleUnaryOperator margin, Interval search) {
+  public static Interval interval(DoubleUnaryOperator margin, Interval search) {
     double lower = search.lower();
     double upper = search.upper();
     if (!(lower > 0.0) || !(upper > lower) || Double.isInfinite(upper)) {

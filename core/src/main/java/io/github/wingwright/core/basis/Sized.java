@@ -22,6 +22,16 @@ public record Sized<T>(
     prices = List.copyOf(prices);
   }
 
+  /**
+   * Whether all limits and guidelines can be met together and this value breaks no limit. Where considerations clash there
+   * is a value all the same, the least bad one, so that it can be drawn and discussed; this says that it is one.
+   *
+   * @return true if the range is not empty and no finding is serious
+   */
+  public boolean isFeasible() {
+    return !range.isEmpty() && findings.stream().noneMatch(f -> f.severity() == Severity.SERIOUS);
+  }
+
   @Override
   public String toString() {
     return value + (findings.isEmpty() ? "" : " (" + findings.size() + " findings)");
