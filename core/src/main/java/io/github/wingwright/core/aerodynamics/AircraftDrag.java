@@ -1,0 +1,248 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.aerodynamics;
+
+import io.github.wingwright.core.basis.Band;
+import io.github.wingwright.core.basis.Finding;
+import io.github.wingwright.core.geometry.Planform;
+import io.github.wingwright.core.quantity.Area;
+import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.quantity.NamedUnit;
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The drag of a whole aircraft at any lift and speed: the wing's section at its own Reynolds number, induced drag, and the
+ * rest by build-up.
+ *
+ * <pre>{@code
+ * C_D = c_d(C_L, R) + (1 + δ)·C_L²/(π·A) + C_D0,rest(V)        R = V·c̄/ν
+ * }</pre>
+ *
+ * <p>The section works at the wing's lift coefficient, as on a wing of even loading. Coefficients are on the wing's area;
+ * Mach effects are left out (speeds of models). The quick methods take doubles and allocate nothing.
+ */
+public final class AircraftDrag implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private final SectionPolar section;
+  private final double area;
+  private final double chord;
+  private final double aspectRatio;
+  private final double inducedLoss;
+  private final DragBuildUp rest;
+
+  private AircraftDrag(
+      SectionPolar section, double area, double chord, double aspectRatio, double inducedLoss, DragBuildUp rest) {
+    this.section = section;
+    this.area = area;
+    this.chord = chord;
+    this.aspectRatio = aspectRatio;
+    this.inducedLoss = inducedLoss;
+    this.rest = rest;
+  }
+
+  /**
+   * The drag of an aircraft.
+   *
+   * @param wing planform of the wing
+   * @param section polar of its section
+   * @param inducedLoss δ, the loss against elliptic loading, from the lifting line; 0 to 0.5
+   * @param rest everything but the wing, about the wing's area
+   * @return the drag
+   * @throws IllegalArgumentException if the build-up refers to another area than the wing's
+   */
+  public static AircraftDrag of(Planform wing, SectionPolar section, double inducedLoss, DragBuildUp rest) {
+    double area = wing.area().si();
+    if (Math.abs(rest.referenceArea().si() - area) > 1e-9 * area) {
+      throw new IllegalArgumentException(
+          "drag build-up must refer to the area of the wing, " + wing.area() + ", was about " + rest.referenceArea());
+    }
+    Arguments.within(inducedLoss, 0.0, 0.5, "loss against elliptic loading");
+    return new AircraftDrag(
+        section, area, wing.meanAerodynamicChord().si(), wing.aspectRatio(), inducedLoss, rest);
+  }
+
+  /**
+   * The same aircraft with another section.
+   *
+   * @param other polar of the section
+   * @return the drag
+   */
+  public AircraftDrag withSection(SectionPolar other) {
+    return new AircraftDrag(other, area, chord, aspectRatio, inducedLoss, rest);
+  }
+
+  /**
+   * The likely drag coefficient, without allocation.
+   *
+   * @param lift lift coefficient C_L
+   * @param speed airspeed [m/s], positive
+   * @param kinematicViscosity ν [m²/s], positive
+   * @return C_D
+   */
+  public double likelyCoefficient(double lift, double speed, double kinematicViscosity) {
+    return section.likelyProfileDrag(lift, speed * chord / kinematicViscosity)
+        + withoutSection(lift, speed, kinematicViscosity);
+  }
+
+  /**
+   * The drag coefficient with the band of its section.
+   *
+   * @param lift lift coefficient C_L
+   * @param speed airspeed [m/s], positive
+   * @param kinematicViscosity ν [m²/s], positive
+   * @return C_D
+   */
+  public Band coefficient(double lift, double speed, double kinematicViscosity) {
+    Band profile = section.profileDrag(lift, speed * chord / kinematicViscosity);
+    return profile.plus(Band.exactly(withoutSection(lift, speed, kinematicViscosity)));
+  }
+
+  private double withoutSection(double lift, double speed, double kinematicViscosity) {
+    return InducedDrag.coefficient(lift, inducedLoss, aspectRatio) + rest.coefficient(speed, kinematicViscosity, 0.0);
+  }
+
+  /**
+   * The polar along the line on which R·√C_L is constant: that of a steady glide at one mass.
+   *
+   * @param reynoldsAtUnitLift Reynolds number on the mean aerodynamic chord at C_L = 1, positive
+   * @param kinematicViscosity ν [m²/s], positive
+   * @param lowestLift first lift coefficient, positive
+   * @param points number of points, at least 3
+   * @return a table from the lowest to the usable lift
+   */
+  public TabulatedPolar alongGlide(
+      double reynoldsAtUnitLift, double kinematicViscosity, double lowestLift, int points) {
+    double unitSpeed = Arguments.positive(reynoldsAtUnitLift, "Reynolds number at unit lift") * kinematicViscosity / chord;
+    double greatest = usableLift(unitSpeed, kinematicViscosity);
+    Arguments.within(lowestLift, 1e-3, 0.99 * greatest, "lowest lift coefficient");
+    Arguments.within(points, 3, 10_000, "number of points");
+    double[] lift = new double[points];
+    double[] drag = new double[points];
+    for (int i = 0; i < points; i++) {
+      lift[i] = lowestLift + (greatest - lowestLift) * i / (points - 1);
+      drag[i] = likelyCoefficient(lift[i], unitSpeed / Math.sqrt(lift[i]), kinematicViscosity);
+    }
+    return TabulatedPolar.of(lift, drag);
+  }
+
+  /**
+   * The likely usable lift in a glide: the lift that the section offers at the Reynolds number that this lift leads to.
+   *
+   * @param unitSpeed speed at which a lift coefficient of 1 carries the weight [m/s], positive
+   * @param kinematicViscosity ν [m²/s], positive
+   * @return C_L
+   */
+  public double usableLift(double unitSpeed, double kinematicViscosity) {
+    double lift = 1.0;
+    for (int i = 0; i < MOST_ROUNDS; i++) {
+      double next = section.usableLift(reynolds(unitSpeed / Math.sqrt(lift), kinematicViscosity)).likely();
+      if (Math.abs(next - lift) <= 1e-12 * lift) {
+        return next;
+      }
+      lift = next;
+    }
+    return lift;
+  }
+
+  // the usable lift varies so slowly with the Reynolds number that two or three rounds do
+  private static final int MOST_ROUNDS = 20;
+
+  /**
+   * The range of the usable lift.
+   *
+   * @param speed airspeed [m/s], positive
+   * @param kinematicViscosity ν [m²/s], positive
+   * @return C_L
+   */
+  public Band usableLiftBand(double speed, double kinematicViscosity) {
+    return section.usableLift(reynolds(speed, kinematicViscosity));
+  }
+
+  /**
+   * Reynolds number on the mean aerodynamic chord.
+   *
+   * @param speed airspeed [m/s], positive
+   * @param kinematicViscosity ν [m²/s], positive
+   * @return R
+   */
+  public double reynolds(double speed, double kinematicViscosity) {
+    return SkinFriction.reynolds(speed, chord, kinematicViscosity);
+  }
+
+  /**
+   * What to know about the drag at one point.
+   *
+   * @param lift lift coefficient
+   * @param speed airspeed [m/s]
+   * @param kinematicViscosity ν [m²/s]
+   * @return findings of the section and of the components, heaviest first
+   */
+  public List<Finding> findings(double lift, double speed, double kinematicViscosity) {
+    List<Finding> findings = new ArrayList<>(section.findings(lift, reynolds(speed, kinematicViscosity)));
+    for (DragComponent component : rest.components()) {
+      findings.addAll(component.findings(speed, kinematicViscosity, 0.0));
+    }
+    return Finding.inOrderOfWeight(findings);
+  }
+
+  /**
+   * Polar of the wing's section.
+   *
+   * @return the polar
+   */
+  public SectionPolar section() {
+    return section;
+  }
+
+  /**
+   * Everything but the wing.
+   *
+   * @return the build-up
+   */
+  public DragBuildUp rest() {
+    return rest;
+  }
+
+  /**
+   * Wing area.
+   *
+   * @return S
+   */
+  public Area area() {
+    return Area.squareMetres(area);
+  }
+
+  /**
+   * Mean aerodynamic chord.
+   *
+   * @return c̄
+   */
+  public Length meanAerodynamicChord() {
+    return Length.metres(chord);
+  }
+
+  /**
+   * Aspect ratio.
+   *
+   * @return A
+   */
+  public double aspectRatio() {
+    return aspectRatio;
+  }
+
+  /**
+   * Loss against elliptic loading.
+   *
+   * @return δ
+   */
+  public double inducedLoss() {
+    return inducedLoss;
+  }
+
+  @Override
+  public String toString() {
+    return "aircraft drag, " + area() + ", A " + NamedUnit.NUMBER.format(aspectRatio, 3) + ", " + section.name();
+  }
+}

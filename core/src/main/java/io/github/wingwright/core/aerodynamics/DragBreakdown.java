@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.aerodynamics;
+
+import io.github.wingwright.core.basis.Finding;
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
+import io.github.wingwright.core.quantity.Area;
+import io.github.wingwright.core.quantity.KinematicViscosity;
+import io.github.wingwright.core.quantity.NamedUnit;
+import io.github.wingwright.core.quantity.Speed;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.StringJoiner;
+
+/**
+ * A drag build-up at one speed.
+ *
+ * @param lines the components, in their order
+ * @param coefficient C_D0 as a step, with all that it comes from
+ * @param findings what the methods say about themselves, heaviest first
+ */
+public record DragBreakdown(List<Part> lines, Step coefficient, List<Finding> findings) {
+
+  /**
+   * One component.
+   *
+   * @param name what it is
+   * @param dragArea D/q
+   * @param share its share of the sum
+   */
+  public record Part(String name, Area dragArea, double share) {
+    @Override
+    public String toString() {
+      return name + " " + dragArea + ", " + Math.round(100.0 * share) + " %";
+    }
+  }
+
+  /** Keeps its own lists. */
+  public DragBreakdown {
+    lines = List.copyOf(lines);
+    findings = Finding.inOrderOfWeight(findings);
+  }
+
+  static DragBreakdown of(DragBuildUp build, Speed speed, KinematicViscosity viscosity, double mach) {
+    Source flight = Source.library("the speed and air of the build-up");
+    Step v = Step.given("airspeed", "V", speed, flight);
+    Step nu = Step.given("kinematic viscosity", "ν", viscosity, flight);
+    Step m = Step.given("Mach number", "M", mach, flight);
+    List<Step> areas = new ArrayList<>();
+    List<Finding> findings = new ArrayList<>();
+    for (DragComponent component : build.components()) {
+      areas.add(component.step(v, nu, m));
+      findings.addAll(component.findings(speed.si(), viscosity.si(), mach));
+    }
+    Step sum = Step.sum("sum of drag areas", "F", areas);
+    List<Part> lines = new ArrayList<>();
+    for (int i = 0; i < areas.size(); i++) {
+      double area = areas.get(i).value();
+      lines.add(new Part(build.components().get(i).name(), Area.squareMetres(area), area / sum.value()));
+    }
+    Step coefficient =
+        Step.of(
+            DragBuildUp.COEFFICIENT,
+            sum,
+            Step.given("reference area", "S", build.referenceArea(), Source.library("geometry of the wing")),
+            Step.given("leakage and protuberances", "k_lp", build.leakage(), Source.library("choice of the build-up")));
+    return new DragBreakdown(lines, coefficient, findings);
+  }
+
+  /**
+   * The coefficient.
+   *
+   * @return C_D0
+   */
+  public double value() {
+    return coefficient.value();
+  }
+
+  @Override
+  public String toString() {
+    StringJoiner table = new StringJoiner(System.lineSeparator());
+    for (Part line : lines) {
+      table.add(
+          String.format(
+              Locale.ROOT, "%-24s %12s %5.1f %%", line.name(), line.dragArea().format(Area.SQUARE_CENTIMETRE, 4),
+              100.0 * line.share()));
+    }
+    table.add("C_D0 = " + NamedUnit.NUMBER.format(value(), 4));
+    return table.toString();
+  }
+}

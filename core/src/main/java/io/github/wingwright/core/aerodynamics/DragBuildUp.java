@@ -1,0 +1,181 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.aerodynamics;
+
+import io.github.wingwright.core.basis.Formula;
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.quantity.Area;
+import io.github.wingwright.core.quantity.KinematicViscosity;
+import io.github.wingwright.core.quantity.NamedUnit;
+import io.github.wingwright.core.quantity.Speed;
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The drag that does not come with lift, part by part.
+ *
+ * <pre>{@code
+ * F = C_f·FF·Q·S_wet        C_D0 = (1 + k_lp)·Σ F / S
+ * }</pre>
+ *
+ * <p>F is the drag area D/q of a part. An immutable value: each {@code with} returns a new one.
+ *
+ * <pre>{@code
+ * DragBuildUp drag = DragBuildUp.about(wing.planform().area())
+ *     .with(DragComponent.body("fuselage", fuselage, FrictionModel.laminar(), BodyFormFactor.HOERNER_LAMINAR))
+ *     .with(DragComponent.surface("tail", tail, FrictionModel.laminar(), SurfaceFormFactor.HOERNER).withInterference(1.05));
+ * drag.coefficient(6.0, 1.5e-5, 0.0);                                   // quick: no objects
+ * drag.at(metresPerSecond(6), squareMetresPerSecond(1.5e-5), 0.0);      // with workings and findings
+ * }</pre>
+ */
+public final class DragBuildUp implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  /** Drag area from friction. */
+  public static final Formula FRICTION_DRAG_AREA =
+      Formula.named("drag area by friction and form")
+          .gives("F", Area.SQUARE_METRE)
+          .as("C_f·FF·Q·S_wet")
+          .where("C_f", "skin friction coefficient", 1e-4, 0.05)
+          .where("FF", "form factor", 0.9, 5)
+          .where("Q", "interference factor", 0.9, 3)
+          .where("S_wet", "wetted area", Area.SQUARE_METRE, 1e-6, 2000)
+          .from(Sources.raymer("eq. 12.24"))
+          .computedBy(DragBuildUp::frictionDragArea);
+
+  /** Coefficient from the sum of drag areas. */
+  public static final Formula COEFFICIENT =
+      Formula.named("drag coefficient without lift")
+          .gives("C_D0", NamedUnit.NUMBER)
+          .as("(1 + k_lp)·F / S")
+          .where("F", "sum of drag areas", Area.SQUARE_METRE, 1e-7, 100)
+          .where("S", "reference area", Area.SQUARE_METRE, 1e-4, 1000)
+          .where("k_lp", "leakage and protuberances", 0, 0.3)
+          .from(Sources.raymer("eq. 12.24"))
+          .computedBy(DragBuildUp::coefficientOf);
+
+  private final double referenceArea;
+  private final double leakage;
+  private final List<DragComponent> components;
+
+  private DragBuildUp(double referenceArea, double leakage, List<DragComponent> components) {
+    this.referenceArea = referenceArea;
+    this.leakage = leakage;
+    this.components = List.copyOf(components);
+  }
+
+  /**
+   * An empty build-up.
+   *
+   * @param referenceArea area that the coefficient refers to, positive
+   * @return a build-up without components
+   */
+  public static DragBuildUp about(Area referenceArea) {
+    return new DragBuildUp(Arguments.positive(referenceArea.si(), "reference area in square metres"), 0.0, List.of());
+  }
+
+  /**
+   * Adds a component.
+   *
+   * @param component the component
+   * @return the longer build-up
+   */
+  public DragBuildUp with(DragComponent component) {
+    List<DragComponent> longer = new ArrayList<>(components);
+    longer.add(component);
+    return new DragBuildUp(referenceArea, leakage, longer);
+  }
+
+  /**
+   * Adds a part of the whole for leakage, gaps and small protuberances.
+   *
+   * @param part part of the sum, 0 to 0.3; 0.05 to 0.10 for propeller aircraft
+   * @return the build-up
+   */
+  public DragBuildUp withLeakageAndProtuberances(double part) {
+    return new DragBuildUp(referenceArea, Arguments.within(part, 0.0, 0.3, "part for leakage"), components);
+  }
+
+  /**
+   * The components in the order in which they were added.
+   *
+   * @return the components
+   */
+  public List<DragComponent> components() {
+    return components;
+  }
+
+  /**
+   * Reference area.
+   *
+   * @return S
+   */
+  public Area referenceArea() {
+    return Area.squareMetres(referenceArea);
+  }
+
+  /**
+   * The coefficient, without allocation.
+   *
+   * @param speed airspeed [m/s], positive
+   * @param kinematicViscosity ν [m²/s], positive
+   * @param mach Mach number, not negative
+   * @return C_D0
+   */
+  public double coefficient(double speed, double kinematicViscosity, double mach) {
+    double sum = 0.0;
+    for (int i = 0; i < components.size(); i++) {
+      sum += components.get(i).dragArea(speed, kinematicViscosity, mach);
+    }
+    return coefficientOf(sum, referenceArea, leakage);
+  }
+
+  /**
+   * The build-up at a speed, with workings and findings.
+   *
+   * @param speed airspeed, positive
+   * @param kinematicViscosity ν, positive
+   * @param mach Mach number, not negative
+   * @return the breakdown
+   */
+  public DragBreakdown at(Speed speed, KinematicViscosity kinematicViscosity, double mach) {
+    if (components.isEmpty()) {
+      throw new IllegalStateException("a drag build-up needs at least one component, has none");
+    }
+    Arguments.positive(speed.si(), "airspeed in metres per second");
+    Arguments.positive(kinematicViscosity.si(), "kinematic viscosity in square metres per second");
+    Arguments.within(mach, 0.0, 0.95, "Mach number");
+    return DragBreakdown.of(this, speed, kinematicViscosity, mach);
+  }
+
+  double leakage() {
+    return leakage;
+  }
+
+  /**
+   * Drag area from friction.
+   *
+   * <pre>{@code F = C_f·FF·Q·S_wet}</pre>
+   *
+   * <p>Example: C_f = 0.004, FF = 1.2, Q = 1.05, S_wet = 0.05 m² gives 2.52 cm².
+   *
+   * @param friction C_f
+   * @param formFactor FF
+   * @param interference Q
+   * @param wettedArea S_wet [m²]
+   * @return F [m²]
+   */
+  public static double frictionDragArea(double friction, double formFactor, double interference, double wettedArea) {
+    return friction * formFactor * interference * wettedArea;
+  }
+
+  /** C_D0 = (1 + k_lp)·F/S. */
+  static double coefficientOf(double dragArea, double referenceArea, double leakage) {
+    return (1.0 + leakage) * dragArea / referenceArea;
+  }
+
+  @Override
+  public String toString() {
+    return "drag build-up of " + components.size() + " components about " + referenceArea();
+  }
+}

@@ -1,0 +1,307 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.aerodynamics;
+
+import io.github.wingwright.core.basis.Formula;
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.numerics.ConvergenceException;
+import io.github.wingwright.core.quantity.KinematicViscosity;
+import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.quantity.NamedUnit;
+import io.github.wingwright.core.quantity.Speed;
+
+/**
+ * Mean skin friction of one side of a smooth flat plate.
+ *
+ * <pre>{@code
+ * C_f = D_f / (½·ρ·V²·S_wet)        R = V·L/ν
+ * }</pre>
+ *
+ * <p>A laminar layer has a law that follows from theory; a turbulent one has several that were fitted to measurements and
+ * agree within 3 % from 10⁵ to 10⁷. Which one to use is the caller's choice: {@link TurbulentFriction}. Where the layer is
+ * laminar in front and turbulent behind, {@link #mixed} takes off the turbulent friction of the front part and puts the
+ * laminar one in its place, with the same turbulent law on both sides of the sum. (The constants that are usually printed
+ * for that sum, 1050, 1700, 3300 and 8700, mix two laws and jump at transition.)
+ *
+ * <p>Below a Reynolds number of about 5·10⁴ a plate at no angle of attack is laminar throughout; a section with thickness
+ * or lift separates and does not reattach, and no friction law describes it: see {@link EstimatedPolar}.
+ */
+public final class SkinFriction {
+
+  /** Reynolds number. */
+  public static final Formula REYNOLDS =
+      Formula.named("Reynolds number")
+          .gives("R", NamedUnit.NUMBER)
+          .as("V·L / ν")
+          .where("V", "airspeed", Speed.METRE_PER_SECOND, 0.01, 300)
+          .where("L", "length along the flow", Length.METRE, 1e-4, 100)
+          .where("ν", "kinematic viscosity", KinematicViscosity.SQUARE_METRE_PER_SECOND, 1e-6, 1e-3)
+          .from(Source.DEFINITION)
+          .computedBy(SkinFriction::reynolds);
+
+  /** Laminar friction. */
+  public static final Formula LAMINAR =
+      Formula.named("laminar skin friction")
+          .gives("C_f", NamedUnit.NUMBER)
+          .as("1.328 / √(R)")
+          .where("R", "Reynolds number", 1e3, 3e6)
+          .from(Sources.BLASIUS)
+          .computedBy(SkinFriction::laminar);
+
+  /** Turbulent friction after Prandtl and Schlichting. */
+  public static final Formula PRANDTL_SCHLICHTING =
+      Formula.named("turbulent skin friction, Prandtl and Schlichting")
+          .gives("C_f", NamedUnit.NUMBER)
+          .as("0.455 / log10(R)^2.58")
+          .where("R", "Reynolds number", 1e5, 1e9)
+          .from(Sources.FRICTION_LIST)
+          .computedBy(SkinFriction::prandtlSchlichting);
+
+  /** Turbulent friction by the fifth root. */
+  public static final Formula FIFTH_ROOT =
+      Formula.named("turbulent skin friction, fifth-root law")
+          .gives("C_f", NamedUnit.NUMBER)
+          .as("0.074 / R^0.2")
+          .where("R", "Reynolds number", 1e5, 1e7)
+          .from(Sources.FIFTH_ROOT)
+          .computedBy(SkinFriction::fifthRoot);
+
+  /** Friction of a layer that is laminar in front and turbulent behind. */
+  public static final Formula MIXED =
+      Formula.named("skin friction, laminar to transition")
+          .gives("C_f", NamedUnit.NUMBER)
+          .as("C_t − R_t/R·(C_tt − C_lt)")
+          .where("C_t", "turbulent friction at R", 1e-4, 0.05)
+          .where("R_t", "Reynolds number of transition", 1e4, 1e7)
+          .where("R", "Reynolds number, above R_t", 1e4, 1e9)
+          .where("C_tt", "turbulent friction at R_t", 1e-4, 0.05)
+          .where("C_lt", "laminar friction at R_t", 1e-4, 0.05)
+          .from(Source.library("Prandtl's substitution of the front part, with one turbulent law throughout"))
+          .computedBy(SkinFriction::substituted);
+
+  /** Friction as a weighted mean of the two laws. */
+  public static final Formula PARTLY_LAMINAR =
+      Formula.named("skin friction, part of the surface laminar")
+          .gives("C_f", NamedUnit.NUMBER)
+          .as("k_l·C_l + (1 − k_l)·C_t")
+          .where("k_l", "laminar part of the wetted area", 0, 1)
+          .where("C_l", "laminar friction", 1e-4, 0.05)
+          .where("C_t", "turbulent friction", 1e-4, 0.05)
+          .from(Sources.raymer("sec. 12.5.3"))
+          .computedBy(SkinFriction::weighted);
+
+  /** Divisor of turbulent friction for the speed of sound. */
+  public static final Formula COMPRESSIBILITY =
+      Formula.named("divisor of turbulent friction for compressibility")
+          .gives("k_M", NamedUnit.NUMBER)
+          .as("(1 + 0.144·M²)^0.65")
+          .where("M", "Mach number", 0, 3)
+          .from(Sources.raymer("eq. 12.27"))
+          .computedBy(SkinFriction::compressibilityDivisor);
+
+  /** Turbulent friction at a Mach number. */
+  public static final Formula COMPRESSIBLE =
+      Formula.named("turbulent skin friction at a Mach number")
+          .gives("C_f", NamedUnit.NUMBER)
+          .as("C_fi / k_M")
+          .where("C_fi", "turbulent friction without compressibility", 1e-4, 0.05)
+          .where("k_M", "divisor for compressibility", 1, 3)
+          .from(Sources.raymer("eq. 12.27"))
+          .computedBy(SkinFriction::compressible);
+
+  private static final double LN_10 = Math.log(10.0);
+
+  private SkinFriction() {}
+
+  /**
+   * Reynolds number.
+   *
+   * <pre>{@code R = V·L/ν}</pre>
+   *
+   * <p>Example: 6 m/s, 50 mm and 1.5·10⁻⁵ m²/s give 20 000.
+   *
+   * @param speed airspeed V [m/s], positive
+   * @param length length along the flow L [m], positive
+   * @param kinematicViscosity ν [m²/s], positive
+   * @return R
+   */
+  public static double reynolds(double speed, double length, double kinematicViscosity) {
+    return speed * length / kinematicViscosity;
+  }
+
+  /**
+   * Laminar friction, after Blasius.
+   *
+   * <pre>{@code C_f = 1.328/√R}</pre>
+   *
+   * <p>Valid while the layer stays laminar, at most to about 3·10⁶. Example: R = 10⁶ gives 0.001328.
+   *
+   * @param reynolds Reynolds number R on the length, positive
+   * @return mean C_f of one side
+   */
+  public static double laminar(double reynolds) {
+    return 1.328 / Math.sqrt(reynolds);
+  }
+
+  /**
+   * Turbulent friction, after Prandtl and Schlichting.
+   *
+   * <pre>{@code C_f = 0.455/(log₁₀ R)^2.58}</pre>
+   *
+   * <p>Valid from 10⁵ to 10⁹. Example: R = 10⁷ gives 0.00300371.
+   *
+   * @param reynolds Reynolds number R on the length, above 1
+   * @return mean C_f of one side
+   */
+  public static double prandtlSchlichting(double reynolds) {
+    return 0.455 / Math.pow(Math.log10(reynolds), 2.58);
+  }
+
+  /**
+   * Turbulent friction by the fifth-root law.
+   *
+   * <pre>{@code C_f = 0.074/R^0.2}</pre>
+   *
+   * <p>Valid from 10⁵ to 10⁷. Example: R = 10⁵ gives 0.0074.
+   *
+   * @param reynolds Reynolds number R on the length, positive
+   * @return mean C_f of one side
+   */
+  public static double fifthRoot(double reynolds) {
+    return 0.074 / Math.pow(reynolds, 0.2);
+  }
+
+  /**
+   * Turbulent friction, after von Kármán and Schoenherr: the solution of
+   *
+   * <pre>{@code 0.242/√C_f = log₁₀(R·C_f)}</pre>
+   *
+   * <p>Valid from 10⁵ to 10⁹. Source: Schoenherr 1932 (from memory). Example: R = 10⁶ gives 0.00440943.
+   *
+   * @param reynolds Reynolds number R on the length, at least 1000
+   * @return mean C_f of one side
+   */
+  public static double karmanSchoenherr(double reynolds) {
+    double cf = prandtlSchlichting(reynolds);
+    for (int i = 0; i < 30; i++) {
+      double root = Math.sqrt(cf);
+      double residual = 0.242 / root - Math.log10(reynolds * cf);
+      double step = residual / (-0.121 / (cf * root) - 1.0 / (LN_10 * cf));
+      cf = cf > step ? cf - step : 0.5 * cf;
+      if (Math.abs(step) <= 1e-14 * cf) {
+        return cf;
+      }
+    }
+    throw ConvergenceException.atValues(
+        "friction after Schoenherr did not settle", 30, karmanSchoenherrResidual(cf, reynolds), cf);
+  }
+
+  /**
+   * What is left of the equation of {@link #karmanSchoenherr}.
+   *
+   * @param friction a friction coefficient, positive
+   * @param reynolds Reynolds number, positive
+   * @return {@code 0.242/√C_f − log₁₀(R·C_f)}
+   */
+  public static double karmanSchoenherrResidual(double friction, double reynolds) {
+    return 0.242 / Math.sqrt(friction) - Math.log10(reynolds * friction);
+  }
+
+  /**
+   * Friction of a layer that turns turbulent at a Reynolds number.
+   *
+   * <pre>{@code
+   * C_f = C_t(R) − (R_t/R)·(C_t(R_t) − C_l(R_t))    for R > R_t,    C_l(R) below
+   * }</pre>
+   *
+   * <p>Continuous at R_t. Example: R = 10⁶, R_t = 5·10⁵ with {@link TurbulentFriction#PRANDTL_SCHLICHTING} gives
+   * 0.00285694.
+   *
+   * @param reynolds Reynolds number R on the length, positive
+   * @param transitionReynolds Reynolds number R_t at which the layer turns turbulent, positive
+   * @param law turbulent law
+   * @return mean C_f of one side
+   */
+  public static double mixed(double reynolds, double transitionReynolds, TurbulentFriction law) {
+    if (reynolds <= transitionReynolds) {
+      return laminar(reynolds);
+    }
+    return substituted(
+        law.coefficient(reynolds),
+        transitionReynolds,
+        reynolds,
+        law.coefficient(transitionReynolds),
+        laminar(transitionReynolds));
+  }
+
+  /** The sum behind {@link #mixed}: C_t − R_t/R·(C_tt − C_lt). */
+  static double substituted(double ct, double rt, double r, double ctt, double clt) {
+    return ct - rt / r * (ctt - clt);
+  }
+
+  /**
+   * Friction of a layer whose momentum thickness is the same just before and just after transition: the turbulent layer
+   * starts where it would have begun to be as thick.
+   *
+   * <pre>{@code
+   * R_0·C_t(R_0) = R_t·C_l(R_t)        R_e = R − R_t + R_0        C_f = C_t(R_e)·R_e/R
+   * }</pre>
+   *
+   * <p>The physical alternative to {@link #mixed}, which substitutes friction and lets the thickness jump; it gives
+   * some 10 % more friction. Example: R = 10⁶, R_t = 5·10⁵ with the fifth-root law gives 0.00324547.
+   *
+   * @param reynolds Reynolds number R on the length, positive
+   * @param transitionReynolds Reynolds number R_t at which the layer turns turbulent, positive
+   * @param law turbulent law
+   * @return mean C_f of one side
+   */
+  public static double mixedWithContinuousThickness(double reynolds, double transitionReynolds, TurbulentFriction law) {
+    if (reynolds <= transitionReynolds) {
+      return laminar(reynolds);
+    }
+    double thickness = transitionReynolds * laminar(transitionReynolds);
+    double start = law.reynoldsForFrictionLength(thickness);
+    double effective = reynolds - transitionReynolds + start;
+    return law.coefficient(effective) * effective / reynolds;
+  }
+
+  /**
+   * The weighted mean of laminar and turbulent friction that handbooks use for a given laminar part of the area.
+   *
+   * <pre>{@code C_f = k_l·C_l(R) + (1 − k_l)·C_t(R)}</pre>
+   *
+   * <p>Simple, and not consistent: both laws are taken over the whole length. Example: R = 5.50966·10⁷, a tenth laminar,
+   * with {@link TurbulentFriction#PRANDTL_SCHLICHTING} gives 0.00210305.
+   *
+   * @param reynolds Reynolds number R on the length, positive
+   * @param laminarPart laminar part of the wetted area k_l, 0 to 1
+   * @param law turbulent law
+   * @return mean C_f of one side
+   */
+  public static double partlyLaminar(double reynolds, double laminarPart, TurbulentFriction law) {
+    return weighted(laminarPart, laminar(reynolds), law.coefficient(reynolds));
+  }
+
+  /** The sum behind {@link #partlyLaminar}. */
+  static double weighted(double part, double cl, double ct) {
+    return part * cl + (1.0 - part) * ct;
+  }
+
+  /**
+   * The divisor by which turbulent friction falls with Mach number.
+   *
+   * <pre>{@code (1 + 0.144·M²)^0.65}</pre>
+   *
+   * <p>Example: M = 0.3 gives 1.00840.
+   *
+   * @param mach Mach number M, not negative
+   * @return the divisor, 1 at M = 0
+   */
+  public static double compressibilityDivisor(double mach) {
+    return Math.pow(1.0 + 0.144 * mach * mach, 0.65);
+  }
+
+  /** Turbulent friction divided by what compressibility takes. */
+  static double compressible(double incompressible, double divisor) {
+    return incompressible / divisor;
+  }
+}

@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.aerodynamics;
+
+import io.github.wingwright.core.basis.Finding;
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
+import io.github.wingwright.core.quantity.Angle;
+import io.github.wingwright.core.quantity.Area;
+import io.github.wingwright.core.quantity.Length;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The profile drag of a wing or tail: friction times form factor.
+ *
+ * @param name what it is
+ * @param chord mean aerodynamic chord c̄ [m]
+ * @param thickness thickness ratio t
+ * @param thicknessPosition where the section is thickest, over chord
+ * @param sweep sweep of the line of greatest thickness [rad]
+ * @param wettedArea wetted area S_wet [m²]
+ * @param friction friction model
+ * @param formFactor form factor
+ * @param interference interference factor Q
+ */
+public record SurfaceDrag(
+    String name,
+    double chord,
+    double thickness,
+    double thicknessPosition,
+    double sweep,
+    double wettedArea,
+    FrictionModel friction,
+    SurfaceFormFactor formFactor,
+    double interference)
+    implements DragComponent {
+
+  private static final Source GEOMETRY = Source.library("geometry of the surface");
+
+  /** Refuses what is not a surface. */
+  public SurfaceDrag {
+    Arguments.positive(chord, "mean chord of " + name + " in metres");
+    Arguments.within(thickness, 0.0, 0.5, "thickness ratio of " + name);
+    Arguments.within(thicknessPosition, 0.05, 0.95, "place of greatest thickness of " + name);
+    Arguments.within(sweep, -1.4, 1.4, "sweep of " + name + " in radians");
+    Arguments.positive(wettedArea, "wetted area of " + name + " in square metres");
+    Arguments.within(interference, 0.9, 3.0, "interference factor of " + name);
+  }
+
+  /**
+   * The same surface with interference.
+   *
+   * @param factor interference factor Q, 0.9 to 3; 1.04 to 1.05 for a conventional tail
+   * @return the component
+   */
+  public SurfaceDrag withInterference(double factor) {
+    return new SurfaceDrag(
+        name, chord, thickness, thicknessPosition, sweep, wettedArea, friction, formFactor, factor);
+  }
+
+  /**
+   * The same surface by another form factor.
+   *
+   * @param other form factor
+   * @return the component
+   */
+  public SurfaceDrag by(SurfaceFormFactor other) {
+    return new SurfaceDrag(
+        name, chord, thickness, thicknessPosition, sweep, wettedArea, friction, other, interference);
+  }
+
+  @Override
+  public double dragArea(double speed, double kinematicViscosity, double mach) {
+    double reynolds = SkinFriction.reynolds(speed, chord, kinematicViscosity);
+    double cf = friction.coefficient(reynolds, chord, mach);
+    return DragBuildUp.frictionDragArea(
+        cf, formFactor.factor(thickness, thicknessPosition, mach, sweep), interference, wettedArea);
+  }
+
+  @Override
+  public Step step(Step speed, Step kinematicViscosity, Step mach) {
+    Step along = Step.given("mean chord of " + name, "c̄", Length.metres(chord), GEOMETRY);
+    Step reynolds = Step.of("Reynolds number of " + name, "R", SkinFriction.REYNOLDS, speed, along, kinematicViscosity);
+    return Step.of(
+        "drag area of " + name,
+        "F",
+        DragBuildUp.FRICTION_DRAG_AREA,
+        friction.step(reynolds, along, mach),
+        formFactor.step(
+            Step.given("thickness ratio of " + name, "t", thickness, GEOMETRY),
+            Step.given("place of greatest thickness of " + name, "x_m", thicknessPosition, GEOMETRY),
+            mach,
+            Step.given("sweep of " + name, "Λ", Angle.radians(sweep), GEOMETRY)),
+        Step.given("interference factor of " + name, "Q", interference, Source.library("placement of " + name)),
+        Step.given("wetted area of " + name, "S_wet", Area.squareMetres(wettedArea), GEOMETRY));
+  }
+
+  @Override
+  public List<Finding> findings(double speed, double kinematicViscosity, double mach) {
+    double reynolds = SkinFriction.reynolds(speed, chord, kinematicViscosity);
+    List<Finding> findings = new ArrayList<>(formFactor.findings(thickness, reynolds));
+    findings.addAll(friction.findings(speed, chord, kinematicViscosity));
+    return findings;
+  }
+
+  @Override
+  public String toString() {
+    return name + ", " + friction + ", " + formFactor;
+  }
+}

@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.aerodynamics;
+
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
+import io.github.wingwright.core.quantity.NamedUnit;
+
+/** The laws for turbulent skin friction, to be chosen by name. */
+public enum TurbulentFriction {
+  /** 0.455/(log₁₀ R)^2.58, for 10⁵ to 10⁹: the usual choice. */
+  PRANDTL_SCHLICHTING,
+  /** 0.074/R^0.2, for 10⁵ to 10⁷: simple enough to differentiate by hand. */
+  FIFTH_ROOT,
+  /** 0.242/√C_f = log₁₀(R·C_f), for 10⁵ to 10⁹: implicit, the naval architects' line. */
+  KARMAN_SCHOENHERR;
+
+  private static final Source SCHOENHERR =
+      Source.fromMemory("Schoenherr, Trans. SNAME 40, 1932", "mean line of resistance");
+
+  /**
+   * Mean friction of one side.
+   *
+   * @param reynolds Reynolds number on the length, at least 1000
+   * @return C_f
+   */
+  public double coefficient(double reynolds) {
+    return switch (this) {
+      case PRANDTL_SCHLICHTING -> SkinFriction.prandtlSchlichting(reynolds);
+      case FIFTH_ROOT -> SkinFriction.fifthRoot(reynolds);
+      case KARMAN_SCHOENHERR -> SkinFriction.karmanSchoenherr(reynolds);
+    };
+  }
+
+  /**
+   * The law as a line of the workings.
+   *
+   * @param symbol symbol of the result
+   * @param reynolds step of the Reynolds number
+   * @return the step of C_f
+   */
+  Step step(String symbol, Step reynolds) {
+    return switch (this) {
+      case PRANDTL_SCHLICHTING ->
+          Step.of(SkinFriction.PRANDTL_SCHLICHTING.name(), symbol, SkinFriction.PRANDTL_SCHLICHTING, reynolds);
+      case FIFTH_ROOT -> Step.of(SkinFriction.FIFTH_ROOT.name(), symbol, SkinFriction.FIFTH_ROOT, reynolds);
+      case KARMAN_SCHOENHERR ->
+          Step.solution(
+              "turbulent skin friction, von Kármán and Schoenherr",
+              symbol,
+              NamedUnit.NUMBER,
+              "Newton's method",
+              "0.242/√(C_f) = log10(R·C_f)",
+              v -> SkinFriction.karmanSchoenherr(v[0]),
+              v -> SkinFriction.karmanSchoenherrResidual(v[1], v[0]),
+              SCHOENHERR,
+              reynolds);
+    };
+  }
+
+  /**
+   * The Reynolds number at which R·C_f(R) reaches a value: where a turbulent layer of that momentum thickness began.
+   *
+   * @param frictionLength R·C_f, positive
+   * @return R
+   */
+  double reynoldsForFrictionLength(double frictionLength) {
+    // R·C_f grows almost as R^0.8, so this contracts by a factor of five or more in each round.
+    double reynolds = Math.pow(frictionLength / 0.074, 1.25);
+    for (int i = 0; i < 60; i++) {
+      double next = reynolds * Math.pow(frictionLength / (reynolds * coefficient(reynolds)), 1.25);
+      if (Math.abs(next - reynolds) <= 1e-14 * reynolds) {
+        return next;
+      }
+      reynolds = next;
+    }
+    return reynolds;
+  }
+}
