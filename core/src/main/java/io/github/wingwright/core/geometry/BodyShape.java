@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.geometry;
 
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Volume;
@@ -116,8 +118,10 @@ public interface BodyShape {
    * @param length length
    * @param diameter greatest diameter
    * @return V
+   * @throws IllegalArgumentException if the family has no such body
    */
   default Volume volume(Length length, Length diameter) {
+    Door.body(this, length, diameter);
     return Volume.cubicMetres(volume(length.si(), diameter.si()));
   }
 
@@ -127,8 +131,52 @@ public interface BodyShape {
    * @param length length
    * @param diameter greatest diameter
    * @return S_wet
+   * @throws IllegalArgumentException if the family has no such body
    */
   default Area wettedArea(Length length, Length diameter) {
+    Door.body(this, length, diameter);
     return Area.squareMetres(wettedArea(length.si(), diameter.si()));
+  }
+
+  /**
+   * How the volume comes about.
+   *
+   * @param length a step that gives L
+   * @param diameter a step that gives d
+   * @return the formula of the family; if it has none, its own method, checked by an integral over {@link #radius}
+   */
+  default Step volumeStep(Step length, Step diameter) {
+    return Step.solution(
+        "volume",
+        "V",
+        Volume.CUBIC_METRE,
+        "the method of the " + name(),
+        "V = ∫ π·r² dx over the length",
+        v -> volume(v[0], v[1]),
+        v -> v[2] - Revolution.volume(this, v[0], v[1]),
+        Source.DEFINITION,
+        length,
+        diameter);
+  }
+
+  /**
+   * How the area of the surface comes about.
+   *
+   * @param length a step that gives L
+   * @param diameter a step that gives d
+   * @return the formula of the family; if it has none, its own method, checked by an integral over {@link #radius}
+   */
+  default Step wettedAreaStep(Step length, Step diameter) {
+    return Step.solution(
+        "wetted area",
+        "S_wet",
+        Area.SQUARE_METRE,
+        "the method of the " + name(),
+        "S_wet = ∫ 2π·r ds along the outline",
+        v -> wettedArea(v[0], v[1]),
+        v -> v[2] - Revolution.wettedArea(this, v[0], v[1]),
+        Source.DEFINITION,
+        length,
+        diameter);
   }
 }

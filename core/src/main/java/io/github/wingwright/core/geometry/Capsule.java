@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.geometry;
 
+import io.github.wingwright.core.basis.Step;
 import java.io.Serializable;
 
 /**
@@ -28,13 +29,12 @@ final class Capsule implements BodyShape, Serializable {
 
   @Override
   public double volume(double length, double diameter) {
-    double r = 0.5 * diameter;
-    return Math.PI * r * r * (length - diameter) + 4.0 / 3.0 * Math.PI * r * r * r;
+    return BodiesOfRevolution.capsuleVolume(length, diameter);
   }
 
   @Override
   public double wettedArea(double length, double diameter) {
-    return Math.PI * diameter * length;
+    return BodiesOfRevolution.capsuleWettedArea(length, diameter);
   }
 
   @Override
@@ -57,6 +57,16 @@ final class Capsule implements BodyShape, Serializable {
     double r = 0.5 * diameter;
     double fromEnd = Math.min(x, length - x);
     return fromEnd >= r ? r : Math.sqrt(Math.max(0.0, fromEnd * (diameter - fromEnd)));
+  }
+
+  @Override
+  public Step volumeStep(Step length, Step diameter) {
+    return Step.of("volume", "V", BodiesOfRevolution.CAPSULE_VOLUME, length, diameter);
+  }
+
+  @Override
+  public Step wettedAreaStep(Step length, Step diameter) {
+    return Step.of("wetted area", "S_wet", BodiesOfRevolution.CAPSULE_WETTED_AREA, length, diameter);
   }
 
   private Object readResolve() {

@@ -17,14 +17,7 @@ public record Fuselage(BodyShape shape, Length length, Length diameter) implemen
 
   /** Refuses a body that its family cannot form. */
   public Fuselage {
-    Door.positive(length, "fuselage length");
-    Door.positive(diameter, "fuselage diameter");
-    double least = shape.leastFinenessRatio();
-    if (length.si() < least * diameter.si() * (1.0 - 1e-12)) {
-      throw new IllegalArgumentException(
-          "fuselage length must be at least " + diameter.times(least) + " for a " + shape.name() + " of diameter "
-              + diameter + ", was " + length);
-    }
+    Door.body(shape, length, diameter);
   }
 
   /**

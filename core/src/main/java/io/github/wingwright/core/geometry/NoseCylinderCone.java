@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.geometry;
 
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
 import java.io.Serializable;
 
 /**
@@ -15,6 +17,7 @@ import java.io.Serializable;
  * @param tailFineness f_t, positive
  */
 record NoseCylinderCone(double noseFineness, double tailFineness) implements BodyShape, Serializable {
+  private static final Source CHOICE = Source.library("proportion of the chosen body shape");
 
   NoseCylinderCone {
     Door.within(noseFineness, 0.5, 20.0, "nose fineness");
@@ -33,25 +36,12 @@ record NoseCylinderCone(double noseFineness, double tailFineness) implements Bod
 
   @Override
   public double volume(double length, double diameter) {
-    double n = noseFineness * diameter;
-    double t = tailFineness * diameter;
-    return 0.25 * Math.PI * diameter * diameter * (2.0 / 3.0 * n + (length - n - t) + t / 3.0);
+    return BodiesOfRevolution.noseCylinderConeVolume(length, diameter, noseFineness, tailFineness);
   }
 
   @Override
   public double wettedArea(double length, double diameter) {
-    double n = noseFineness * diameter;
-    double t = tailFineness * diameter;
-    return noseArea(diameter) + Math.PI * diameter * (length - n - t) + coneArea(diameter);
-  }
-
-  private double noseArea(double diameter) {
-    double r = 0.5 * diameter;
-    return Math.PI * r * r * (1.0 + Ellipse.arcFactor(0.5 / noseFineness));
-  }
-
-  private double coneArea(double diameter) {
-    return 0.5 * Math.PI * diameter * Math.hypot(0.5 * diameter, tailFineness * diameter);
+    return BodiesOfRevolution.noseCylinderConeWettedArea(length, diameter, noseFineness, tailFineness);
   }
 
   @Override
@@ -78,9 +68,9 @@ record NoseCylinderCone(double noseFineness, double tailFineness) implements Bod
     double n = noseFineness * diameter;
     double t = tailFineness * diameter;
     double middle = length - n - t;
-    double nose = noseArea(diameter);
+    double nose = BodiesOfRevolution.halfEllipsoidArea(diameter, noseFineness);
     double cylinder = Math.PI * diameter * middle;
-    double cone = coneArea(diameter);
+    double cone = BodiesOfRevolution.coneArea(diameter, tailFineness);
     double noseX = n - noseMoment(r, n) / nose;
     return (nose * noseX + cylinder * (n + 0.5 * middle) + cone * (length - 2.0 / 3.0 * t)) / (nose + cylinder + cone);
   }
@@ -101,6 +91,22 @@ record NoseCylinderCone(double noseFineness, double tailFineness) implements Bod
       return r * Math.sqrt(Math.max(0.0, 1.0 - u * u));
     }
     return x <= length - t ? r : r * Math.max(0.0, (length - x) / t);
+  }
+
+  @Override
+  public Step volumeStep(Step length, Step diameter) {
+    return Step.of("volume", "V", BodiesOfRevolution.NOSE_CYLINDER_CONE_VOLUME, inputs(length, diameter));
+  }
+
+  @Override
+  public Step wettedAreaStep(Step length, Step diameter) {
+    return Step.of("wetted area", "S_wet", BodiesOfRevolution.NOSE_CYLINDER_CONE_WETTED_AREA, inputs(length, diameter));
+  }
+
+  private Step[] inputs(Step length, Step diameter) {
+    Step nose = Step.given("nose length over diameter", "f_n", noseFineness, CHOICE);
+    Step tail = Step.given("tail length over diameter", "f_t", tailFineness, CHOICE);
+    return new Step[] {length, diameter, nose, tail};
   }
 
   @Override

@@ -24,5 +24,6 @@ public record Panel(Length extent, Length tipChord, Angle leadingEdgeSweep, Angl
     Door.notNegative(tipChord, "tip chord");
     Door.within(leadingEdgeSweep, STEEPEST.negated(), STEEPEST, "leading-edge sweep");
     Door.within(dihedral, STEEPEST.negated(), STEEPEST, "dihedral");
+    Door.finite(washout, "washout");
   }
 }

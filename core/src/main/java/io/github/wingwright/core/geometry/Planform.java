@@ -345,7 +345,8 @@ public final class Planform implements Serializable {
   }
 
   /**
-   * Sweep of the line at a fraction of the chord: of the one panel, or the mean over the panels weighted with their extent.
+   * Sweep of the straight line from root to tip at a fraction of the chord: of the one panel, or over several panels the
+   * angle whose tangent is their mean tangent, weighted with their extent.
    *
    * @param chordFraction 0 for the leading edge, 1 for the trailing edge
    * @return Λ, positive aft
@@ -358,10 +359,12 @@ public final class Planform implements Serializable {
   }
 
   /**
-   * Dihedral of the straight line that has the same area moment of height as the panels: the equivalent dihedral of a
-   * polyhedral planform for its moment about the roll axis.
+   * The one dihedral that rolls the wing as the panels together do: their dihedral weighted with the strip area times its
+   * distance from the root.
    *
-   * @return the equivalent dihedral
+   * <pre>{@code Γ_eq = ∫ Γ·c·y dy / ∫ c·y dy}</pre>
+   *
+   * @return the equivalent dihedral Γ_eq, for strips of one lift-curve slope
    */
   public Angle equivalentDihedral() {
     double weighted = 0.0;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.geometry;
 
+import io.github.wingwright.core.basis.Step;
 import java.io.Serializable;
 
 /**
@@ -28,13 +29,12 @@ final class ProlateSpheroid implements BodyShape, Serializable {
 
   @Override
   public double volume(double length, double diameter) {
-    return Math.PI / 6.0 * length * diameter * diameter;
+    return BodiesOfRevolution.spheroidVolume(length, diameter);
   }
 
   @Override
   public double wettedArea(double length, double diameter) {
-    double r = 0.5 * diameter;
-    return 2.0 * Math.PI * r * r * (1.0 + Ellipse.arcFactor(r / (0.5 * length)));
+    return BodiesOfRevolution.spheroidWettedArea(diameter, length / diameter);
   }
 
   @Override
@@ -56,6 +56,17 @@ final class ProlateSpheroid implements BodyShape, Serializable {
   public double radius(double x, double length, double diameter) {
     double t = x / length;
     return diameter * Math.sqrt(Math.max(0.0, t * (1.0 - t)));
+  }
+
+  @Override
+  public Step volumeStep(Step length, Step diameter) {
+    return Step.of("volume", "V", BodiesOfRevolution.SPHEROID_VOLUME, length, diameter);
+  }
+
+  @Override
+  public Step wettedAreaStep(Step length, Step diameter) {
+    Step fineness = Step.of(BodiesOfRevolution.FINENESS_RATIO, length, diameter);
+    return Step.of("wetted area", "S_wet", BodiesOfRevolution.SPHEROID_WETTED_AREA, diameter, fineness);
   }
 
   private Object readResolve() {

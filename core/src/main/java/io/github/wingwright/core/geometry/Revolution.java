@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.geometry;
+
+/**
+ * Volume and area of a body of revolution from its radius alone: a fine polygon turned about the axis, its points drawn
+ * together at both ends. Good to about 1 part in 10⁶, independent of the closed forms that it checks.
+ */
+final class Revolution {
+  private static final int POINTS = 2000;
+
+  private Revolution() {}
+
+  static double volume(BodyShape shape, double length, double diameter) {
+    double sum = 0.0;
+    double x1 = 0.0;
+    double r1 = shape.radius(0.0, length, diameter);
+    for (int i = 1; i <= POINTS; i++) {
+      double x2 = station(i, length);
+      double r2 = shape.radius(x2, length, diameter);
+      sum += (x2 - x1) * (r1 * r1 + r1 * r2 + r2 * r2);
+      x1 = x2;
+      r1 = r2;
+    }
+    return Math.PI / 3.0 * sum;
+  }
+
+  static double wettedArea(BodyShape shape, double length, double diameter) {
+    double sum = 0.0;
+    double x1 = 0.0;
+    double r1 = shape.radius(0.0, length, diameter);
+    for (int i = 1; i <= POINTS; i++) {
+      double x2 = station(i, length);
+      double r2 = shape.radius(x2, length, diameter);
+      sum += (r1 + r2) * Math.hypot(x2 - x1, r2 - r1);
+      x1 = x2;
+      r1 = r2;
+    }
+    return Math.PI * sum;
+  }
+
+  private static double station(int i, double length) {
+    return 0.5 * length * (1.0 - Math.cos(Math.PI * i / POINTS));
+  }
+}
