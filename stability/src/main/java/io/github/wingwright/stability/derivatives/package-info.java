@@ -23,8 +23,6 @@
  * <td>C_nβ −0.04</td></tr>
  * <tr><td>{@link io.github.wingwright.stability.derivatives.TailPitchRate}</td><td>pitch damping, downwash lag</td>
  * <td>C_mq −8.6</td></tr>
- * <tr><td>{@link io.github.wingwright.stability.derivatives.EquivalentDihedral}</td><td>bends as one angle</td>
- * <td>flat half, tips at 10°: about 7.5°</td></tr>
  * <tr><td>{@link io.github.wingwright.stability.derivatives.SpiralParameter}</td><td>dihedral against lift</td>
  * <td>B 6.2: stable</td></tr>
  * <tr><td>{@link io.github.wingwright.stability.derivatives.LateralEstimate}</td><td>all parts added up, each named</td>
@@ -37,7 +35,7 @@
  * C_l rolling moment, starboard wing down positive; C_m pitching moment, nose up positive; C_n yawing moment, nose to
  * starboard positive; C_Y side force, to starboard positive; β sideslip, wind from starboard positive; p̂ = p·b/(2V),
  * q̂ = q·c̄/(2V), r̂ = r·b/(2V). S wing area, b span, c̄ mean aerodynamic chord, A aspect ratio, λ taper ratio, Γ
- * dihedral, Λ sweep of the quarter-chord line. Angles in radians, slopes per radian.
+ * dihedral (of a wing with bends, {@code Planform.equivalentDihedral()}), Λ sweep of the quarter-chord line. Angles in radians, slopes per radian.
  *
  * <h2>Policies</h2>
  * Kernels take plain doubles and trust them. Every {@code Formula} states the range it was made for; {@code

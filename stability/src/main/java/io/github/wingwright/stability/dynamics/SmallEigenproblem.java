@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.stability.dynamics;
 
-import io.github.wingwright.core.numerics.ConvergenceException;
+import io.github.wingwright.core.ConvergenceException;
 import java.util.Arrays;
 
 /**
