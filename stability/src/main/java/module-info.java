@@ -6,4 +6,8 @@ module io.github.wingwright.stability {
     requires transitive io.github.wingwright.core;
     requires static transitive org.jspecify;
     requires commons.math3;
+
+    exports io.github.wingwright.stability.derivatives;
+    exports io.github.wingwright.stability.dynamics;
+    exports io.github.wingwright.stability.lattice;
 }

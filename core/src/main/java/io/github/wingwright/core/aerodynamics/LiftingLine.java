@@ -1,8 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.aerodynamics;
 
+import io.github.wingwright.core.geometry.Planform;
+import io.github.wingwright.core.quantity.Angle;
+import io.github.wingwright.core.quantity.Length;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.function.DoubleFunction;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -60,6 +64,31 @@ public final class LiftingLine {
         }
         Objects.requireNonNull(chord, "chord");
         return new LiftingLine(span, chord, eta -> 2 * Math.PI, eta -> 0, eta -> 0, USUAL_TERMS);
+    }
+
+    /**
+     * The wing of a planform, with its washout; sections with slope 2π and zero lift at zero angle.
+     *
+     * @param planform outline of a wing; its sweep is not seen by the line
+     */
+    public static LiftingLine of(Planform planform) {
+        if (!planform.isMirrored()) {
+            throw new IllegalArgumentException("planform of a lifting line must have two halves, was " + planform);
+        }
+        Length half = planform.span().times(0.5);
+        return of(planform.span().si(), eta -> planform.chordAt(half.times(eta)).si())
+                .twist(eta -> planform.twistAt(half.times(eta)).si());
+    }
+
+    /**
+     * A wing without twist, its sections with slope 2π and zero lift at zero angle.
+     *
+     * @param span span b
+     * @param chord chord at the station η = |2y/b|, positive for 0 ≤ η &lt; 1
+     */
+    public static LiftingLine of(Length span, DoubleFunction<Length> chord) {
+        Objects.requireNonNull(chord, "chord");
+        return of(span.si(), eta -> chord.apply(eta).si());
     }
 
     /**
@@ -139,6 +168,15 @@ public final class LiftingLine {
      */
     public LiftingLine linearTwist(double tipAngle) {
         return twist(eta -> tipAngle * eta);
+    }
+
+    /**
+     * With twist growing linearly from zero at the root.
+     *
+     * @param tipAngle twist of the tip, nose up positive
+     */
+    public LiftingLine linearTwist(Angle tipAngle) {
+        return linearTwist(tipAngle.si());
     }
 
     /**

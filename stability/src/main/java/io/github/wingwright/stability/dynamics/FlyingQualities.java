@@ -6,6 +6,7 @@ import io.github.wingwright.core.basis.Guideline;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Severity;
 import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Time;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,7 +25,7 @@ import java.util.Optional;
 public final class FlyingQualities {
     private static final Source MILITARY = Source.fromMemory("MIL-F-8785C, Flying qualities of piloted airplanes, 1980",
             "level 1, class I, category B");
-    private static final double LONG = 1e9;
+    private static final double NO_LIMIT = Double.POSITIVE_INFINITY;
 
     private final String appliesTo;
     private final List<Rule> rules;
@@ -49,14 +50,14 @@ public final class FlyingQualities {
                         "A clean aircraft has little; the pilot can stop it.", MILITARY),
                 time(ModeKind.ROLL, Measure.TIME_CONSTANT, "time constant of the roll", 0, 1.4, who,
                         "Reduce the roll inertia or enlarge the wing's span.", MILITARY),
-                time(ModeKind.SPIRAL, Measure.TIME_TO_DOUBLE, "time to double of the spiral", 20, LONG, who,
+                time(ModeKind.SPIRAL, Measure.TIME_TO_DOUBLE, "time to double of the spiral", 20, NO_LIMIT, who,
                         "Add dihedral or reduce the fin.", MILITARY),
                 number(ModeKind.DUTCH_ROLL, Measure.DAMPING, "damping ratio of the Dutch roll", 0.08, 1, who,
                         "Enlarge the fin, lengthen its arm, or reduce dihedral.", MILITARY),
                 number(ModeKind.DUTCH_ROLL, Measure.DAMPING_TIMES_FREQUENCY,
-                        "damping times natural frequency of the Dutch roll", 0.15, LONG, who,
+                        "damping times natural frequency of the Dutch roll", 0.15, NO_LIMIT, who,
                         "Enlarge the fin, lengthen its arm, or reduce dihedral.", MILITARY),
-                number(ModeKind.DUTCH_ROLL, Measure.FREQUENCY, "natural frequency of the Dutch roll", 0.4, LONG, who,
+                number(ModeKind.DUTCH_ROLL, Measure.FREQUENCY, "natural frequency of the Dutch roll", 0.4, NO_LIMIT, who,
                         "Enlarge the fin.", MILITARY)));
     }
 
@@ -69,7 +70,7 @@ public final class FlyingQualities {
                 number(ModeKind.PHUGOID, Measure.DAMPING, "damping ratio of the phugoid", 0, 1, who,
                         "Move the battery or ballast forward a little, or enlarge the tailplane.",
                         Source.COMMON_PRACTICE),
-                time(ModeKind.SPIRAL, Measure.TIME_TO_DOUBLE, "time to double of the spiral", 2, LONG, who,
+                time(ModeKind.SPIRAL, Measure.TIME_TO_DOUBLE, "time to double of the spiral", 2, NO_LIMIT, who,
                         "Add dihedral or reduce the fin.", Source.COMMON_PRACTICE),
                 number(ModeKind.DUTCH_ROLL, Measure.DAMPING, "damping ratio of the Dutch roll", 0.05, 1, who,
                         "Enlarge the fin, lengthen its arm, or reduce dihedral.", Source.COMMON_PRACTICE)));
@@ -77,13 +78,18 @@ public final class FlyingQualities {
 
     private static Rule number(ModeKind kind, Measure measure, String name, double lower, double upper, String who,
             String advice, Source source) {
-        return new Rule(kind, measure, Guideline.ofNumber(name, lower, upper, who, advice, source));
+        return new Rule(kind, measure,
+                new Guideline(name, range(lower, upper), NamedUnit.NUMBER, who, advice, source));
     }
 
     private static Rule time(ModeKind kind, Measure measure, String name, double lower, double upper, String who,
             String advice, Source source) {
         return new Rule(kind, measure,
-                new Guideline(name, Interval.between(lower, upper), Time.SECOND, who, advice, source));
+                new Guideline(name, range(lower, upper), Time.SECOND, who, advice, source));
+    }
+
+    private static Interval range(double lower, double upper) {
+        return upper == Double.POSITIVE_INFINITY ? Interval.atLeast(lower) : Interval.between(lower, upper);
     }
 
     /** The guidelines. */
@@ -115,7 +121,7 @@ public final class FlyingQualities {
         return switch (measure) {
             case DAMPING -> mode.isOscillatory() ? Optional.of(mode.dampingRatio()) : Optional.empty();
             case TIME_CONSTANT -> mode.timeConstant().map(Time::seconds);
-            case TIME_TO_DOUBLE -> mode.timeToDouble().map(t -> Math.min(t.seconds(), LONG));
+            case TIME_TO_DOUBLE -> mode.timeToDouble().map(Time::seconds);
             case FREQUENCY -> mode.isOscillatory() ? Optional.of(mode.naturalFrequency().radiansPerSecond())
                     : Optional.empty();
             case DAMPING_TIMES_FREQUENCY -> mode.isOscillatory() ? Optional.of(-mode.real()) : Optional.empty();

@@ -15,8 +15,16 @@ import java.util.Locale;
  */
 public record LatticeCoefficients(double lift, double sideForce, double nearFieldDrag, double rollingMoment,
         double pitchingMoment, double yawingMoment) {
-    static LatticeCoefficients of(double[] values) {
-        return new LatticeCoefficients(values[0], values[1], values[2], values[3], values[4], values[5]);
+    /** One of the six, by its name. */
+    public double of(Coefficient coefficient) {
+        return switch (coefficient) {
+            case LIFT -> lift;
+            case SIDE_FORCE -> sideForce;
+            case NEAR_FIELD_DRAG -> nearFieldDrag;
+            case ROLLING_MOMENT -> rollingMoment;
+            case PITCHING_MOMENT -> pitchingMoment;
+            case YAWING_MOMENT -> yawingMoment;
+        };
     }
 
     @Override

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.stability.lattice;
 
+import io.github.wingwright.core.quantity.Angle;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
@@ -47,6 +48,11 @@ public record LatticeCondition(double angleOfAttack, double sideslip, double rol
      */
     public static LatticeCondition at(double angleOfAttack) {
         return new LatticeCondition(angleOfAttack, 0, 0, 0, 0, Map.of());
+    }
+
+    /** Straight flight without sideslip at this angle of attack of the x axis. */
+    public static LatticeCondition at(Angle angleOfAttack) {
+        return at(angleOfAttack.si());
     }
 
     /** The same with this sideslip [rad], positive when the wind comes from starboard. */

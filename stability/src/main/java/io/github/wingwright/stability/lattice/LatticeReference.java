@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.stability.lattice;
 
+import io.github.wingwright.core.geometry.Planform;
+import io.github.wingwright.core.quantity.Length;
 import java.util.Locale;
 
 /**
@@ -28,6 +30,18 @@ public record LatticeReference(double area, double chord, double span, double x,
             throw new IllegalArgumentException(String.format(Locale.ROOT, "%s must be positive, was %.6g %s", name,
                     value, unit));
         }
+    }
+
+    /**
+     * The references of a wing: its projected area, mean aerodynamic chord and span.
+     *
+     * @param planform outline of the wing
+     * @param x moment reference (centre of gravity) aft of the datum
+     * @param z moment reference above the datum
+     */
+    public static LatticeReference of(Planform planform, Length x, Length z) {
+        return new LatticeReference(planform.area().si(), planform.meanAerodynamicChord().si(), planform.span().si(),
+                x.si(), z.si());
     }
 
     /** The same with moments about another point. */

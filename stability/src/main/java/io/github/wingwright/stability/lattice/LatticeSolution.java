@@ -1,6 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.stability.lattice;
 
+import io.github.wingwright.core.basis.Finding;
+import io.github.wingwright.core.basis.Guideline;
+import io.github.wingwright.core.basis.Interval;
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.quantity.Angle;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -13,6 +18,13 @@ import java.util.Locale;
  * differentiated by the product rule.
  */
 public final class LatticeSolution {
+    private static final Source RANGE = Source.library("flow condition and wake are linear in the angles");
+    private static final String ADVICE = "The lattice knows no stall and keeps its wake along the axis.";
+    private static final Guideline SMALL_ANGLE = new Guideline("angle of attack of the lattice",
+            Interval.between(-Math.PI / 18, Math.PI / 18), Angle.DEGREE, "a linear lattice", ADVICE, RANGE);
+    private static final Guideline SMALL_SIDESLIP = new Guideline("sideslip of the lattice",
+            Interval.between(-Math.PI / 18, Math.PI / 18), Angle.DEGREE, "a linear lattice", ADVICE, RANGE);
+
     private final FactoredLattice solved;
     private final LatticeCondition condition;
     private final double[] weight;
@@ -89,16 +101,16 @@ public final class LatticeSolution {
     }
 
     /** Turns forces over ρ·V² in the axes of the lattice into coefficients in stability axes. */
-    private double[] coefficients(double[] f, double ca, double sa) {
+    private LatticeCoefficients coefficients(double[] f, double ca, double sa) {
         LatticeReference ref = solved.lattice.reference();
         double scale = 2 / ref.area();
         double roll = -f[3] / ref.span();
         double yaw = -f[5] / ref.span();
         double cb = Math.cos(condition.sideslip());
         double sb = Math.sin(condition.sideslip());
-        return new double[] {scale * (f[2] * ca - f[0] * sa), scale * f[1],
-            scale * ((f[0] * ca + f[2] * sa) * cb - f[1] * sb), scale * (roll * ca + yaw * sa),
-            scale * f[4] / ref.chord(), scale * (yaw * ca - roll * sa)};
+        return new LatticeCoefficients(scale * (f[2] * ca - f[0] * sa), scale * f[1],
+                scale * ((f[0] * ca + f[2] * sa) * cb - f[1] * sb), scale * (roll * ca + yaw * sa),
+                scale * f[4] / ref.chord(), scale * (yaw * ca - roll * sa));
     }
 
     /** The condition. */
@@ -121,8 +133,8 @@ public final class LatticeSolution {
     }
 
     private LatticeCoefficients coefficients(double[][][] table) {
-        return LatticeCoefficients.of(coefficients(product(table, weight, weight),
-                Math.cos(condition.angleOfAttack()), Math.sin(condition.angleOfAttack())));
+        return coefficients(product(table, weight, weight), Math.cos(condition.angleOfAttack()),
+                Math.sin(condition.angleOfAttack()));
     }
 
     /**
@@ -144,10 +156,11 @@ public final class LatticeSolution {
         double[] change = changed(table, weightSlopes(variable));
         double ca = Math.cos(condition.angleOfAttack());
         double sa = Math.sin(condition.angleOfAttack());
-        double slope = coefficients(change, ca, sa)[coefficient.ordinal()];
-        if (variable == Variable.ANGLE_OF_ATTACK) {
-            slope += coefficients(product(table, weight, weight), -sa, ca)[coefficient.ordinal()]
-                    * (coefficient == Coefficient.PITCHING_MOMENT || coefficient == Coefficient.SIDE_FORCE ? 0 : 1);
+        double slope = coefficients(change, ca, sa).of(coefficient);
+        boolean turnsWithTheAxes =
+                coefficient != Coefficient.PITCHING_MOMENT && coefficient != Coefficient.SIDE_FORCE;
+        if (variable == Variable.ANGLE_OF_ATTACK && turnsWithTheAxes) {
+            slope += coefficients(product(table, weight, weight), -sa, ca).of(coefficient);
         }
         return slope;
     }
@@ -182,7 +195,7 @@ public final class LatticeSolution {
         }
         slopes[LatticeAssembly.FLOWS + found] = 1;
         return coefficients(changed(solved.total, slopes), Math.cos(condition.angleOfAttack()),
-                Math.sin(condition.angleOfAttack()))[coefficient.ordinal()];
+                Math.sin(condition.angleOfAttack())).of(coefficient);
     }
 
     /**
@@ -195,7 +208,8 @@ public final class LatticeSolution {
     public double[] strengths(String surface, boolean port) {
         int s = index(surface);
         if (port && solved.panels[s].surface.isCentral()) {
-            throw new IllegalArgumentException("surface '" + surface + "' lies in the plane of symmetry, it has no port half");
+            throw new IllegalArgumentException(
+                    "surface '" + surface + "' lies in the plane of symmetry, it has no port half");
         }
         double[] sum = new double[solved.panels[s].size()];
         for (int k = 0; k < weight.length; k++) {
@@ -257,6 +271,14 @@ public final class LatticeSolution {
         }
         throw new IllegalArgumentException("surface must be one of "
                 + Arrays.stream(solved.panels).map(p -> p.surface.name()).toList() + ", was '" + surface + "'");
+    }
+
+    /** Where the condition leaves the range of a linear lattice with a straight wake. */
+    public List<Finding> findings() {
+        List<Finding> findings = new ArrayList<>();
+        SMALL_ANGLE.check(condition.angleOfAttack()).ifPresent(findings::add);
+        SMALL_SIDESLIP.check(condition.sideslip()).ifPresent(findings::add);
+        return findings;
     }
 
     @Override

@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.stability.lattice;
 
+import io.github.wingwright.core.geometry.LiftingSurface;
+import io.github.wingwright.core.geometry.Planform;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -75,10 +78,14 @@ public final class LatticeSurface {
             offPlane = Math.max(offPlane, Math.abs(s.y()));
             if (i > 0) {
                 double step = Math.hypot(s.y() - stations[i - 1].y(), s.z() - stations[i - 1].z());
-                if (step < 1e-9 * s.chord()) {
+                if (!(step > 1e-9 * Math.max(s.chord(), stations[i - 1].chord()))) {
                     throw new IllegalArgumentException(String.format(Locale.ROOT,
                             "sections %d and %d of surface '%s' must lie apart in y or z, were at the same place", i,
                             i + 1, name));
+                }
+                if (s.chord() + stations[i - 1].chord() == 0) {
+                    throw new IllegalArgumentException(String.format(Locale.ROOT,
+                            "sections %d and %d of surface '%s' must have a chord, had none", i, i + 1, name));
                 }
                 size += step;
             }
@@ -112,6 +119,31 @@ public final class LatticeSurface {
         double tipX = rootChord / 4 + span / 2 * Math.tan(quarterSweep) - tipChord / 4;
         return mirrored(name, new LatticeStation(0, 0, 0, rootChord, 0),
                 new LatticeStation(tipX, span / 2, span / 2 * Math.tan(dihedral), tipChord, 0));
+    }
+
+    /**
+     * A wing, tailplane or fin of an airframe, with its section's mean line, twist and incidence.
+     *
+     * <p>A fin on the plane of symmetry is central; a fin beside it is one of a mirrored pair.
+     *
+     * @param name name, unique in the lattice
+     * @param surface the surface
+     */
+    public static LatticeSurface of(String name, LiftingSurface surface) {
+        Planform planform = surface.planform();
+        double x = surface.placement().x().si();
+        double y = surface.placement().y().si();
+        double z = surface.placement().z().si();
+        LatticeStation[] sections = planform.stations().stream().map(station -> {
+            double out = station.si();
+            double lifted = planform.heightAt(station).si();
+            boolean upright = !planform.isMirrored();
+            return new LatticeStation(x + planform.leadingEdgeAt(station).si(), upright ? y + lifted : y + out,
+                    upright ? z + out : z + lifted, planform.chordAt(station).si(),
+                    surface.incidence().si() + planform.twistAt(station).si());
+        }).toArray(LatticeStation[]::new);
+        boolean inPlane = !planform.isMirrored() && Arrays.stream(sections).allMatch(s -> s.y() == 0);
+        return of(name, inPlane, sections).meanLine(surface.section()::camberSlope);
     }
 
     /**

@@ -41,7 +41,7 @@ public final class TrefftzPlane {
             for (int j = 0; j < n; j++) {
                 boolean smooth = wake.group(i) != wake.group(j);
                 double g = circulation[j];
-                sum += g * (pair(wake, j, y, z, ny, nz, smooth));
+                sum += g * pair(wake, j, y, z, ny, nz, smooth);
                 if (wake.ground() > Double.NEGATIVE_INFINITY) {
                     sum += g * pair(wake, j, y, image, ny, -nz, smooth);
                 }
