@@ -3,7 +3,7 @@ package io.github.wingwright.core.aerodynamics;
 
 import io.github.wingwright.core.basis.Formula;
 import io.github.wingwright.core.basis.Source;
-import io.github.wingwright.core.numerics.ConvergenceException;
+import io.github.wingwright.core.ConvergenceException;
 import io.github.wingwright.core.quantity.KinematicViscosity;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
