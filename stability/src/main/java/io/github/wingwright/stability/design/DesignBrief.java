@@ -1,0 +1,486 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.stability.design;
+
+import io.github.wingwright.core.aerodynamics.SectionPolar;
+import io.github.wingwright.core.atmosphere.AirState;
+import io.github.wingwright.core.basis.Interval;
+import io.github.wingwright.core.basis.Sized;
+import io.github.wingwright.core.geometry.AirfoilSection;
+import io.github.wingwright.core.geometry.Fuselage;
+import io.github.wingwright.core.geometry.Wing;
+import io.github.wingwright.core.mass.MassItem;
+import io.github.wingwright.core.mass.Material;
+import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.quantity.Speed;
+import io.github.wingwright.core.sizing.WingSizing;
+import io.github.wingwright.stability.AircraftClass;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What is asked of a hand-launched glider: all that {@link SizingLoop} needs to make a {@link Design} of it.
+ *
+ * <p>A brief is immutable: each call returns a new one, so that a study can branch from it. The wing is asked for as a
+ * {@link WingSizing}, without its mass; the fuselage as a function of the wing, because its diameter is negotiated with the
+ * wing's thickness among others.
+ *
+ * <pre>{@code
+ * DesignBrief brief = DesignBrief.named("Plover")
+ *     .air(AirState.of(hectopascals(1013), degreesCelsius(19)))
+ *     .thrown(metresPerSecond(7), metres(1.6))
+ *     .wing(WingSizing.forSpan(millimetres(410)).aspectRatio(5.5).taperRatio(0.7).section(section))
+ *     .wingPolar(EstimatedPolar.of(section))
+ *     .fuselage(wing -> FuselageSizing.of(BodyShape.capsule()).considering(…).nearestToTargets())
+ *     .tails(plate, new TailBrief(0.5, 3.5, 0.8), new TailBrief(0.035, 1.5, 0.7))
+ *     .material(Materials.FOAMING_PLA);
+ * }</pre>
+ */
+public final class DesignBrief {
+  private final Parts parts;
+
+  private DesignBrief(Parts parts) {
+    this.parts = parts;
+  }
+
+  /** The properties; those without a useful default are null until they are given. */
+  private static final class Parts {
+    private String name = "";
+    private @Nullable AirState air;
+    private @Nullable Launch launch;
+    private Merit merit = Merit.DISTANCE;
+    private AircraftClass aircraftClass = AircraftClass.HAND_LAUNCHED_GLIDER;
+    private @Nullable WingSizing wing;
+    private @Nullable SectionPolar wingPolar;
+    private @Nullable Function<Wing, Sized<Fuselage>> fuselage;
+    private @Nullable TailBrief horizontalTail;
+    private @Nullable TailBrief verticalTail;
+    private @Nullable AirfoilSection tailSection;
+    private @Nullable SectionPolar tailPolar;
+    private @Nullable Material material;
+    private Walls wingWalls = new Walls(Length.millimetres(0.84), 0.0);
+    private Walls bodyWalls = new Walls(Length.millimetres(0.84), 0.0);
+    private Length tailThickness = Length.millimetres(0.84);
+    private double staticMargin = 0.15;
+    private Interval wingStations = Interval.ALL;
+    private List<MassItem> carried = List.of();
+
+    private Parts copy() {
+      Parts copy = new Parts();
+      copy.name = name;
+      copy.air = air;
+      copy.launch = launch;
+      copy.merit = merit;
+      copy.aircraftClass = aircraftClass;
+      copy.wing = wing;
+      copy.wingPolar = wingPolar;
+      copy.fuselage = fuselage;
+      copy.horizontalTail = horizontalTail;
+      copy.verticalTail = verticalTail;
+      copy.tailSection = tailSection;
+      copy.tailPolar = tailPolar;
+      copy.material = material;
+      copy.wingWalls = wingWalls;
+      copy.bodyWalls = bodyWalls;
+      copy.tailThickness = tailThickness;
+      copy.staticMargin = staticMargin;
+      copy.wingStations = wingStations;
+      copy.carried = carried;
+      return copy;
+    }
+  }
+
+  /** Changes one property of a copy. */
+  @FunctionalInterface
+  private interface Change {
+    void on(Parts parts);
+  }
+
+  private DesignBrief with(Change change) {
+    Parts copy = parts.copy();
+    change.on(copy);
+    return new DesignBrief(copy);
+  }
+
+  /**
+   * Begins a brief.
+   *
+   * @param name name of the design
+   * @return the brief
+   */
+  public static DesignBrief named(String name) {
+    if (name.isBlank()) {
+      throw new IllegalArgumentException("name of a design must not be blank");
+    }
+    return new DesignBrief(new Parts()).with(p -> p.name = name);
+  }
+
+  /**
+   * The air it flies in.
+   *
+   * @param air pressure and temperature where it flies
+   * @return the new brief
+   */
+  public DesignBrief air(AirState air) {
+    return with(p -> p.air = air);
+  }
+
+  /**
+   * How it is launched.
+   *
+   * @param speed speed at which it leaves the hand
+   * @param height height at which it leaves the hand
+   * @return the new brief
+   */
+  public DesignBrief thrown(Speed speed, Length height) {
+    return with(p -> p.launch = new Launch(speed, height));
+  }
+
+  /**
+   * What it is judged by.
+   *
+   * @param merit distance or time
+   * @return the new brief
+   */
+  public DesignBrief judgedBy(Merit merit) {
+    return with(p -> p.merit = merit);
+  }
+
+  /**
+   * The class whose guidelines it is held against.
+   *
+   * @param aircraftClass the class
+   * @return the new brief
+   */
+  public DesignBrief forClass(AircraftClass aircraftClass) {
+    return with(p -> p.aircraftClass = aircraftClass);
+  }
+
+  /**
+   * The wing that is asked for. If its area depends on the mass (a loading, a speed at a lift coefficient), the mass of the
+   * whole glider is put in by the loop.
+   *
+   * @param wing specification without mass
+   * @return the new brief
+   */
+  public DesignBrief wing(WingSizing wing) {
+    return with(p -> p.wing = wing);
+  }
+
+  /**
+   * What is known of the wing's section in the air.
+   *
+   * @param polar measured, computed or estimated
+   * @return the new brief
+   */
+  public DesignBrief wingPolar(SectionPolar polar) {
+    return with(p -> p.wingPolar = polar);
+  }
+
+  /**
+   * How the fuselage is negotiated, once the wing is known.
+   *
+   * @param sizing from the wing to the sized fuselage
+   * @return the new brief
+   */
+  public DesignBrief fuselage(Function<Wing, Sized<Fuselage>> sizing) {
+    return with(p -> p.fuselage = sizing);
+  }
+
+  /**
+   * The tails: plates whose trailing edges end with the fuselage.
+   *
+   * @param section section of both
+   * @param polar what is known of it in the air
+   * @param horizontal what is asked of the horizontal tail
+   * @param vertical what is asked of the fin
+   * @return the new brief
+   */
+  public DesignBrief tails(AirfoilSection section, SectionPolar polar, TailBrief horizontal, TailBrief vertical) {
+    return with(
+        p -> {
+          p.tailSection = section;
+          p.tailPolar = polar;
+          p.horizontalTail = horizontal;
+          p.verticalTail = vertical;
+        });
+  }
+
+  /**
+   * What it is printed of.
+   *
+   * @param material the material of all printed parts
+   * @return the new brief
+   */
+  public DesignBrief material(Material material) {
+    return with(p -> p.material = material);
+  }
+
+  /**
+   * How the wing is printed.
+   *
+   * @param walls walls and infill
+   * @return the new brief
+   */
+  public DesignBrief wingWalls(Walls walls) {
+    return with(p -> p.wingWalls = walls);
+  }
+
+  /**
+   * How the fuselage is printed.
+   *
+   * @param walls walls and infill
+   * @return the new brief
+   */
+  public DesignBrief bodyWalls(Walls walls) {
+    return with(p -> p.bodyWalls = walls);
+  }
+
+  /**
+   * Thickness of the tail plates.
+   *
+   * @param thickness thickness, positive
+   * @return the new brief
+   */
+  public DesignBrief tailThickness(Length thickness) {
+    if (!(thickness.si() > 0.0)) {
+      throw new IllegalArgumentException("tail thickness must be positive, was " + thickness);
+    }
+    return with(p -> p.tailThickness = thickness);
+  }
+
+  /**
+   * The static margin that is wanted.
+   *
+   * @param margin in mean aerodynamic chords, 0.01 to 0.6
+   * @return the new brief
+   */
+  public DesignBrief staticMargin(double margin) {
+    if (!(margin >= 0.01 && margin <= 0.6)) {
+      throw new IllegalArgumentException("static margin must be 0.01 to 0.6, was " + margin);
+    }
+    return with(p -> p.staticMargin = margin);
+  }
+
+  /**
+   * Where the wing may sit on the fuselage. Without this the wing may sit from one diameter behind the nose to where the
+   * tails begin.
+   *
+   * @param forward foremost leading edge of the root, aft of the nose tip
+   * @param aft rearmost leading edge of the root
+   * @return the new brief
+   */
+  public DesignBrief wingBetween(Length forward, Length aft) {
+    if (!(aft.si() > forward.si())) {
+      throw new IllegalArgumentException(
+          "rearmost wing station must lie behind the foremost, " + forward + ", was " + aft);
+    }
+    return with(p -> p.wingStations = Interval.between(forward.si(), aft.si()));
+  }
+
+  /**
+   * Adds something that is on board and not printed with the rest: a clip, glue, a camera.
+   *
+   * @param item the thing with its place
+   * @return the new brief
+   */
+  public DesignBrief carrying(MassItem item) {
+    List<MassItem> more = new ArrayList<>(parts.carried);
+    more.add(item);
+    return with(p -> p.carried = List.copyOf(more));
+  }
+
+  private <T> T given(@Nullable T value, String what) {
+    if (value == null) {
+      throw new IllegalStateException("the brief \"" + parts.name + "\" does not say " + what);
+    }
+    return value;
+  }
+
+  /**
+   * Name of the design.
+   *
+   * @return the name
+   */
+  public String name() {
+    return parts.name;
+  }
+
+  /**
+   * The air it flies in.
+   *
+   * @return pressure and temperature
+   * @throws IllegalStateException if it was not given
+   */
+  public AirState air() {
+    return given(parts.air, "in what air it flies: air(…)");
+  }
+
+  /**
+   * How it is launched.
+   *
+   * @return speed and height
+   * @throws IllegalStateException if it was not given
+   */
+  public Launch launch() {
+    return given(parts.launch, "how it is launched: thrown(…)");
+  }
+
+  /**
+   * What it is judged by.
+   *
+   * @return distance or time
+   */
+  public Merit merit() {
+    return parts.merit;
+  }
+
+  /**
+   * The class whose guidelines it is held against.
+   *
+   * @return the class
+   */
+  public AircraftClass aircraftClass() {
+    return parts.aircraftClass;
+  }
+
+  /**
+   * The wing that is asked for.
+   *
+   * @return the specification
+   * @throws IllegalStateException if it was not given
+   */
+  public WingSizing wing() {
+    return given(parts.wing, "what wing it has: wing(…)");
+  }
+
+  /**
+   * What is known of the wing's section.
+   *
+   * @return the polar
+   * @throws IllegalStateException if it was not given
+   */
+  public SectionPolar wingPolar() {
+    return given(parts.wingPolar, "what is known of the wing's section in the air: wingPolar(…)");
+  }
+
+  /**
+   * How the fuselage is negotiated.
+   *
+   * @return from the wing to the sized fuselage
+   * @throws IllegalStateException if it was not given
+   */
+  public Function<Wing, Sized<Fuselage>> fuselage() {
+    return given(parts.fuselage, "how the fuselage is sized: fuselage(…)");
+  }
+
+  /**
+   * What is asked of the horizontal tail.
+   *
+   * @return coefficient, aspect and taper ratio
+   * @throws IllegalStateException if it was not given
+   */
+  public TailBrief horizontalTail() {
+    return given(parts.horizontalTail, "what tails it has: tails(…)");
+  }
+
+  /**
+   * What is asked of the fin.
+   *
+   * @return coefficient, aspect and taper ratio
+   * @throws IllegalStateException if it was not given
+   */
+  public TailBrief verticalTail() {
+    return given(parts.verticalTail, "what tails it has: tails(…)");
+  }
+
+  /**
+   * Section of both tails.
+   *
+   * @return the section
+   * @throws IllegalStateException if it was not given
+   */
+  public AirfoilSection tailSection() {
+    return given(parts.tailSection, "what tails it has: tails(…)");
+  }
+
+  /**
+   * What is known of the tails' section.
+   *
+   * @return the polar
+   * @throws IllegalStateException if it was not given
+   */
+  public SectionPolar tailPolar() {
+    return given(parts.tailPolar, "what tails it has: tails(…)");
+  }
+
+  /**
+   * What it is printed of.
+   *
+   * @return the material
+   * @throws IllegalStateException if it was not given
+   */
+  public Material material() {
+    return given(parts.material, "what it is made of: material(…)");
+  }
+
+  /**
+   * How the wing is printed.
+   *
+   * @return walls and infill
+   */
+  public Walls wingWalls() {
+    return parts.wingWalls;
+  }
+
+  /**
+   * How the fuselage is printed.
+   *
+   * @return walls and infill
+   */
+  public Walls bodyWalls() {
+    return parts.bodyWalls;
+  }
+
+  /**
+   * Thickness of the tail plates.
+   *
+   * @return thickness
+   */
+  public Length tailThickness() {
+    return parts.tailThickness;
+  }
+
+  /**
+   * The static margin that is wanted.
+   *
+   * @return in mean aerodynamic chords
+   */
+  public double staticMargin() {
+    return parts.staticMargin;
+  }
+
+  /**
+   * Where the leading edge of the wing's root may sit.
+   *
+   * @return interval [m] aft of the nose tip; all values if it was not given
+   */
+  public Interval wingStations() {
+    return parts.wingStations;
+  }
+
+  /**
+   * What is on board and not printed with the rest.
+   *
+   * @return the things
+   */
+  public List<MassItem> carried() {
+    return parts.carried;
+  }
+
+  @Override
+  public String toString() {
+    return "brief " + parts.name;
+  }
+}
