@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.sizing;
+
+import io.github.wingwright.core.basis.Consideration;
+import io.github.wingwright.core.basis.Interval;
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Strength;
+import java.util.OptionalDouble;
+
+/** A diameter to be near to: it pulls and does not bind, so its margin is zero there and negative everywhere else. */
+record DiameterNear(String name, Source source, double diameter) implements Consideration {
+
+  @Override
+  public Strength strength() {
+    return Strength.TARGET;
+  }
+
+  @Override
+  public double margin(double length, double chosen) {
+    return -Math.abs(chosen / diameter - 1.0);
+  }
+
+  @Override
+  public Interval diametersAt(double length, Interval search) {
+    return Interval.between(diameter, diameter);
+  }
+
+  @Override
+  public Interval lengthsAt(double chosen, Interval search) {
+    return chosen == diameter ? Interval.ALL : Interval.NONE;
+  }
+
+  @Override
+  public OptionalDouble preferredDiameter(double length) {
+    return OptionalDouble.of(diameter);
+  }
+}

@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.sizing;
+
+import io.github.wingwright.core.basis.Consideration;
+import io.github.wingwright.core.basis.Interval;
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Strength;
+
+/** A fineness ratio L/d between two ends. */
+record FinenessWithin(String name, Strength strength, Source source, double least, double most)
+    implements Consideration {
+
+  @Override
+  public double margin(double length, double diameter) {
+    double fineness = length / diameter;
+    return Math.min(fineness / least - 1.0, 1.0 - fineness / most);
+  }
+
+  @Override
+  public Interval diametersAt(double length, Interval search) {
+    return Interval.between(length / most, length / least);
+  }
+
+  @Override
+  public Interval lengthsAt(double diameter, Interval search) {
+    return Interval.between(diameter * least, diameter * most);
+  }
+}

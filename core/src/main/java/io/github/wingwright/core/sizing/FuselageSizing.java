@@ -1,0 +1,366 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.sizing;
+
+import io.github.wingwright.core.basis.Consideration;
+import io.github.wingwright.core.basis.Decision;
+import io.github.wingwright.core.basis.FeasibleRange;
+import io.github.wingwright.core.basis.Interval;
+import io.github.wingwright.core.basis.Sized;
+import io.github.wingwright.core.geometry.BodyShape;
+import io.github.wingwright.core.geometry.Fuselage;
+import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.quantity.NamedUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The length and the diameter of a fuselage, negotiated between considerations.
+ *
+ * <p>A specification is immutable: each call returns a new one. It is complete as soon as the length is fixed or bounded;
+ * then it can be asked what it leaves ({@link #diameterRange()}, {@link #lengthRange()}), and be closed by a choice: the
+ * diameter of the designer ({@link #diameter}), the one nearest to the targets ({@link #nearestToTargets}), or the one of
+ * least drag ({@link #leastDrag(DragArea)}).
+ *
+ * <p>Rules that a choice follows:
+ *
+ * <ul>
+ *   <li>A length that was not fixed is the longest at which some diameter satisfies everything; only least drag looks for
+ *       the length as well.
+ *   <li>A choice outside a guideline is allowed: it carries a finding, and its price against the best body inside the
+ *       guidelines at the same length (the one of best figure of merit, else of least drag, else of least skin).
+ *   <li>Considerations that clash are a result and not an exception. The range is then empty and says who clashes, and the
+ *       body is the least bad one: inside the limits if they leave anything, missing by the same ratio the two that clash
+ *       most. {@link Sized#isFeasible()} is false and the findings say so.
+ * </ul>
+ */
+public final class FuselageSizing {
+  private final BodyShape shape;
+  private final List<Weighed> weighed;
+  private final Optional<Length> length;
+  private final Pricing pricing;
+  private final NamedUnit<Length> unit;
+
+  private FuselageSizing(
+      BodyShape shape, List<Weighed> weighed, Optional<Length> length, Pricing pricing, NamedUnit<Length> unit) {
+    this.shape = shape;
+    this.weighed = List.copyOf(weighed);
+    this.length = length;
+    this.pricing = pricing;
+    this.unit = unit;
+  }
+
+  /**
+   * Begins with a family of bodies and no consideration.
+   *
+   * @param shape family of the body
+   * @return the specification
+   */
+  public static FuselageSizing of(BodyShape shape) {
+    return new FuselageSizing(shape, List.of(), Optional.empty(), Pricing.NONE, Length.MILLIMETRE);
+  }
+
+  /**
+   * The same considerations on another family of bodies.
+   *
+   * @param other family of the body
+   * @return the new specification
+   */
+  public FuselageSizing shapedAs(BodyShape other) {
+    return new FuselageSizing(other, weighed.stream().map(w -> w.on(other)).toList(), length, pricing, unit);
+  }
+
+  /**
+   * Adds a consideration.
+   *
+   * @param consideration what is considered
+   * @return the new specification
+   */
+  public FuselageSizing considering(Consideration consideration) {
+    return with(shapeOfAny -> consideration, Decision.chosen());
+  }
+
+  /**
+   * Adds a consideration that depends on the family of the body.
+   *
+   * @param consideration what is considered
+   * @return the new specification
+   */
+  public FuselageSizing considering(ShapeConsideration consideration) {
+    return with(consideration, Decision.chosen());
+  }
+
+  /**
+   * Sets a consideration aside: it stays on the sheet with the reason and takes no part.
+   *
+   * @param consideration one that was added, or a new one
+   * @param because why it does not apply
+   * @return the new specification
+   * @throws IllegalArgumentException if no reason is given
+   */
+  public FuselageSizing settingAside(Consideration consideration, String because) {
+    return with(shapeOfAny -> consideration, Decision.notApplicable(because));
+  }
+
+  /**
+   * Sets a consideration aside: it stays on the sheet with the reason and takes no part.
+   *
+   * @param consideration one that was added, or a new one
+   * @param because why it does not apply
+   * @return the new specification
+   * @throws IllegalArgumentException if no reason is given
+   */
+  public FuselageSizing settingAside(ShapeConsideration consideration, String because) {
+    return with(consideration, Decision.notApplicable(because));
+  }
+
+  /**
+   * Takes a consideration into account for the time being.
+   *
+   * @param consideration one that was added, or a new one
+   * @param until what would reopen it
+   * @return the new specification
+   * @throws IllegalArgumentException if it is not said what would reopen it
+   */
+  public FuselageSizing provisionally(Consideration consideration, String until) {
+    return with(shapeOfAny -> consideration, Decision.provisional(until));
+  }
+
+  /**
+   * Takes a consideration into account for the time being.
+   *
+   * @param consideration one that was added, or a new one
+   * @param until what would reopen it
+   * @return the new specification
+   * @throws IllegalArgumentException if it is not said what would reopen it
+   */
+  public FuselageSizing provisionally(ShapeConsideration consideration, String until) {
+    return with(consideration, Decision.provisional(until));
+  }
+
+  /**
+   * Takes a consideration away without a trace, as a study does that compares with and without.
+   *
+   * @param name its name
+   * @return the new specification
+   * @throws IllegalArgumentException if there is none of that name
+   */
+  public FuselageSizing without(String name) {
+    List<Weighed> rest = weighed.stream().filter(w -> !w.consideration().name().equals(name)).toList();
+    if (rest.size() == weighed.size()) {
+      throw new IllegalArgumentException(
+          "consideration must be one of "
+              + weighed.stream().map(w -> w.consideration().name()).toList()
+              + ", was \""
+              + name
+              + "\"");
+    }
+    return new FuselageSizing(shape, rest, length, pricing, unit);
+  }
+
+  /** Adds a consideration, or replaces the decision about one that is there by its name. */
+  private FuselageSizing with(ShapeConsideration asked, Decision decision) {
+    Weighed added = Weighed.of(asked, shape, decision);
+    List<Weighed> all = new ArrayList<>(weighed);
+    for (int i = 0; i < all.size(); i++) {
+      if (all.get(i).consideration().name().equals(added.consideration().name())) {
+        all.set(i, added);
+        return new FuselageSizing(shape, all, length, pricing, unit);
+      }
+    }
+    all.add(added);
+    return new FuselageSizing(shape, all, length, pricing, unit);
+  }
+
+  /**
+   * Fixes the length.
+   *
+   * @param fixed length of the body, positive
+   * @return the new specification
+   */
+  public FuselageSizing length(Length fixed) {
+    return new FuselageSizing(shape, weighed, Optional.of(Door.positive(fixed, "fuselage length")), pricing, unit);
+  }
+
+  /**
+   * Leaves the length to the considerations.
+   *
+   * @return the new specification
+   */
+  public FuselageSizing freeLength() {
+    return new FuselageSizing(shape, weighed, Optional.empty(), pricing, unit);
+  }
+
+  /**
+   * Says how the body drags, for the price of a choice.
+   *
+   * @param drag drag area of a body
+   * @return the new specification
+   */
+  public FuselageSizing draggingAs(DragArea drag) {
+    return new FuselageSizing(shape, weighed, length, pricing.withDrag(drag), unit);
+  }
+
+  /**
+   * Says what the body is made of, for the price of a choice in stiffness and mass.
+   *
+   * @param shell the wall
+   * @return the new specification
+   */
+  public FuselageSizing madeOf(BodyShell shell) {
+    return new FuselageSizing(shape, weighed, length, pricing.withShell(shell), unit);
+  }
+
+  /**
+   * Says what the mission is judged by, so that a price is told in that as well. Needs {@link #draggingAs}.
+   *
+   * @param figure the figure of merit
+   * @return the new specification
+   */
+  public FuselageSizing judgedBy(FigureOfMerit figure) {
+    return new FuselageSizing(shape, weighed, length, pricing.withFigure(figure), unit);
+  }
+
+  /**
+   * Chooses the unit in which ranges and findings are shown.
+   *
+   * @param shown unit of length
+   * @return the new specification
+   */
+  public FuselageSizing showing(NamedUnit<Length> shown) {
+    return new FuselageSizing(shape, weighed, length, pricing, shown);
+  }
+
+  /**
+   * What the considerations leave of the diameter, at the length that is fixed or follows from the rule.
+   *
+   * @return the range
+   * @throws IllegalStateException if the length is neither fixed nor bounded
+   */
+  public FeasibleRange diameterRange() {
+    Negotiation negotiation = negotiation();
+    return negotiation.diameterRange(lengthOf(negotiation));
+  }
+
+  /**
+   * What the considerations leave of the diameter at a length.
+   *
+   * @param at length of the body, positive
+   * @return the range
+   */
+  public FeasibleRange diameterRange(Length at) {
+    return negotiation().diameterRange(Door.positive(at, "fuselage length").si());
+  }
+
+  /**
+   * What limits and guidelines leave of the diameter at a length, without telling who binds: for loops.
+   *
+   * @param at length of the body [m], positive
+   * @return the interval [m], empty if they clash
+   */
+  public Interval feasibleDiameters(double at) {
+    return negotiation().diameters(at, false);
+  }
+
+  /**
+   * What the considerations leave of the length while the diameter is free.
+   *
+   * @return the range
+   */
+  public FeasibleRange lengthRange() {
+    return negotiation().lengthRange();
+  }
+
+  /**
+   * What the considerations leave of the length at a diameter.
+   *
+   * @param at diameter of the body, positive
+   * @return the range
+   */
+  public FeasibleRange lengthRange(Length at) {
+    return negotiation().lengthRange(Door.positive(at, "fuselage diameter").si());
+  }
+
+  /**
+   * Closes with a diameter of the designer's choice. It may lie outside guidelines and even limits: the findings say so,
+   * and leaving a guideline has its price.
+   *
+   * @param chosen greatest diameter, positive
+   * @return the body with its range, workings, findings and prices
+   * @throws IllegalStateException if the length is neither fixed nor bounded
+   * @throws IllegalArgumentException if the family cannot form such a body
+   */
+  public Sized<Fuselage> diameter(Length chosen) {
+    Door.positive(chosen, "fuselage diameter");
+    return FuselageChoice.of(this, chosen);
+  }
+
+  /**
+   * Closes with the diameter that is nearest to the targets, by ratio, inside the feasible range. Several targets pull
+   * alike: the diameter goes to their geometric mean.
+   *
+   * @return the body with its range, workings, findings and prices
+   * @throws IllegalStateException if there is no target, or the length is neither fixed nor bounded
+   */
+  public Sized<Fuselage> nearestToTargets() {
+    return FuselageChoice.nearestToTargets(this);
+  }
+
+  /**
+   * Closes with the body of least drag in the feasible range.
+   *
+   * @param drag drag area of a body
+   * @return the body with its range, workings, findings and prices
+   * @throws IllegalStateException if the length is neither fixed nor bounded
+   */
+  public Sized<Fuselage> leastDrag(DragArea drag) {
+    return FuselageChoice.leastDrag(draggingAs(drag), drag);
+  }
+
+  Negotiation negotiation() {
+    return new Negotiation(shape, weighed, unit);
+  }
+
+  BodyShape shape() {
+    return shape;
+  }
+
+  Pricing pricing() {
+    return pricing;
+  }
+
+  Optional<Length> fixedLength() {
+    return length;
+  }
+
+  NamedUnit<Length> unit() {
+    return unit;
+  }
+
+  /** The length that is fixed, or the longest that is feasible, or the least bad one. */
+  double lengthOf(Negotiation negotiation) {
+    if (length.isPresent()) {
+      return length.get().si();
+    }
+    Interval feasible = negotiation.lengths(false);
+    if (feasible.isEmpty()) {
+      return negotiation.leastBadLength();
+    }
+    if (Double.isInfinite(feasible.upper())) {
+      throw new IllegalStateException(
+          "fuselage length must be fixed or bounded: give length(…), or consider lengthAtMost(…), was neither");
+    }
+    return feasible.upper();
+  }
+
+  @Override
+  public String toString() {
+    return "fuselage sizing: "
+        + shape.name()
+        + ", "
+        + length.map(Length::toString).orElse("length free")
+        + ", "
+        + weighed.size()
+        + " considerations";
+  }
+}

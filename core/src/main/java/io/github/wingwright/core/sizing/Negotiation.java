@@ -1,0 +1,207 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.sizing;
+
+import io.github.wingwright.core.basis.Bound;
+import io.github.wingwright.core.basis.Decision;
+import io.github.wingwright.core.basis.FeasibleRange;
+import io.github.wingwright.core.basis.Interval;
+import io.github.wingwright.core.basis.MarginSearch;
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Strength;
+import io.github.wingwright.core.geometry.BodyShape;
+import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.quantity.NamedUnit;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * All considerations on one family of bodies, weighed together.
+ *
+ * <p>Every family has a stoutest body (a capsule is at least as long as it is thick); that stands among the limits, so a
+ * range never offers a body that does not exist.
+ */
+final class Negotiation {
+  /** Lengths that are looked at where nothing else is known [m]. */
+  private static final Interval ANY_LENGTH = Interval.between(1e-3, 1e3);
+
+  /** The most slender body that is looked at. */
+  private static final double MOST_SLENDER = 500.0;
+
+  private final BodyShape shape;
+  private final List<Weighed> weighed;
+  private final NamedUnit<Length> unit;
+
+  Negotiation(BodyShape shape, List<Weighed> weighed, NamedUnit<Length> unit) {
+    this.shape = shape;
+    List<Weighed> all = new ArrayList<>(weighed.size() + 1);
+    all.addAll(weighed);
+    all.add(Weighed.of(Negotiation::stoutest, shape, Decision.chosen()));
+    this.weighed = List.copyOf(all);
+    this.unit = unit;
+  }
+
+  private static FinenessWithin stoutest(BodyShape shape) {
+    double least = shape.leastFinenessRatio();
+    String name = "fineness ratio at least " + Considerations.number(least) + " to be a " + shape.name();
+    return new FinenessWithin(name, Strength.LIMIT, Source.DEFINITION, least, Double.POSITIVE_INFINITY);
+  }
+
+  List<Weighed> all() {
+    return weighed;
+  }
+
+  Interval diameterSearch(double length) {
+    return Interval.between(length / MOST_SLENDER, length / shape.leastFinenessRatio());
+  }
+
+  /** What limits and guidelines leave of the diameter, without telling who. */
+  Interval diameters(double length, boolean limitsOnly) {
+    Interval search = diameterSearch(length);
+    double low = 0.0;
+    double high = Double.POSITIVE_INFINITY;
+    for (Weighed one : weighed) {
+      if (one.binds() && (one.isLimit() || !limitsOnly)) {
+        Interval interval = one.consideration().diametersAt(length, search);
+        low = Math.max(low, interval.lower());
+        high = Math.min(high, interval.upper());
+      }
+    }
+    return new Interval(low, high);
+  }
+
+  FeasibleRange diameterRange(double length) {
+    Interval search = diameterSearch(length);
+    List<Bound> bounds = new ArrayList<>(weighed.size());
+    for (Weighed one : weighed) {
+      bounds.add(one.onDiameter(length, search));
+    }
+    return FeasibleRange.of("fuselage diameter", unit, bounds);
+  }
+
+  /** What limits and guidelines leave of the length if the diameter is free. */
+  FeasibleRange lengthRange() {
+    List<Bound> bounds = new ArrayList<>(weighed.size() + 1);
+    Interval all = Interval.ALL;
+    for (Weighed one : weighed) {
+      Interval lengths = one.isTarget() ? Interval.ALL : lengthsLeftBy(one);
+      bounds.add(one.onLength(lengths));
+      all = one.binds() ? all.intersect(lengths) : all;
+    }
+    if (!all.isEmpty()) {
+      Interval together = lengthsLeftTogether(all, false);
+      Source source = Source.library("lengths at which the intervals of the diameter still meet");
+      bounds.add(Bound.of("some diameter satisfies all of them together", Strength.GUIDELINE, source, together));
+    }
+    return FeasibleRange.of("fuselage length", unit, bounds);
+  }
+
+  FeasibleRange lengthRange(double diameter) {
+    List<Bound> bounds = new ArrayList<>(weighed.size());
+    for (Weighed one : weighed) {
+      bounds.add(one.onLength(one.isTarget() ? Interval.ALL : one.consideration().lengthsAt(diameter, ANY_LENGTH)));
+    }
+    return FeasibleRange.of("fuselage length", unit, bounds);
+  }
+
+  /** Lengths at which some diameter satisfies all limits, or all limits and guidelines; ends may be infinite. */
+  Interval lengths(boolean limitsOnly) {
+    Interval all = Interval.ALL;
+    for (Weighed one : weighed) {
+      if (one.binds() && (one.isLimit() || !limitsOnly)) {
+        all = all.intersect(lengthsLeftBy(one));
+      }
+    }
+    return all.isEmpty() ? Interval.NONE : all.intersect(lengthsLeftTogether(all, limitsOnly));
+  }
+
+  private Interval lengthsLeftBy(Weighed one) {
+    if (one.consideration() instanceof LengthWithin closed) {
+      return closed.lengths();
+    }
+    return MarginSearch.interval(
+        length -> {
+          Interval search = diameterSearch(length);
+          return one.consideration().diametersAt(length, search).intersect(search).width();
+        },
+        ANY_LENGTH);
+  }
+
+  private Interval lengthsLeftTogether(Interval within, boolean limitsOnly) {
+    Interval search = within.intersect(ANY_LENGTH);
+    if (search.width() <= 1e-12 * search.upper()) {
+      return diameters(search.lower(), limitsOnly).isEmpty() ? Interval.NONE : within;
+    }
+    return MarginSearch.interval(length -> diameters(length, limitsOnly).width(), search);
+  }
+
+  /**
+   * The diameter that is least bad at a length where limits and guidelines clash: inside the limits if they leave anything,
+   * missing the two guidelines that clash most by the same ratio.
+   */
+  double leastBadDiameter(double length) {
+    double stoutest = length / shape.leastFinenessRatio();
+    double[] hard = spread(length, true);
+    double[] soft = spread(length, false);
+    double wanted = middle(soft[0], soft[1]);
+    if (hard[0] > hard[1]) {
+      wanted = middle(hard[0], hard[1]);
+    } else {
+      wanted = Math.max(hard[0], Math.min(hard[1], wanted));
+    }
+    return Math.min(wanted, stoutest);
+  }
+
+  private static double middle(double low, double high) {
+    if (low > 0.0 && high < Double.POSITIVE_INFINITY) {
+      return Math.sqrt(low * high);
+    }
+    return low > 0.0 ? low : high;
+  }
+
+  /** Greatest lower and least upper end, leaving out those that leave nothing at all. */
+  private double[] spread(double length, boolean limitsOnly) {
+    Interval search = diameterSearch(length);
+    double low = 0.0;
+    double high = Double.POSITIVE_INFINITY;
+    for (Weighed one : weighed) {
+      if (one.binds() && (one.isLimit() || !limitsOnly)) {
+        Interval interval = one.consideration().diametersAt(length, search);
+        if (!interval.isEmpty()) {
+          low = Math.max(low, interval.lower());
+          high = Math.min(high, interval.upper());
+        }
+      }
+    }
+    return new double[] {low, high};
+  }
+
+  /** The length that is least bad where no length satisfies everything. */
+  double leastBadLength() {
+    Interval limits = lengths(true);
+    Interval search = (limits.isEmpty() ? ANY_LENGTH : limits).intersect(ANY_LENGTH);
+    int steps = 2_000;
+    double best = search.lower();
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i <= steps; i++) {
+      double length = search.lower() * Math.pow(search.upper() / search.lower(), (double) i / steps);
+      double diameter = leastBadDiameter(length);
+      double miss = 1e6 * worstMiss(length, diameter, true) + worstMiss(length, diameter, false);
+      if (miss < least) {
+        least = miss;
+        best = length;
+      }
+    }
+    return best;
+  }
+
+  private double worstMiss(double length, double diameter, boolean limitsOnly) {
+    double worst = 0.0;
+    for (Weighed one : weighed) {
+      if (one.binds() && (one.isLimit() || !limitsOnly)) {
+        // A margin of −1/2 and one of −1 are half and no satisfaction: the logarithm of the ratio is told apart further out.
+        worst = Math.max(worst, -one.consideration().margin(length, diameter));
+      }
+    }
+    return worst;
+  }
+}

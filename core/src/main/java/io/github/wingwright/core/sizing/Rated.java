@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.sizing;
+
+import io.github.wingwright.core.basis.Consideration;
+import io.github.wingwright.core.basis.Interval;
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Strength;
+import java.util.OptionalDouble;
+
+/** A consideration taken more or less strictly than it comes. */
+record Rated(Consideration rated, Strength strength) implements Consideration {
+
+  @Override
+  public String name() {
+    return rated.name();
+  }
+
+  @Override
+  public Source source() {
+    return rated.source();
+  }
+
+  @Override
+  public double margin(double length, double diameter) {
+    return rated.margin(length, diameter);
+  }
+
+  @Override
+  public Interval diametersAt(double length, Interval search) {
+    return rated.diametersAt(length, search);
+  }
+
+  @Override
+  public Interval lengthsAt(double diameter, Interval search) {
+    return rated.lengthsAt(diameter, search);
+  }
+
+  @Override
+  public OptionalDouble preferredDiameter(double length) {
+    return rated.preferredDiameter(length);
+  }
+}

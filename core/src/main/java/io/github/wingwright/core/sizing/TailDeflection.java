@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.sizing;
+
+import io.github.wingwright.core.basis.Consideration;
+import io.github.wingwright.core.basis.Interval;
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Strength;
+
+/** A tail load that must not bend the free part of the body, a share of its length, by more than a part of that. */
+record TailDeflection(
+    String name,
+    Strength strength,
+    Source source,
+    double load,
+    double freeShare,
+    double deflection,
+    double wall,
+    double modulus)
+    implements Consideration {
+
+  @Override
+  public double margin(double length, double diameter) {
+    double needed = BodyShell.neededStiffness(load, freeShare * length, deflection);
+    return modulus * BodyShell.secondMoment(diameter, wall) / needed - 1.0;
+  }
+
+  @Override
+  public Interval diametersAt(double length, Interval search) {
+    double needed = BodyShell.neededStiffness(load, freeShare * length, deflection);
+    return Interval.atLeast(BodyShell.diameterOf(needed / modulus, wall));
+  }
+
+  @Override
+  public Interval lengthsAt(double diameter, Interval search) {
+    double stiffness = modulus * BodyShell.secondMoment(diameter, wall);
+    return Interval.atMost(Math.sqrt(3.0 * deflection * stiffness / load) / freeShare);
+  }
+}
