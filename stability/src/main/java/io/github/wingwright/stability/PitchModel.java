@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.stability;
 
+import io.github.wingwright.core.aerodynamics.LiftSlope;
 import io.github.wingwright.core.aerodynamics.SectionPolar;
 import io.github.wingwright.core.basis.Band;
 import io.github.wingwright.core.basis.Finding;
@@ -63,6 +64,14 @@ public final class PitchModel {
           .where("a", "lift-curve slope of the tail", NamedUnit.PER_RADIAN, 0, 7)
           .from(Sources.MOMENT_EQUATION)
           .computedBy((double factor, double slope) -> factor * slope);
+
+  static final Formula SECTION_FACTOR =
+      Formula.named("section slope over 2π")
+          .gives("κ", NamedUnit.NUMBER)
+          .as("a_0 / (2·π)")
+          .where("a_0", "lift-curve slope of the section", NamedUnit.PER_RADIAN, 2, 8)
+          .from(Source.DEFINITION)
+          .computedBy((double slope) -> slope / (2.0 * Math.PI));
 
   private static final double POTENTIAL_SLOPE = 2.0 * Math.PI;
   private static final Source POTENTIAL = Source.library("2π, potential flow: no section data were given");
@@ -352,22 +361,17 @@ public final class PitchModel {
 
   private static Step slope(String name, String symbol, LiftingSurface surface, @Nullable Section section) {
     Planform p = surface.planform();
-    Step sectionSlope =
-        section == null
-            ? new Step.Given(
-                "lift-curve slope of the section", "a_0", NamedUnit.PER_RADIAN, POTENTIAL_SLOPE, POTENTIAL)
-            : new Step.Given(
-                "lift-curve slope of the section",
-                "a_0",
-                NamedUnit.PER_RADIAN,
-                section.polar().liftSlope(section.reynolds()).likely(),
-                section.polar().source());
+    double sectionSlope = section == null ? POTENTIAL_SLOPE : section.polar().liftSlope(section.reynolds()).likely();
+    Source source = section == null ? POTENTIAL : section.polar().source();
     return Step.of(
         name,
         symbol,
-        HandbookSlope.SLOPE,
+        LiftSlope.HANDBOOK,
         Step.given("aspect ratio", "A", p.aspectRatio(), Source.BRIEF),
-        sectionSlope,
+        Step.given("compressibility factor", "β", 1.0, Source.library("slow flight, no compressibility")),
+        Step.of(
+            SECTION_FACTOR,
+            new Step.Given("lift-curve slope of the section", "a_0", NamedUnit.PER_RADIAN, sectionSlope, source)),
         Step.given("sweep of the half-chord line", "Λ", p.sweepAt(0.5), Source.BRIEF));
   }
 
