@@ -7,6 +7,7 @@ module io.github.wingwright.stability {
     requires static transitive org.jspecify;
     requires commons.math3;
 
+    exports io.github.wingwright.stability;
     exports io.github.wingwright.stability.derivatives;
     exports io.github.wingwright.stability.dynamics;
     exports io.github.wingwright.stability.lattice;

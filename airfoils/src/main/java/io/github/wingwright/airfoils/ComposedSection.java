@@ -299,6 +299,37 @@ public sealed class ComposedSection implements Serializable permits Naca4 {
         return Contour.of(x, y);
     }
 
+    /**
+     * The outline with points that crowd less at the trailing edge, as boundary layers need it: their thickness there
+     * is a hundred times a cosine-spaced panel.
+     *
+     * <pre>{@code √x = (1 − w)·cos(π·u/2) + w·(1 − u)}</pre>
+     * at equal steps of u from the trailing edge (0) to the nose (1) on each side.
+     *
+     * @param points number of points, odd, at least 21
+     * @param linearShare w, 0 (cosine spacing) to 1
+     */
+    public Contour contour(int points, double linearShare) {
+        Checks.within("linear share", linearShare, 0, 1);
+        if (points < 21 || points % 2 == 0) {
+            throw new IllegalArgumentException("this spacing needs an odd number of at least 21 points, got " + points);
+        }
+        double[] x = new double[points];
+        double[] y = new double[points];
+        int half = points / 2;
+        for (int i = 0; i <= half; i++) {
+            double u = (double) i / half;
+            double s = i == half ? 0 : (1 - linearShare) * Math.cos(0.5 * Math.PI * u) + linearShare * (1 - u);
+            double[] upper = atRoot(Surface.UPPER, s);
+            double[] lower = atRoot(Surface.LOWER, s);
+            x[i] = upper[0];
+            y[i] = upper[1];
+            x[points - 1 - i] = lower[0];
+            y[points - 1 - i] = lower[1];
+        }
+        return Contour.of(x, y);
+    }
+
     /** Ends of the smooth pieces in √x, nose and trailing edge included. */
     double[] rootBreaks() {
         double[] all = edges(meanLine.breaks(), thicknessForm.breaks());

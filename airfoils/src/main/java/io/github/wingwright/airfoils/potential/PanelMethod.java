@@ -178,27 +178,28 @@ public final class PanelMethod {
         return new PotentialFlow(this, angle, speed);
     }
 
-    /**
-     * How the surface speed answers to fluid blown out of the surface: entry [i][j] is the change of the speed at node
-     * i per unit strength of a constant source on panel j. This is how a boundary layer's displacement reaches the
-     * outer flow.
-     */
-    public double[][] sourceResponse() {
+    double directionX(int panel) {
+        return outline.dirX[panel];
+    }
+
+    double directionY(int panel) {
+        return outline.dirY[panel];
+    }
+
+    /** Vortex strengths at the nodes for the stream along the chord (cosine part) or across it. */
+    double[] strengths(boolean cosine) {
+        return java.util.Arrays.copyOf(cosine ? cosSolution : sinSolution, outline.nodes);
+    }
+
+    /** Vortex strengths that answer to a unit constant source on a panel. */
+    double[] answerToSource(double ax, double ay, double dx, double dy, double length) {
         int n = outline.nodes;
         int equations = outline.blunt ? n : n - 1;
-        double[][] response = new double[n][n - 1];
         double[] right = new double[n + 1];
-        for (int j = 0; j < n - 1; j++) {
-            for (int i = 0; i < equations; i++) {
-                right[i] = -Influence.source(outline.x[i], outline.y[i], outline.x[j], outline.y[j],
-                        outline.dirX[j], outline.dirY[j], outline.length[j]);
-            }
-            double[] answer = factors.solve(right);
-            for (int i = 0; i < n; i++) {
-                response[i][j] = answer[i];
-            }
+        for (int i = 0; i < equations; i++) {
+            right[i] = -Influence.source(outline.x[i], outline.y[i], ax, ay, dx, dy, length);
         }
-        return response;
+        return factors.solve(right);
     }
 
     @Override

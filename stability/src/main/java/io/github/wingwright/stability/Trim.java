@@ -1,0 +1,392 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.stability;
+
+import io.github.wingwright.core.basis.Band;
+import io.github.wingwright.core.basis.Finding;
+import io.github.wingwright.core.basis.Guideline;
+import io.github.wingwright.core.basis.Interval;
+import io.github.wingwright.core.basis.Severity;
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
+import io.github.wingwright.core.basis.Workings;
+import io.github.wingwright.core.geometry.Planform;
+import io.github.wingwright.core.quantity.Angle;
+import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.quantity.NamedUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * How wing and tail must be set so that the aircraft holds a lift coefficient by itself.
+ *
+ * <p>The decalage is given as a range. It is the difference of two zero-lift angles and two angles of attack, and on a
+ * small model the zero-lift angle alone is uncertain by as much as the whole decalage: shims or a trim tab must cover the
+ * range. Its ends take every uncertain number (zero-lift angles, wing moment, slopes, downwash) at its worst together.
+ */
+public final class Trim {
+  private static final double WIDE = Math.toRadians(2.0);
+  private static final Guideline DECALAGE_RANGE =
+      new Guideline(
+          "decalage",
+          Interval.between(0.0, Math.toRadians(3.0)),
+          Angle.DEGREE,
+          "hand-launched and free-flight gliders",
+          "A large decalage means a forward centre of gravity, a negative one a centre of gravity far aft.",
+          Source.fromMemory("Simons, Model Aircraft Aerodynamics", ""));
+
+  private final Step decalage;
+  private final Band band;
+  private final Step tailLift;
+  private final Step tailLiftCoefficient;
+  private final Step wingAngle;
+  private final Step bodyAngle;
+  private final double liftCoefficient;
+  private final Angle wingIncidence;
+  private final List<Finding> findings;
+
+  private Trim(
+      Step decalage,
+      Band band,
+      Step tailLift,
+      Step tailLiftCoefficient,
+      Step wingAngle,
+      Step bodyAngle,
+      double liftCoefficient,
+      Angle wingIncidence,
+      List<Finding> findings) {
+    this.decalage = decalage;
+    this.band = band;
+    this.tailLift = tailLift;
+    this.tailLiftCoefficient = tailLiftCoefficient;
+    this.wingAngle = wingAngle;
+    this.bodyAngle = bodyAngle;
+    this.liftCoefficient = liftCoefficient;
+    this.wingIncidence = wingIncidence;
+    this.findings = Finding.inOrderOfWeight(findings);
+  }
+
+  static Trim of(PitchModel model, Length centreOfGravity, double liftCoefficient) {
+    Door.finite(centreOfGravity, "centre of gravity");
+    Door.finite(liftCoefficient, "lift coefficient");
+    if (model.airframe().horizontalTail().isEmpty()) {
+      throw new IllegalStateException("trim by decalage needs a horizontal tail, the airframe has none");
+    }
+    PitchModel.Section wing = need(model.wingSection(), "wing");
+    PitchModel.Section tail = need(model.tailSection(), "horizontal tail");
+    PitchModel.Terms t = model.terms();
+    Angle incidence = model.airframe().wing().incidence();
+    double twist = meanTwist(model.airframe().wing().planform());
+
+    Step zeroLift =
+        Step.of(
+            TrimFormulas.ZERO_LIFT_ANGLE,
+            angle("zero-lift angle of the section", "α_s", wing.polar().zeroLiftAngle(wing.reynolds()).likely(), wing),
+            Step.given("mean twist of the wing", "θ", Angle.radians(twist), Source.BRIEF));
+    Step tailZeroLift =
+        angle("zero-lift angle of the tail", "α_h0", tail.polar().zeroLiftAngle(tail.reynolds()).likely(), tail);
+    Step body =
+        Step.of(TrimFormulas.BODY_ANGLE, zeroLift, Step.given("incidence of the wing", "i_w", incidence, Source.BRIEF));
+    Step moment =
+        Step.given(
+            "moment coefficient of the wing about its aerodynamic centre",
+            "C_m",
+            wing.polar().moment(wing.reynolds()).likely(),
+            wing.polar().source());
+    Step h =
+        Step.of(
+            StaticMargin.FRACTION,
+            Step.given("centre of gravity", "x", centreOfGravity, Source.BRIEF),
+            Step.given(
+                "leading edge of the mean aerodynamic chord",
+                "x_c",
+                model.airframe().wing().meanAerodynamicChordX(),
+                Source.BRIEF),
+            t.chord);
+    Step lift = Step.given("lift coefficient", "C_L", liftCoefficient, Source.BRIEF);
+    Step tailLift =
+        Step.of(
+            TrimFormulas.TAIL_LIFT, moment, lift, h, t.wingCentre, t.fuselageSlope, t.wingSlope, body, t.tailCentre);
+    Step wingAngle = Step.of(TrimFormulas.WING_ANGLE, lift, tailLift, t.wingSlope);
+    Step tailAngle = Step.of(TrimFormulas.TAIL_ANGLE, tailLift, t.efficiency, t.areaRatio, t.tailSlope);
+    Step decalage = Step.of(TrimFormulas.DECALAGE, zeroLift, tailZeroLift, t.downwash, wingAngle, tailAngle);
+    Step own = Step.of(TrimFormulas.TAIL_LIFT_COEFFICIENT, tailLift, t.efficiency, t.areaRatio);
+    Band band = new Corners(t, wing, tail, incidence.si(), twist, h.value(), liftCoefficient).band(decalage.value());
+    return new Trim(
+        decalage,
+        band,
+        tailLift,
+        own,
+        wingAngle,
+        body,
+        liftCoefficient,
+        incidence,
+        findings(model, wing, tail, band, own.value(), liftCoefficient));
+  }
+
+  private static PitchModel.Section need(java.util.Optional<PitchModel.Section> section, String of) {
+    return section.orElseThrow(
+        () ->
+            new IllegalStateException(
+                "trim needs data of the " + of + " section (its zero-lift angle cannot be guessed), none were given"));
+  }
+
+  private static Step angle(String name, String symbol, double value, PitchModel.Section section) {
+    return new Step.Given(name, symbol, Angle.RADIAN, value, section.polar().source());
+  }
+
+  /** Twist averaged over the area, which is exact for straight panels: negative for washout. */
+  static double meanTwist(Planform planform) {
+    List<Length> stations = planform.stations();
+    double sum = 0.0;
+    double area = 0.0;
+    for (int i = 1; i < stations.size(); i++) {
+      double dy = stations.get(i).si() - stations.get(i - 1).si();
+      double c1 = planform.chordAt(stations.get(i - 1)).si();
+      double c2 = planform.chordAt(stations.get(i)).si();
+      double t1 = planform.twistAt(stations.get(i - 1)).si();
+      double t2 = planform.twistAt(stations.get(i)).si();
+      sum += dy / 6.0 * (2.0 * c1 * t1 + c1 * t2 + c2 * t1 + 2.0 * c2 * t2);
+      area += 0.5 * dy * (c1 + c2);
+    }
+    return sum / area;
+  }
+
+  private static List<Finding> findings(
+      PitchModel model,
+      PitchModel.Section wing,
+      PitchModel.Section tail,
+      Band band,
+      double tailLiftCoefficient,
+      double liftCoefficient) {
+    List<Finding> findings = new ArrayList<>();
+    if (model.aircraftClass().isModel()) {
+      DECALAGE_RANGE.check(band.likely(), Severity.NOTE).ifPresent(findings::add);
+    }
+    if (band.high() - band.low() > WIDE) {
+      findings.add(
+          Finding.of(
+              Severity.CAUTION,
+              "decalage",
+              String.format(
+                  Locale.ROOT,
+                  "It is known only from %.1f° to %.1f°. Build in shims or a trim tab that cover this, and trim by"
+                      + " test glides.",
+                  Math.toDegrees(band.low()),
+                  Math.toDegrees(band.high())),
+              wing.polar().source()));
+    }
+    Band usable = tail.polar().usableLift(tail.reynolds());
+    if (Math.abs(tailLiftCoefficient) > usable.likely()) {
+      findings.add(
+          Finding.of(
+              Severity.SERIOUS,
+              "tail lift",
+              "The tail would stall before it can hold this trim. Move the centre of gravity towards the neutral point,"
+                  + " or enlarge the tail.",
+              tailLiftCoefficient,
+              Interval.between(-usable.likely(), usable.likely()),
+              NamedUnit.NUMBER,
+              tail.polar().source()));
+    }
+    Band wingLift = wing.polar().usableLift(wing.reynolds());
+    if (liftCoefficient > wingLift.likely()) {
+      findings.add(
+          Finding.of(
+              Severity.SERIOUS,
+              "lift coefficient",
+              "The wing stalls below the lift coefficient to trim at. Trim for less.",
+              liftCoefficient,
+              Interval.atMost(wingLift.likely()),
+              NamedUnit.NUMBER,
+              wing.polar().source()));
+    }
+    return findings;
+  }
+
+  /** The worst together: every uncertain number at both ends. */
+  private record Corners(
+      PitchModel.Terms t,
+      PitchModel.Section wing,
+      PitchModel.Section tail,
+      double incidence,
+      double twist,
+      double h,
+      double lift) {
+
+    Band band(double likely) {
+      Band zeroLift = wing.polar().zeroLiftAngle(wing.reynolds());
+      Band moment = wing.polar().moment(wing.reynolds());
+      Band tailZeroLift = tail.polar().zeroLiftAngle(tail.reynolds());
+      Band wingSlope = scaled(t.wingSlope.value(), wing);
+      Band tailSlope = scaled(t.tailSlope.value(), tail);
+      Band downwash = t.methods == null ? Band.exactly(t.downwash.value()) : t.methods.band();
+      double low = likely;
+      double high = likely;
+      for (int corner = 0; corner < 64; corner++) {
+        double d =
+            decalage(
+                end(zeroLift, corner),
+                end(moment, corner >> 1),
+                end(tailZeroLift, corner >> 2),
+                end(wingSlope, corner >> 3),
+                end(tailSlope, corner >> 4),
+                end(downwash, corner >> 5));
+        low = Math.min(low, d);
+        high = Math.max(high, d);
+      }
+      return new Band(low, likely, high);
+    }
+
+    /** The slope of the surface scaled as that of its section: a little more than the surface really follows. */
+    private static Band scaled(double slope, PitchModel.Section section) {
+      Band a = section.polar().liftSlope(section.reynolds());
+      return new Band(slope * a.low() / a.likely(), slope, slope * a.high() / a.likely());
+    }
+
+    private static double end(Band band, int bit) {
+      return (bit & 1) == 0 ? band.low() : band.high();
+    }
+
+    private double decalage(
+        double section, double moment, double tailZeroLift, double wingSlope, double tailSlope, double downwash) {
+      double zeroLift = section - twist;
+      double tailLift =
+          TrimFormulas.tailLift(
+              moment,
+              lift,
+              h,
+              t.wingCentre.value(),
+              t.fuselageSlope.value(),
+              wingSlope,
+              zeroLift - incidence,
+              t.tailCentre.value());
+      return TrimFormulas.decalage(
+          zeroLift,
+          tailZeroLift,
+          downwash,
+          TrimFormulas.wingAngle(lift, tailLift, wingSlope),
+          TrimFormulas.tailAngle(tailLift, t.efficiency.value(), t.areaRatio.value(), tailSlope));
+    }
+  }
+
+  /**
+   * The decalage to build.
+   *
+   * @return incidence of the wing less that of the tail, positive: the tail is set leading edge down against the wing
+   */
+  public Angle decalage() {
+    return Angle.radians(decalage.value());
+  }
+
+  /**
+   * The range in which the right decalage lies.
+   *
+   * @return least, likely, greatest [rad]
+   */
+  public Band decalageBand() {
+    return band;
+  }
+
+  /**
+   * The incidence of the tail that trims, for the wing's incidence of the airframe.
+   *
+   * @return i_h against the fuselage reference line, leading edge up positive
+   */
+  public Angle tailIncidence() {
+    return wingIncidence.minus(decalage());
+  }
+
+  /**
+   * The range in which the right tail incidence lies.
+   *
+   * @return least, likely, greatest [rad]
+   */
+  public Band tailIncidenceBand() {
+    return band.times(-1.0).plus(Band.exactly(wingIncidence.si()));
+  }
+
+  /**
+   * The lift coefficient that is trimmed.
+   *
+   * @return C_L
+   */
+  public double liftCoefficient() {
+    return liftCoefficient;
+  }
+
+  /**
+   * What the tail lifts, on the wing area.
+   *
+   * @return T, positive up
+   */
+  public double tailLift() {
+    return tailLift.value();
+  }
+
+  /**
+   * Lift coefficient of the tail on its own area.
+   *
+   * @return C_Lh, positive up
+   */
+  public double tailLiftCoefficient() {
+    return tailLiftCoefficient.value();
+  }
+
+  /**
+   * Lift coefficient of the wing.
+   *
+   * @return C_L − T
+   */
+  public double wingLiftCoefficient() {
+    return liftCoefficient - tailLift.value();
+  }
+
+  /**
+   * Angle of attack of the fuselage reference line.
+   *
+   * @return α
+   */
+  public Angle angleOfAttack() {
+    return Angle.radians(wingAngle.value() + bodyAngle.value());
+  }
+
+  /**
+   * How the decalage came about.
+   *
+   * @return its step
+   */
+  public Step step() {
+    return decalage;
+  }
+
+  /**
+   * The workings.
+   *
+   * @return all steps
+   */
+  public Workings workings() {
+    return Workings.of(List.of(decalage, tailLiftCoefficient));
+  }
+
+  /**
+   * What to know about it.
+   *
+   * @return findings, heaviest first
+   */
+  public List<Finding> findings() {
+    return findings;
+  }
+
+  @Override
+  public String toString() {
+    return String.format(
+        Locale.ROOT,
+        "trim at C_L %.2f: decalage %.1f° (%.1f° to %.1f°), tail C_L %.2f",
+        liftCoefficient,
+        Math.toDegrees(band.likely()),
+        Math.toDegrees(band.low()),
+        Math.toDegrees(band.high()),
+        tailLiftCoefficient());
+  }
+}
