@@ -16,7 +16,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class AirframeTest {
-  private static final AirfoilSection PLATE = Sections.plate(0.03);
+  private static final AirfoilSection PLATE = FlatPlate.thick(0.03);
   private static final Planform OUTLINE = Planform.tapered(millimetres(400), millimetres(60), millimetres(30));
   private static final Wing WING =
       Wing.of(OUTLINE, PLATE).placedAt(Placement.at(millimetres(70), millimetres(10))).withIncidence(degrees(2));

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.geometry;
 
-/** Sections for tests that need one but do not look at it closely. */
-final class Sections {
-  private Sections() {}
+/** A section for tests that need one but do not look at it closely. */
+public final class FlatPlate {
+  private FlatPlate() {}
 
   /** A flat plate of even thickness with square edges. */
-  static AirfoilSection plate(double thickness) {
+  public static AirfoilSection thick(double thickness) {
     return new AirfoilSection() {
       @Override
       public String name() {
