@@ -1,0 +1,463 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.mass;
+
+import io.github.wingwright.core.basis.Band;
+import io.github.wingwright.core.basis.Formula;
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
+import io.github.wingwright.core.geometry.Placement;
+import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.quantity.Mass;
+import io.github.wingwright.core.quantity.MomentOfInertia;
+import io.github.wingwright.core.quantity.NamedUnit;
+import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What an aircraft weighs and where: its items, their total, the centre of gravity and the moments of inertia about it.
+ *
+ * <pre>{@code
+ * m = Σ m_i        x_cg = Σ m_i·x_i/m        I_yy = Σ (I_yy,i + m_i·((x_i − x_cg)² + (z_i − z_cg)²))
+ * }</pre>
+ *
+ * <p>The numbers are those of the likely masses; {@link #massBand()} and {@link #centreOfGravityBand()} say how far they may
+ * be off. The workings ({@link #massStep()} and its like) give them bit for bit.
+ */
+public final class MassStatement implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  /** What one item adds to the place of the centre of gravity. */
+  public static final Formula SHARE =
+      Formula.named("share in the centre of gravity")
+          .gives("Δx", Length.METRE)
+          .as("m_i·x_i / m")
+          .where("m_i", "mass of the item", Mass.KILOGRAM, 0, 1e6)
+          .where("x_i", "place of the item", Length.METRE, -100, 100)
+          .where("m", "total mass", Mass.KILOGRAM, 1e-6, 1e7)
+          .from(Source.DEFINITION)
+          .computedBy(MassStatement::share);
+
+  /** How far an item sits from the centre of gravity. */
+  public static final Formula DISTANCE =
+      Formula.named("distance from the centre of gravity")
+          .gives("a", Length.METRE)
+          .as("x_i − x_cg")
+          .where("x_i", "place of the item", Length.METRE, -100, 100)
+          .where("x_cg", "centre of gravity", Length.METRE, -100, 100)
+          .from(Source.DEFINITION)
+          .computedBy(MassStatement::distance);
+
+  private final List<MassItem> items;
+  private final double mass;
+  private final double x;
+  private final double y;
+  private final double z;
+
+  private MassStatement(List<MassItem> items) {
+    if (items.isEmpty()) {
+      throw new IllegalArgumentException("a mass statement needs at least one item, got none");
+    }
+    Set<String> names = new HashSet<>();
+    double total = 0.0;
+    for (MassItem item : items) {
+      if (!names.add(item.name())) {
+        throw new IllegalArgumentException("names of mass items must differ, \"" + item.name() + "\" came twice");
+      }
+      total += item.massBand().likely();
+    }
+    if (!(total > 0.0 && total < Double.POSITIVE_INFINITY)) {
+      throw new IllegalArgumentException("total mass must be positive, was " + Mass.KILOGRAM.format(total, 6));
+    }
+    this.items = List.copyOf(items);
+    this.mass = total;
+    double sumX = 0.0;
+    double sumY = 0.0;
+    double sumZ = 0.0;
+    for (MassItem item : items) {
+      double m = item.massBand().likely();
+      sumX += share(m, item.centreOfGravity().x().si(), total);
+      sumY += share(m, item.centreOfGravity().y().si(), total);
+      sumZ += share(m, item.centreOfGravity().z().si(), total);
+    }
+    this.x = sumX;
+    this.y = sumY;
+    this.z = sumZ;
+  }
+
+  /**
+   * A statement.
+   *
+   * @param items at least one item, with names that differ
+   * @return the statement
+   */
+  public static MassStatement of(List<MassItem> items) {
+    return new MassStatement(items);
+  }
+
+  /**
+   * A statement.
+   *
+   * @param items at least one item, with names that differ
+   * @return the statement
+   */
+  public static MassStatement of(MassItem... items) {
+    return new MassStatement(Arrays.asList(items));
+  }
+
+  /**
+   * What one item adds to the place of the centre of gravity.
+   *
+   * <pre>{@code Δx = m_i·x_i/m}</pre>
+   *
+   * @param itemMass mass of the item m_i [kg]
+   * @param place place of the item x_i [m]
+   * @param totalMass total mass m [kg], positive
+   * @return Δx [m]; 10 g of 50 g at 200 mm add 40 mm
+   */
+  public static double share(double itemMass, double place, double totalMass) {
+    return itemMass * place / totalMass;
+  }
+
+  /**
+   * How far an item sits from the centre of gravity.
+   *
+   * <pre>{@code a = x_i − x_cg}</pre>
+   *
+   * @param place place of the item x_i [m]
+   * @param centreOfGravity centre of gravity x_cg [m]
+   * @return a [m]
+   */
+  public static double distance(double place, double centreOfGravity) {
+    return place - centreOfGravity;
+  }
+
+  /**
+   * The statement with one more item; an item of the same name is replaced where it stands.
+   *
+   * @param item the item
+   * @return a new statement
+   */
+  public MassStatement with(MassItem item) {
+    List<MassItem> changed = new ArrayList<>(items);
+    for (int i = 0; i < changed.size(); i++) {
+      if (changed.get(i).name().equals(item.name())) {
+        changed.set(i, item);
+        return new MassStatement(changed);
+      }
+    }
+    changed.add(item);
+    return new MassStatement(changed);
+  }
+
+  /**
+   * The statement without an item.
+   *
+   * @param name name of the item
+   * @return a new statement
+   * @throws IllegalArgumentException if there is no such item, or no other
+   */
+  public MassStatement without(String name) {
+    List<MassItem> rest = items.stream().filter(item -> !item.name().equals(name)).toList();
+    if (rest.size() == items.size()) {
+      throw new IllegalArgumentException(
+          "item must be one of " + items.stream().map(MassItem::name).toList() + ", was \"" + name + "\"");
+    }
+    return new MassStatement(rest);
+  }
+
+  /**
+   * The items.
+   *
+   * @return in the order they were given
+   */
+  public List<MassItem> items() {
+    return items;
+  }
+
+  /**
+   * An item by its name.
+   *
+   * @param name its name
+   * @return the item, empty if there is none
+   */
+  public Optional<MassItem> item(String name) {
+    return items.stream().filter(item -> item.name().equals(name)).findFirst();
+  }
+
+  /**
+   * The total mass.
+   *
+   * @return m
+   */
+  public Mass mass() {
+    return Mass.kilograms(mass);
+  }
+
+  /**
+   * The total mass with its range: all items at their least, all at their greatest.
+   *
+   * @return the band [kg]
+   */
+  public Band massBand() {
+    Band sum = Band.exactly(0.0);
+    for (MassItem item : items) {
+      sum = sum.plus(item.massBand());
+    }
+    return new Band(Math.min(sum.low(), mass), mass, Math.max(sum.high(), mass));
+  }
+
+  /**
+   * The centre of gravity.
+   *
+   * @return the place, for the likely masses
+   */
+  public Placement centreOfGravity() {
+    return new Placement(Length.metres(x), Length.metres(y), Length.metres(z));
+  }
+
+  /**
+   * How far ahead and how far aft the centre of gravity can lie when each mass takes any value in its range: exact, because
+   * the extremes are reached with all items ahead of some place at one end of their range and all aft of it at the other.
+   *
+   * @return the band of x_cg [m]
+   */
+  public Band centreOfGravityBand() {
+    return new Band(Math.min(extreme(false), x), x, Math.max(extreme(true), x));
+  }
+
+  private double extreme(boolean aft) {
+    Comparator<MassItem> byPlace = Comparator.comparing(item -> item.centreOfGravity().x());
+    List<MassItem> ordered = items.stream().sorted(aft ? byPlace.reversed() : byPlace).toList();
+    double sum = 0.0;
+    double moment = 0.0;
+    for (MassItem item : ordered) {
+      sum += item.massBand().low();
+      moment += item.massBand().low() * item.centreOfGravity().x().si();
+    }
+    double best = sum > 0.0 ? moment / sum : ordered.get(0).centreOfGravity().x().si();
+    for (MassItem item : ordered) {
+      double more = item.massBand().high() - item.massBand().low();
+      sum += more;
+      moment += more * item.centreOfGravity().x().si();
+      if (sum > 0.0) {
+        best = aft ? Math.max(best, moment / sum) : Math.min(best, moment / sum);
+      }
+    }
+    return best;
+  }
+
+  /**
+   * Moments and products of inertia about the centre of gravity.
+   *
+   * @return the inertia, for the likely masses
+   */
+  public Inertia inertia() {
+    double[] sum = new double[6];
+    for (MassItem item : items) {
+      double m = item.massBand().likely();
+      double a = distance(item.centreOfGravity().x().si(), x);
+      double b = distance(item.centreOfGravity().y().si(), y);
+      double c = distance(item.centreOfGravity().z().si(), z);
+      Inertia own = item.ownInertia();
+      sum[0] += Inertia.aboutParallelAxis(own.roll().si(), m, b, c);
+      sum[1] += Inertia.aboutParallelAxis(own.pitch().si(), m, a, c);
+      sum[2] += Inertia.aboutParallelAxis(own.yaw().si(), m, a, b);
+      sum[3] += Inertia.aboutParallelAxes(own.productXy().si(), m, a, b);
+      sum[4] += Inertia.aboutParallelAxes(own.productXz().si(), m, a, c);
+      sum[5] += Inertia.aboutParallelAxes(own.productYz().si(), m, b, c);
+    }
+    return new Inertia(moment(sum[0]), moment(sum[1]), moment(sum[2]), moment(sum[3]), moment(sum[4]), moment(sum[5]));
+  }
+
+  private static MomentOfInertia moment(double si) {
+    return MomentOfInertia.kilogramSquareMetres(si);
+  }
+
+  /**
+   * How the total mass comes about: the table of the items.
+   *
+   * @return the step
+   */
+  public Step massStep() {
+    return massStep(Map.of());
+  }
+
+  /**
+   * How the total mass comes about, down to how the mass of an item does.
+   *
+   * @param origins by the name of an item the step that gave its mass; items without one count as given
+   * @return the step
+   * @throws IllegalArgumentException if an origin does not give the mass of its item, or there is no such item
+   */
+  public Step massStep(Map<String, Step> origins) {
+    return Step.sum("total mass", "m", massSteps(origins));
+  }
+
+  /**
+   * How the place of the centre of gravity comes about.
+   *
+   * @param total the step of the total mass, from {@link #massStep(Map)}
+   * @return the step of x_cg
+   */
+  public Step centreOfGravityStep(Step total) {
+    List<Step> shares = new ArrayList<>();
+    for (int i = 0; i < items.size(); i++) {
+      MassItem item = items.get(i);
+      shares.add(Step.of("share of " + item.name(), "Δx", SHARE, term(total, i), place(item, Axis.X), total));
+    }
+    return Step.sum("centre of gravity", "x_cg", shares);
+  }
+
+  /**
+   * How the moment of inertia in pitch comes about.
+   *
+   * @param total the step of the total mass
+   * @return the step of I_yy
+   */
+  public Step pitchInertiaStep(Step total) {
+    return inertiaStep(total, "moment of inertia in pitch", "I_yy", Axis.X, Axis.Z, item -> item.ownInertia().pitch());
+  }
+
+  /**
+   * How the moment of inertia in roll comes about.
+   *
+   * @param total the step of the total mass
+   * @return the step of I_xx
+   */
+  public Step rollInertiaStep(Step total) {
+    return inertiaStep(total, "moment of inertia in roll", "I_xx", Axis.Y, Axis.Z, item -> item.ownInertia().roll());
+  }
+
+  /**
+   * How the moment of inertia in yaw comes about.
+   *
+   * @param total the step of the total mass
+   * @return the step of I_zz
+   */
+  public Step yawInertiaStep(Step total) {
+    return inertiaStep(total, "moment of inertia in yaw", "I_zz", Axis.X, Axis.Y, item -> item.ownInertia().yaw());
+  }
+
+  private Step inertiaStep(
+      Step total,
+      String name,
+      String symbol,
+      Axis first,
+      Axis second,
+      java.util.function.Function<MassItem, MomentOfInertia> own) {
+    Step cgFirst = centre(total, first);
+    Step cgSecond = centre(total, second);
+    List<Step> terms = new ArrayList<>();
+    for (int i = 0; i < items.size(); i++) {
+      MassItem item = items.get(i);
+      Step ownStep = Step.given("own inertia of " + item.name(), "I_0", own.apply(item), item.source());
+      Step a = Step.of("distance of " + item.name(), "a", DISTANCE, place(item, first), cgFirst);
+      Step b = Step.of("distance of " + item.name(), "b", DISTANCE, place(item, second), cgSecond);
+      terms.add(Step.of("inertia of " + item.name(), symbol, Inertia.PARALLEL_AXIS, ownStep, term(total, i), a, b));
+    }
+    return Step.sum(name, symbol, terms);
+  }
+
+  private Step centre(Step total, Axis axis) {
+    List<Step> shares = new ArrayList<>();
+    for (int i = 0; i < items.size(); i++) {
+      MassItem item = items.get(i);
+      shares.add(
+          Step.of("share of " + item.name(), "Δ" + axis.symbol, SHARE, term(total, i), place(item, axis), total));
+    }
+    return Step.sum("centre of gravity", axis.symbol + "_cg", shares);
+  }
+
+  private Step term(Step total, int i) {
+    if (total.inputs().size() != items.size() || total.value() != mass) {
+      throw new IllegalArgumentException("total must be a step of this statement's mass, was " + total);
+    }
+    return total.inputs().get(i);
+  }
+
+  private static Step place(MassItem item, Axis axis) {
+    Length place = axis.of(item.centreOfGravity());
+    return Step.given(axis.symbol + " of " + item.name(), axis.symbol, place, item.source());
+  }
+
+  private List<Step> massSteps(Map<String, Step> origins) {
+    for (String name : origins.keySet()) {
+      if (item(name).isEmpty()) {
+        throw new IllegalArgumentException(
+            "origin must be of one of " + items.stream().map(MassItem::name).toList() + ", was \"" + name + "\"");
+      }
+    }
+    List<Step> steps = new ArrayList<>();
+    for (MassItem item : items) {
+      Step origin = origins.get(item.name());
+      if (origin != null && origin.value() != item.massBand().likely()) {
+        throw new IllegalArgumentException(
+            "origin of " + item.name() + " must give its mass " + item.mass() + ", gave " + origin);
+      }
+      steps.add(origin != null ? origin : Step.given(item.name(), "m", item.mass(), item.source()));
+    }
+    return steps;
+  }
+
+  /** One of the three axes, for steps that read alike along each. */
+  private enum Axis {
+    X("x"),
+    Y("y"),
+    Z("z");
+
+    private final String symbol;
+
+    Axis(String symbol) {
+      this.symbol = symbol;
+    }
+
+    Length of(Placement place) {
+      return switch (this) {
+        case X -> place.x();
+        case Y -> place.y();
+        case Z -> place.z();
+      };
+    }
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof MassStatement that && items.equals(that.items);
+  }
+
+  @Override
+  public int hashCode() {
+    return items.hashCode();
+  }
+
+  /**
+   * The statement as a table in units of one's choice.
+   *
+   * @param massUnit unit of the masses
+   * @param lengthUnit unit of the places
+   * @return the table; its text has a line for each item
+   */
+  public MassTable table(NamedUnit<Mass> massUnit, NamedUnit<Length> lengthUnit) {
+    return new MassTable(this, massUnit, lengthUnit);
+  }
+
+  /**
+   * The statement as a table, in grams and millimetres for a model, in kilograms and metres for more than 5 kg.
+   *
+   * @return several lines of text, none longer than 75 characters
+   */
+  @Override
+  public String toString() {
+    return mass < 5.0
+        ? table(Mass.GRAM, Length.MILLIMETRE).toString()
+        : table(Mass.KILOGRAM, Length.METRE).toString();
+  }
+}

@@ -1,0 +1,202 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.mass;
+
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.quantity.Density;
+import io.github.wingwright.core.quantity.Pressure;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * A small catalogue of materials for models, each with its source. Weigh your own: a filament, a sheet of balsa and above
+ * all a foaming polymer differ from batch to batch, the last by a factor of two with temperature and flow.
+ *
+ * <p>Stiffness is given along the printed line, the grain or the fibre; across printed layers it is lower. Where no
+ * stiffness is given none was found that could be stood for.
+ */
+public final class Materials {
+  private static final Source FILAMENT =
+      Source.published("density tables of printing filaments, several open ones in agreement", "as printed solid");
+  private static final Source FOAMING =
+      Source.published("builders' records of foaming polylactide, unrefereed", "0.45 to 0.55 g/cm³ at full foaming");
+  private static final Source BALSA_GRADES =
+      Source.published("modelling association's questions and answers, and trade pages", "balsa grades in lb/ft³");
+  private static final Source GEOFOAM =
+      Source.restated("ASTM D6817, rigid cellular polystyrene geofoam", "least densities by type");
+  private static final Source FOAM_PAGE = Source.published("reference pages on foams for models", "densities");
+  private static final Source HANDBOOK = Source.fromMemory("handbooks of engineering materials", "");
+  private static final Source POLYMER_STIFFNESS = Source.fromMemory("data sheets of printed polymers", "tension along the line");
+  private static final Source WOOD_STIFFNESS = Source.fromMemory("Wood Handbook, USDA Forest Products Laboratory", "ch. 5");
+  private static final Source FOAM_STIFFNESS =
+      Source.fromMemory("Gibson & Ashby, Cellular Solids, 2nd ed. 1997", "E ∝ ρ² of the solid's modulus");
+
+  /** Polylactide, printed. */
+  public static final Material PLA =
+      polymer("PLA", 1.22, 1.24, 1.26, FILAMENT).withElasticModulus(gpa(2.3), gpa(2.8), gpa(3.5), POLYMER_STIFFNESS);
+
+  /** Foaming polylactide, printed hot so that it foams fully. */
+  public static final Material FOAMING_PLA =
+      polymer("foaming PLA", 0.45, 0.50, 0.55, FOAMING).withElasticModulus(gpa(0.3), gpa(0.45), gpa(0.9), FOAM_STIFFNESS);
+
+  /** Foaming polylactide, printed so that it foams in part. */
+  public static final Material FOAMING_PLA_PARTLY =
+      polymer("foaming PLA, partly foamed", 0.70, 0.78, 0.85, FOAMING)
+          .withElasticModulus(gpa(0.8), gpa(1.1), gpa(1.7), FOAM_STIFFNESS);
+
+  /** Glycol-modified polyester, printed. */
+  public static final Material PETG =
+      polymer("PETG", 1.25, 1.27, 1.29, FILAMENT).withElasticModulus(gpa(1.6), gpa(1.9), gpa(2.2), POLYMER_STIFFNESS);
+
+  /** Acrylonitrile butadiene styrene, printed. */
+  public static final Material ABS =
+      polymer("ABS", 1.03, 1.04, 1.05, FILAMENT).withElasticModulus(gpa(1.6), gpa(2.0), gpa(2.4), POLYMER_STIFFNESS);
+
+  /** Acrylonitrile styrene acrylate, printed. */
+  public static final Material ASA =
+      polymer("ASA", 1.05, 1.06, 1.07, FILAMENT).withElasticModulus(gpa(1.6), gpa(1.9), gpa(2.3), POLYMER_STIFFNESS);
+
+  /** Polyamide 6 and 66 blends, printed, dry. */
+  public static final Material PA =
+      polymer("PA", 1.14, 1.145, 1.15, FILAMENT).withElasticModulus(gpa(1.2), gpa(2.0), gpa(3.0), POLYMER_STIFFNESS);
+
+  /** Polycarbonate, printed. */
+  public static final Material PC =
+      polymer("PC", 1.19, 1.20, 1.21, FILAMENT).withElasticModulus(gpa(1.9), gpa(2.2), gpa(2.4), POLYMER_STIFFNESS);
+
+  /** Polypropylene, printed. */
+  public static final Material PP =
+      polymer("PP", 0.89, 0.90, 0.91, FILAMENT).withElasticModulus(gpa(0.8), gpa(1.1), gpa(1.5), POLYMER_STIFFNESS);
+
+  /** Thermoplastic polyurethane, printed; soft, for noses. */
+  public static final Material TPU = polymer("TPU", 1.20, 1.21, 1.22, FILAMENT);
+
+  /** Balsa, light: 4 to 6 lb/ft³. */
+  public static final Material BALSA_LIGHT =
+      balsa("light balsa", 4, 5, 6).withElasticModulus(gpa(0.9), gpa(1.5), gpa(2.2), WOOD_STIFFNESS);
+
+  /** Balsa, medium: 8 to 12 lb/ft³. */
+  public static final Material BALSA_MEDIUM =
+      balsa("medium balsa", 8, 10, 12).withElasticModulus(gpa(2.3), gpa(3.4), gpa(4.5), WOOD_STIFFNESS);
+
+  /** Balsa, hard: 14 to 16 lb/ft³. */
+  public static final Material BALSA_HARD =
+      balsa("hard balsa", 14, 15, 16).withElasticModulus(gpa(4.0), gpa(5.5), gpa(7.0), WOOD_STIFFNESS);
+
+  /** Spruce. */
+  public static final Material SPRUCE =
+      handbook("spruce", 0.36, 0.40, 0.45).withElasticModulus(gpa(9.0), gpa(10.5), gpa(12), WOOD_STIFFNESS);
+
+  /** Birch plywood. */
+  public static final Material BIRCH_PLYWOOD =
+      handbook("birch plywood", 0.65, 0.68, 0.70).withElasticModulus(gpa(7), gpa(9), gpa(12), WOOD_STIFFNESS);
+
+  /** Expanded polystyrene; builders cut wings of the lighter types. */
+  public static final Material EPS = foam("EPS foam", 11, 18, 30, GEOFOAM);
+
+  /** Extruded polystyrene. */
+  public static final Material XPS = foam("XPS foam", 28, 33, 45, FOAM_PAGE);
+
+  /** Expanded polypropylene, 1.3 to 1.9 lb/ft³. */
+  public static final Material EPP = foam("EPP foam", 20.8, 20.8, 30.4, FOAM_PAGE);
+
+  /** Pultruded carbon and epoxy, as rod or tube, of the wall itself. */
+  public static final Material CARBON_TUBE =
+      handbook("carbon tube", 1.5, 1.55, 1.6).withElasticModulus(gpa(100), gpa(120), gpa(150), HANDBOOK);
+
+  /** Glass and epoxy laminate. */
+  public static final Material GLASS_LAMINATE =
+      handbook("glass laminate", 1.8, 1.9, 2.0).withElasticModulus(gpa(12), gpa(20), gpa(40), HANDBOOK);
+
+  /** Steel, also as piano wire and nuts. */
+  public static final Material STEEL =
+      handbook("steel", 7.80, 7.85, 7.90).withElasticModulus(gpa(195), gpa(205), gpa(212), HANDBOOK);
+
+  /** Brass. */
+  public static final Material BRASS =
+      handbook("brass", 8.4, 8.5, 8.7).withElasticModulus(gpa(97), gpa(103), gpa(115), HANDBOOK);
+
+  /** Lead: poisonous, not for children's models; wash hands. */
+  public static final Material LEAD =
+      handbook("lead", 11.3, 11.34, 11.35).withElasticModulus(gpa(14), gpa(16), gpa(18), HANDBOOK);
+
+  /** Tungsten. */
+  public static final Material TUNGSTEN = handbook("tungsten", 19.2, 19.3, 19.35);
+
+  /** Tungsten powder in putty, for the last gram. */
+  public static final Material TUNGSTEN_PUTTY = polymer("tungsten putty", 8, 10, 11, Source.COMMON_PRACTICE);
+
+  /** Modelling clay. */
+  public static final Material MODELLING_CLAY = polymer("modelling clay", 1.6, 1.75, 1.9, Source.COMMON_PRACTICE);
+
+  private static final List<Material> ALL =
+      List.of(
+          PLA, FOAMING_PLA, FOAMING_PLA_PARTLY, PETG, ABS, ASA, PA, PC, PP, TPU, BALSA_LIGHT, BALSA_MEDIUM, BALSA_HARD,
+          SPRUCE, BIRCH_PLYWOOD, EPS, XPS, EPP, CARBON_TUBE, GLASS_LAMINATE, STEEL, BRASS, LEAD, TUNGSTEN, TUNGSTEN_PUTTY,
+          MODELLING_CLAY);
+
+  private Materials() {}
+
+  /**
+   * The whole catalogue.
+   *
+   * @return all materials
+   */
+  public static List<Material> all() {
+    return ALL;
+  }
+
+  /**
+   * A material by its name.
+   *
+   * @param name for example {@code "PLA"}; capitals do not count
+   * @return the material
+   * @throws IllegalArgumentException if it is not in the catalogue
+   */
+  public static Material named(String name) {
+    return ALL.stream()
+        .filter(material -> material.name().equalsIgnoreCase(name.strip()))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    "material must be one of "
+                        + ALL.stream().map(Material::name).collect(Collectors.joining(", "))
+                        + ", was "
+                        + name));
+  }
+
+  private static Material polymer(String name, double low, double likely, double high, Source source) {
+    return Material.of(
+        name,
+        Density.gramsPerCubicCentimetre(low),
+        Density.gramsPerCubicCentimetre(likely),
+        Density.gramsPerCubicCentimetre(high),
+        source);
+  }
+
+  private static Material handbook(String name, double low, double likely, double high) {
+    return polymer(name, low, likely, high, HANDBOOK);
+  }
+
+  private static Material balsa(String name, double low, double likely, double high) {
+    return Material.of(
+        name,
+        Density.poundsPerCubicFoot(low),
+        Density.poundsPerCubicFoot(likely),
+        Density.poundsPerCubicFoot(high),
+        BALSA_GRADES);
+  }
+
+  private static Material foam(String name, double low, double likely, double high, Source source) {
+    return Material.of(
+        name,
+        Density.kilogramsPerCubicMetre(low),
+        Density.kilogramsPerCubicMetre(likely),
+        Density.kilogramsPerCubicMetre(high),
+        source);
+  }
+
+  private static Pressure gpa(double value) {
+    return Pressure.gigapascals(value);
+  }
+}

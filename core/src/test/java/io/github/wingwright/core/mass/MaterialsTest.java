@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.mass;
+
+import static io.github.wingwright.core.quantity.Density.gramsPerCubicCentimetre;
+import static io.github.wingwright.core.quantity.Pressure.gigapascals;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.quantity.Density;
+import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.testing.PublishedValues;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class MaterialsTest {
+  @Test
+  void every_material_is_found_by_its_name_and_says_where_it_comes_from() {
+    assertThat(Materials.all()).hasSizeGreaterThan(20).doesNotHaveDuplicates();
+    assertThat(Materials.all()).extracting(Material::name).doesNotHaveDuplicates();
+    for (Material material : Materials.all()) {
+      assertThat(Materials.named(material.name())).isSameAs(material);
+      assertThat(material.source().cite()).isNotBlank();
+      assertThat(material.densityBand().interval().contains(material.density().si())).isTrue();
+      assertThat(material.elasticModulusSource().isPresent()).isEqualTo(material.elasticModulus().isPresent());
+      assertThat(material.toString().length()).as(material.toString()).isLessThanOrEqualTo(75);
+    }
+    assertThat(Materials.named(" pla ")).isSameAs(Materials.PLA);
+  }
+
+  @Test
+  void a_foamed_polymer_weighs_less_than_half() {
+    assertThat(Materials.FOAMING_PLA.density()).isLessThan(Materials.PLA.density().times(0.5));
+  }
+
+  @Test
+  void balsa_grades_meet_the_range_of_the_trade() {
+    // 40 to 340 kg/m³, encyclopaedia figure repeated on a trade page.
+    for (Material balsa : new Material[] {Materials.BALSA_LIGHT, Materials.BALSA_MEDIUM, Materials.BALSA_HARD}) {
+      assertThat(balsa.densityBand().low()).isGreaterThan(40);
+      assertThat(balsa.densityBand().high()).isLessThan(340);
+    }
+    assertThat(Materials.BALSA_MEDIUM.density().kilogramsPerCubicMetre()).isCloseTo(160, within(0.5));
+  }
+
+  @ParameterizedTest
+  @MethodSource("sheets")
+  void a_sheet_of_balsa_weighs_what_tables_print(PublishedValues.Row row) {
+    Material balsa = Material.of("balsa", Density.poundsPerCubicFoot(row.number("density_lb_ft3")), Source.BRIEF);
+    double mass =
+        Length.inches(3)
+            .times(Length.inches(36))
+            .times(Length.inches(row.number("thickness_in")))
+            .times(balsa.density())
+            .grams();
+    assertThat(mass).isCloseTo(row.number("mass_g"), within(row.number("tolerance_g")));
+  }
+
+  static Stream<PublishedValues.Row> sheets() {
+    return PublishedValues.beside(MaterialsTest.class, "balsa-sheets.csv").rows();
+  }
+
+  @Test
+  void a_material_of_ones_own_is_as_good() {
+    Material own =
+        Material.of("my PLA", gramsPerCubicCentimetre(1.23), Source.BRIEF)
+            .withElasticModulus(gigapascals(2), gigapascals(2.5), gigapascals(3), Source.COMMON_PRACTICE);
+    assertThat(own.densityBand().isExact()).isTrue();
+    assertThat(own.elasticModulus()).contains(gigapascals(2.5));
+    assertThat(own).hasToString("my PLA 1230 kg/m³");
+    assertThat(Materials.PLA).hasToString("PLA 1240 kg/m³ (1220 to 1260 kg/m³)");
+    assertThat(own).isNotEqualTo(Material.of("my PLA", gramsPerCubicCentimetre(1.23), Source.BRIEF));
+  }
+
+  @Test
+  void what_is_no_material_is_refused() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Materials.named("unobtainium"))
+        .withMessageStartingWith("material must be one of PLA, foaming PLA, ")
+        .withMessageEndingWith(", was unobtainium");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Material.of("air", Density.ZERO, Source.BRIEF))
+        .withMessage("density of air must be positive, was 0 kg/m³");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Material.of(" ", gramsPerCubicCentimetre(1), Source.BRIEF))
+        .withMessage("a material must have a name, was blank");
+    assertThatIllegalArgumentException()
+        .isThrownBy(
+            () ->
+                Material.of(
+                    "wood",
+                    gramsPerCubicCentimetre(2),
+                    gramsPerCubicCentimetre(1),
+                    gramsPerCubicCentimetre(3),
+                    Source.BRIEF))
+        .withMessageStartingWith("band must be in order");
+  }
+}
