@@ -13,6 +13,7 @@ module io.github.wingwright.core {
 
     exports io.github.wingwright.core;
     exports io.github.wingwright.core.aerodynamics;
+    exports io.github.wingwright.core.aircraft;
     exports io.github.wingwright.core.atmosphere;
     exports io.github.wingwright.core.basis;
     exports io.github.wingwright.core.drawing;
