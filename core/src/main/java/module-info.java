@@ -17,6 +17,7 @@ module io.github.wingwright.core {
     exports io.github.wingwright.core.basis;
     exports io.github.wingwright.core.drawing;
     exports io.github.wingwright.core.geometry;
+    exports io.github.wingwright.core.performance;
     exports io.github.wingwright.core.quantity;
     exports io.github.wingwright.core.report;
     exports io.github.wingwright.core.numerics to
