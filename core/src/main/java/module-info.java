@@ -19,6 +19,7 @@ module io.github.wingwright.core {
     exports io.github.wingwright.core.drawing;
     exports io.github.wingwright.core.geometry;
     exports io.github.wingwright.core.mass;
+    exports io.github.wingwright.core.performance;
     exports io.github.wingwright.core.quantity;
     exports io.github.wingwright.core.report;
     exports io.github.wingwright.core.sizing;
