@@ -18,7 +18,11 @@ module io.github.wingwright.core {
     exports io.github.wingwright.core.basis;
     exports io.github.wingwright.core.drawing;
     exports io.github.wingwright.core.geometry;
+<<<<<<< HEAD
     exports io.github.wingwright.core.mass;
+=======
+    exports io.github.wingwright.core.performance;
+>>>>>>> aero
     exports io.github.wingwright.core.quantity;
     exports io.github.wingwright.core.report;
     exports io.github.wingwright.core.sizing;

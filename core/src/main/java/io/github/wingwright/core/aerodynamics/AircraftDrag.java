@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.aerodynamics;
 
+import io.github.wingwright.core.atmosphere.Air;
 import io.github.wingwright.core.basis.Band;
 import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.geometry.Planform;
@@ -16,7 +17,7 @@ import java.util.List;
  * rest by build-up.
  *
  * <pre>{@code
- * C_D = c_d(C_L, R) + (1 + δ)·C_L²/(π·A) + C_D0,rest(V)        R = V·c̄/ν
+ * C_D = c_d(C_L, Re) + (1 + δ)·C_L²/(π·A) + C_D0,rest(V)        Re = V·c̄/ν
  * }</pre>
  *
  * <p>The section works at the wing's lift coefficient, as on a wing of even loading. Coefficients are on the wing's area;
@@ -104,7 +105,7 @@ public final class AircraftDrag implements Serializable {
   }
 
   /**
-   * The polar along the line on which R·√C_L is constant: that of a steady glide at one mass.
+   * The polar along the line on which Re·√C_L is constant: that of a steady glide at one mass.
    *
    * @param reynoldsAtUnitLift Reynolds number on the mean aerodynamic chord at C_L = 1, positive
    * @param kinematicViscosity ν [m²/s], positive
@@ -168,7 +169,7 @@ public final class AircraftDrag implements Serializable {
    * @return R
    */
   public double reynolds(double speed, double kinematicViscosity) {
-    return SkinFriction.reynolds(speed, chord, kinematicViscosity);
+    return Air.reynoldsNumber(speed, chord, kinematicViscosity);
   }
 
   /**

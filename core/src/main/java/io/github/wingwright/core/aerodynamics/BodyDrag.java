@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.aerodynamics;
 
+import io.github.wingwright.core.atmosphere.Air;
 import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
@@ -65,7 +66,7 @@ public record BodyDrag(
 
   @Override
   public double dragArea(double speed, double kinematicViscosity, double mach) {
-    double reynolds = SkinFriction.reynolds(speed, length, kinematicViscosity);
+    double reynolds = Air.reynoldsNumber(speed, length, kinematicViscosity);
     double cf = friction.coefficient(reynolds, length, mach);
     return DragBuildUp.frictionDragArea(cf, formFactor.factor(fineness, cf), interference, wettedArea);
   }
@@ -73,7 +74,7 @@ public record BodyDrag(
   @Override
   public Step step(Step speed, Step kinematicViscosity, Step mach) {
     Step along = Step.given("length of " + name, "L", Length.metres(length), GEOMETRY);
-    Step reynolds = Step.of("Reynolds number of " + name, "R", SkinFriction.REYNOLDS, speed, along, kinematicViscosity);
+    Step reynolds = Step.of("Reynolds number of " + name, "Re", Air.REYNOLDS_NUMBER, speed, along, kinematicViscosity);
     Step cf = friction.step(reynolds, along, mach);
     return Step.of(
         "drag area of " + name,

@@ -1,13 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.aerodynamics;
 
+import io.github.wingwright.core.atmosphere.FlightCondition;
 import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.quantity.Area;
-import io.github.wingwright.core.quantity.KinematicViscosity;
 import io.github.wingwright.core.quantity.NamedUnit;
-import io.github.wingwright.core.quantity.Speed;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -36,22 +35,24 @@ public record DragBreakdown(List<Part> lines, Step coefficient, List<Finding> fi
     }
   }
 
+  private static final Source FLIGHT = Source.library("the air and the speed of the build-up");
+
   /** Keeps its own lists. */
   public DragBreakdown {
     lines = List.copyOf(lines);
     findings = Finding.inOrderOfWeight(findings);
   }
 
-  static DragBreakdown of(DragBuildUp build, Speed speed, KinematicViscosity viscosity, double mach) {
-    Source flight = Source.library("the speed and air of the build-up");
-    Step v = Step.given("airspeed", "V", speed, flight);
-    Step nu = Step.given("kinematic viscosity", "ν", viscosity, flight);
-    Step m = Step.given("Mach number", "M", mach, flight);
+  static DragBreakdown of(DragBuildUp build, FlightCondition flight) {
+    double mach = flight.machNumber();
+    Step v = Step.given("airspeed", "V", flight.airspeed(), FLIGHT);
+    Step nu = Step.given("kinematic viscosity", "ν", flight.air().kinematicViscosity(), FLIGHT);
+    Step m = Step.given("Mach number", "M", mach, FLIGHT);
     List<Step> areas = new ArrayList<>();
     List<Finding> findings = new ArrayList<>();
     for (DragComponent component : build.components()) {
       areas.add(component.step(v, nu, m));
-      findings.addAll(component.findings(speed.si(), viscosity.si(), mach));
+      findings.addAll(component.findings(v.value(), nu.value(), mach));
     }
     Step sum = Step.sum("sum of drag areas", "F", areas);
     List<Part> lines = new ArrayList<>();

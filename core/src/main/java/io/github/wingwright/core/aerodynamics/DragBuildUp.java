@@ -1,12 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.aerodynamics;
 
+import io.github.wingwright.core.atmosphere.FlightCondition;
 import io.github.wingwright.core.basis.Formula;
-import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.quantity.Area;
-import io.github.wingwright.core.quantity.KinematicViscosity;
 import io.github.wingwright.core.quantity.NamedUnit;
-import io.github.wingwright.core.quantity.Speed;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,7 +23,7 @@ import java.util.List;
  *     .with(DragComponent.body("fuselage", fuselage, FrictionModel.laminar(), BodyFormFactor.HOERNER_LAMINAR))
  *     .with(DragComponent.surface("tail", tail, FrictionModel.laminar(), SurfaceFormFactor.HOERNER).withInterference(1.05));
  * drag.coefficient(6.0, 1.5e-5, 0.0);                                   // quick: no objects
- * drag.at(metresPerSecond(6), squareMetresPerSecond(1.5e-5), 0.0);      // with workings and findings
+ * drag.at(FlightCondition.of(air, metresPerSecond(6)));      // with workings and findings
  * }</pre>
  */
 public final class DragBuildUp implements Serializable {
@@ -131,21 +129,17 @@ public final class DragBuildUp implements Serializable {
   }
 
   /**
-   * The build-up at a speed, with workings and findings.
+   * The build-up in flight, with workings and findings.
    *
-   * @param speed airspeed, positive
-   * @param kinematicViscosity ν, positive
-   * @param mach Mach number, not negative
+   * @param flight air and airspeed, not zero
    * @return the breakdown
    */
-  public DragBreakdown at(Speed speed, KinematicViscosity kinematicViscosity, double mach) {
+  public DragBreakdown at(FlightCondition flight) {
     if (components.isEmpty()) {
       throw new IllegalStateException("a drag build-up needs at least one component, has none");
     }
-    Arguments.positive(speed.si(), "airspeed in metres per second");
-    Arguments.positive(kinematicViscosity.si(), "kinematic viscosity in square metres per second");
-    Arguments.within(mach, 0.0, 0.95, "Mach number");
-    return DragBreakdown.of(this, speed, kinematicViscosity, mach);
+    Arguments.positive(flight.airspeed().si(), "airspeed in metres per second");
+    return DragBreakdown.of(this, flight);
   }
 
   double leakage() {

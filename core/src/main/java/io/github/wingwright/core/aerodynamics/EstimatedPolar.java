@@ -28,7 +28,7 @@ import java.util.List;
  *                                         as if the flow left at the thickest point: base drag on the height of
  *                                         thickness and camber, and no suction at the nose
  * likely   c_a + s/2·0.15·(t + m) + k·(c_l − c_l0)²,    k = (0.15 + 0.35·s)/2π
- * s        1 below 5·10⁴, falling with log R to 0 at 1.5·10⁵: how separated the flow is
+ * s        1 below 5·10⁴, falling with log Re to 0 at 1.5·10⁵: how separated the flow is
  * }</pre>
  *
  * <p>On the section of 6 % camber and 9 % thickness, measured 0.028 and 0.036 at 6·10⁴, the likely value is 0.029; on the
@@ -111,12 +111,12 @@ public final class EstimatedPolar implements SectionPolar, Serializable {
    * Drag of the section with its laminar layer attached, without lift: friction on both sides, and a pressure drag that
    * friction does not scale.
    *
-   * <pre>{@code c_d = 2·C_f·(1 + t) + t²        C_f = 1.328/√R}</pre>
+   * <pre>{@code c_d = 2·C_f·(1 + t) + t²        C_f = 1.328/√Re}</pre>
    *
-   * <p>Source: Hoerner, Fluid-Dynamic Drag, 1965, ch. 6 (from memory). Example: t = 0.09, R = 6·10⁴ gives 0.0199191.
+   * <p>Source: Hoerner, Fluid-Dynamic Drag, 1965, ch. 6 (from memory). Example: t = 0.09, Re = 6·10⁴ gives 0.0199191.
    *
    * @param thickness thickness ratio t
-   * @param reynolds Reynolds number on the chord R, positive
+   * @param reynolds Reynolds number on the chord Re, positive
    * @return c_d
    */
   public static double attachedDrag(double thickness, double reynolds) {
@@ -127,7 +127,7 @@ public final class EstimatedPolar implements SectionPolar, Serializable {
    * How separated the flow is: 1 where it does not come back, 0 where it comes back soon.
    *
    * @param reynolds Reynolds number on the chord
-   * @return 0 to 1, linear in log R between 5·10⁴ and 1.5·10⁵
+   * @return 0 to 1, linear in log Re between 5·10⁴ and 1.5·10⁵
    */
   static double separation(double reynolds) {
     double part = Math.log(reynolds / NO_REATTACHMENT_BELOW) / Math.log(ATTACHED_FROM / NO_REATTACHMENT_BELOW);

@@ -189,7 +189,7 @@ public final class FrictionModel implements Serializable {
     return switch (kind) {
       case LAMINAR -> "laminar" + rough;
       case TURBULENT -> "turbulent" + rough;
-      case MIXED -> "laminar to R " + Math.round(parameter) + ", then turbulent" + rough;
+      case MIXED -> "laminar to Re " + Math.round(parameter) + ", then turbulent" + rough;
       case PARTLY_LAMINAR -> "laminar on " + Math.round(100.0 * parameter) + " %" + rough;
     };
   }

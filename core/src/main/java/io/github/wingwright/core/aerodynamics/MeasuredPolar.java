@@ -257,6 +257,6 @@ public final class MeasuredPolar implements SectionPolar, Serializable {
 
   @Override
   public String toString() {
-    return name + ", " + runs.length + " runs, R " + reynoldsRange();
+    return name + ", " + runs.length + " runs, Re " + reynoldsRange();
   }
 }

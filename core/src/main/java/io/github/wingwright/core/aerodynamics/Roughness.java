@@ -53,16 +53,16 @@ public final class Roughness {
   private Roughness() {}
 
   /**
-   * The Reynolds number above which friction on a rough surface falls no further; take the smaller of it and R in the
+   * The Reynolds number above which friction on a rough surface falls no further; take the smaller of it and Re in the
    * turbulent law.
    *
-   * <pre>{@code R_cut = 38.21·(L/k)^1.053}</pre>
+   * <pre>{@code Re_cut = 38.21·(L/k)^1.053}</pre>
    *
    * <p>For turbulent layers below the speed of sound. Example: smooth paint, k = 6.34 µm, L = 1 m gives 1.13652·10⁷.
    *
    * @param length length along the flow L [m], positive
    * @param height height of the roughness k [m], positive
-   * @return R_cut
+   * @return Re_cut
    */
   public static double cutOffReynolds(double length, double height) {
     return 38.21 * Math.pow(length / height, 1.053);
@@ -71,14 +71,14 @@ public final class Roughness {
   /**
    * Reynolds number of a grain with the speed of the free stream: what it can be at most.
    *
-   * <pre>{@code R_k = V·k/ν}</pre>
+   * <pre>{@code Re_k = V·k/ν}</pre>
    *
    * <p>Example: 6 m/s, 0.1 mm, 1.5·10⁻⁵ m²/s give 40.
    *
    * @param speed airspeed V [m/s], positive
    * @param height height of the roughness k [m], positive
    * @param kinematicViscosity ν [m²/s], positive
-   * @return R_k
+   * @return Re_k
    */
   public static double grainReynolds(double speed, double height, double kinematicViscosity) {
     return speed * height / kinematicViscosity;
@@ -88,7 +88,7 @@ public final class Roughness {
    * Reynolds number of a grain with the speed at its top inside a laminar layer, whose profile is taken as straight.
    *
    * <pre>{@code
-   * u_k/V = min(1, 0.33206·(k/x)·√(V·x/ν))        R_k = u_k·k/ν
+   * u_k/V = min(1, 0.33206·(k/x)·√(V·x/ν))        Re_k = u_k·k/ν
    * }</pre>
    *
    * <p>The slope of the profile is that of Blasius; it overstates u_k by less than 3 % up to half the speed. Example:
@@ -98,7 +98,7 @@ public final class Roughness {
    * @param height height of the roughness k [m], positive
    * @param distance distance from the leading edge x [m], positive
    * @param kinematicViscosity ν [m²/s], positive
-   * @return R_k
+   * @return Re_k
    */
   public static double grainReynoldsInLayer(double speed, double height, double distance, double kinematicViscosity) {
     double reynolds = speed * distance / kinematicViscosity;

@@ -1,19 +1,22 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.aerodynamics;
 
+import io.github.wingwright.core.ConvergenceException;
 import io.github.wingwright.core.basis.Formula;
 import io.github.wingwright.core.basis.Source;
+<<<<<<< HEAD
 import io.github.wingwright.core.ConvergenceException;
 import io.github.wingwright.core.quantity.KinematicViscosity;
 import io.github.wingwright.core.quantity.Length;
+=======
+>>>>>>> aero
 import io.github.wingwright.core.quantity.NamedUnit;
-import io.github.wingwright.core.quantity.Speed;
 
 /**
  * Mean skin friction of one side of a smooth flat plate.
  *
  * <pre>{@code
- * C_f = D_f / (½·ρ·V²·S_wet)        R = V·L/ν
+ * C_f = D_f / (½·ρ·V²·S_wet)        Re = V·L/ν
  * }</pre>
  *
  * <p>A laminar layer has a law that follows from theory; a turbulent one has several that were fitted to measurements and
@@ -27,23 +30,12 @@ import io.github.wingwright.core.quantity.Speed;
  */
 public final class SkinFriction {
 
-  /** Reynolds number. */
-  public static final Formula REYNOLDS =
-      Formula.named("Reynolds number")
-          .gives("R", NamedUnit.NUMBER)
-          .as("V·L / ν")
-          .where("V", "airspeed", Speed.METRE_PER_SECOND, 0.01, 300)
-          .where("L", "length along the flow", Length.METRE, 1e-4, 100)
-          .where("ν", "kinematic viscosity", KinematicViscosity.SQUARE_METRE_PER_SECOND, 1e-6, 1e-3)
-          .from(Source.DEFINITION)
-          .computedBy(SkinFriction::reynolds);
-
   /** Laminar friction. */
   public static final Formula LAMINAR =
       Formula.named("laminar skin friction")
           .gives("C_f", NamedUnit.NUMBER)
-          .as("1.328 / √(R)")
-          .where("R", "Reynolds number", 1e3, 3e6)
+          .as("1.328 / √(Re)")
+          .where("Re", "Reynolds number", 1e3, 3e6)
           .from(Sources.BLASIUS)
           .computedBy(SkinFriction::laminar);
 
@@ -51,8 +43,8 @@ public final class SkinFriction {
   public static final Formula PRANDTL_SCHLICHTING =
       Formula.named("turbulent skin friction, Prandtl and Schlichting")
           .gives("C_f", NamedUnit.NUMBER)
-          .as("0.455 / log10(R)^2.58")
-          .where("R", "Reynolds number", 1e5, 1e9)
+          .as("0.455 / log10(Re)^2.58")
+          .where("Re", "Reynolds number", 1e5, 1e9)
           .from(Sources.FRICTION_LIST)
           .computedBy(SkinFriction::prandtlSchlichting);
 
@@ -60,8 +52,8 @@ public final class SkinFriction {
   public static final Formula FIFTH_ROOT =
       Formula.named("turbulent skin friction, fifth-root law")
           .gives("C_f", NamedUnit.NUMBER)
-          .as("0.074 / R^0.2")
-          .where("R", "Reynolds number", 1e5, 1e7)
+          .as("0.074 / Re^0.2")
+          .where("Re", "Reynolds number", 1e5, 1e7)
           .from(Sources.FIFTH_ROOT)
           .computedBy(SkinFriction::fifthRoot);
 
@@ -69,12 +61,12 @@ public final class SkinFriction {
   public static final Formula MIXED =
       Formula.named("skin friction, laminar to transition")
           .gives("C_f", NamedUnit.NUMBER)
-          .as("C_t − R_t/R·(C_tt − C_lt)")
-          .where("C_t", "turbulent friction at R", 1e-4, 0.05)
+          .as("C_t − Re_t/Re·(C_tt − C_lt)")
+          .where("C_t", "turbulent friction at Re", 1e-4, 0.05)
           .where("R_t", "Reynolds number of transition", 1e4, 1e7)
-          .where("R", "Reynolds number, above R_t", 1e4, 1e9)
-          .where("C_tt", "turbulent friction at R_t", 1e-4, 0.05)
-          .where("C_lt", "laminar friction at R_t", 1e-4, 0.05)
+          .where("Re", "Reynolds number, above Re_t", 1e4, 1e9)
+          .where("C_tt", "turbulent friction at Re_t", 1e-4, 0.05)
+          .where("C_lt", "laminar friction at Re_t", 1e-4, 0.05)
           .from(Source.library("Prandtl's substitution of the front part, with one turbulent law throughout"))
           .computedBy(SkinFriction::substituted);
 
@@ -113,29 +105,13 @@ public final class SkinFriction {
   private SkinFriction() {}
 
   /**
-   * Reynolds number.
-   *
-   * <pre>{@code R = V·L/ν}</pre>
-   *
-   * <p>Example: 6 m/s, 50 mm and 1.5·10⁻⁵ m²/s give 20 000.
-   *
-   * @param speed airspeed V [m/s], positive
-   * @param length length along the flow L [m], positive
-   * @param kinematicViscosity ν [m²/s], positive
-   * @return R
-   */
-  public static double reynolds(double speed, double length, double kinematicViscosity) {
-    return speed * length / kinematicViscosity;
-  }
-
-  /**
    * Laminar friction, after Blasius.
    *
-   * <pre>{@code C_f = 1.328/√R}</pre>
+   * <pre>{@code C_f = 1.328/√Re}</pre>
    *
-   * <p>Valid while the layer stays laminar, at most to about 3·10⁶. Example: R = 10⁶ gives 0.001328.
+   * <p>Valid while the layer stays laminar, at most to about 3·10⁶. Example: Re = 10⁶ gives 0.001328.
    *
-   * @param reynolds Reynolds number R on the length, positive
+   * @param reynolds Reynolds number Re on the length, positive
    * @return mean C_f of one side
    */
   public static double laminar(double reynolds) {
@@ -145,11 +121,11 @@ public final class SkinFriction {
   /**
    * Turbulent friction, after Prandtl and Schlichting.
    *
-   * <pre>{@code C_f = 0.455/(log₁₀ R)^2.58}</pre>
+   * <pre>{@code C_f = 0.455/(log₁₀ Ree)^2.58}</pre>
    *
-   * <p>Valid from 10⁵ to 10⁹. Example: R = 10⁷ gives 0.00300371.
+   * <p>Valid from 10⁵ to 10⁹. Example: Re = 10⁷ gives 0.00300371.
    *
-   * @param reynolds Reynolds number R on the length, above 1
+   * @param reynolds Reynolds number Re on the length, above 1
    * @return mean C_f of one side
    */
   public static double prandtlSchlichting(double reynolds) {
@@ -159,11 +135,11 @@ public final class SkinFriction {
   /**
    * Turbulent friction by the fifth-root law.
    *
-   * <pre>{@code C_f = 0.074/R^0.2}</pre>
+   * <pre>{@code C_f = 0.074/Re^0.2}</pre>
    *
-   * <p>Valid from 10⁵ to 10⁷. Example: R = 10⁵ gives 0.0074.
+   * <p>Valid from 10⁵ to 10⁷. Example: Re = 10⁵ gives 0.0074.
    *
-   * @param reynolds Reynolds number R on the length, positive
+   * @param reynolds Reynolds number Re on the length, positive
    * @return mean C_f of one side
    */
   public static double fifthRoot(double reynolds) {
@@ -173,11 +149,11 @@ public final class SkinFriction {
   /**
    * Turbulent friction, after von Kármán and Schoenherr: the solution of
    *
-   * <pre>{@code 0.242/√C_f = log₁₀(R·C_f)}</pre>
+   * <pre>{@code 0.242/√C_f = log₁₀(Re·C_f)}</pre>
    *
-   * <p>Valid from 10⁵ to 10⁹. Source: Schoenherr 1932 (from memory). Example: R = 10⁶ gives 0.00440943.
+   * <p>Valid from 10⁵ to 10⁹. Source: Schoenherr 1932 (from memory). Example: Re = 10⁶ gives 0.00440943.
    *
-   * @param reynolds Reynolds number R on the length, at least 1000
+   * @param reynolds Reynolds number Re on the length, at least 1000
    * @return mean C_f of one side
    */
   public static double karmanSchoenherr(double reynolds) {
@@ -200,7 +176,7 @@ public final class SkinFriction {
    *
    * @param friction a friction coefficient, positive
    * @param reynolds Reynolds number, positive
-   * @return {@code 0.242/√C_f − log₁₀(R·C_f)}
+   * @return {@code 0.242/√C_f − log₁₀(Re·C_f)}
    */
   public static double karmanSchoenherrResidual(double friction, double reynolds) {
     return 0.242 / Math.sqrt(friction) - Math.log10(reynolds * friction);
@@ -210,14 +186,14 @@ public final class SkinFriction {
    * Friction of a layer that turns turbulent at a Reynolds number.
    *
    * <pre>{@code
-   * C_f = C_t(R) − (R_t/R)·(C_t(R_t) − C_l(R_t))    for R > R_t,    C_l(R) below
+   * C_f = C_t(Re) − (Re_t/Re)·(C_t(Re_t) − C_l(Re_t))    for Re > Re_t,    C_l(Re) below
    * }</pre>
    *
-   * <p>Continuous at R_t. Example: R = 10⁶, R_t = 5·10⁵ with {@link TurbulentFriction#PRANDTL_SCHLICHTING} gives
+   * <p>Continuous at Re_t. Example: Re = 10⁶, Re_t = 5·10⁵ with {@link TurbulentFriction#PRANDTL_SCHLICHTING} gives
    * 0.00285694.
    *
-   * @param reynolds Reynolds number R on the length, positive
-   * @param transitionReynolds Reynolds number R_t at which the layer turns turbulent, positive
+   * @param reynolds Reynolds number Re on the length, positive
+   * @param transitionReynolds Reynolds number Re_t at which the layer turns turbulent, positive
    * @param law turbulent law
    * @return mean C_f of one side
    */
@@ -233,7 +209,7 @@ public final class SkinFriction {
         laminar(transitionReynolds));
   }
 
-  /** The sum behind {@link #mixed}: C_t − R_t/R·(C_tt − C_lt). */
+  /** The sum behind {@link #mixed}: C_t − Re_t/Re·(C_tt − C_lt). */
   static double substituted(double ct, double rt, double r, double ctt, double clt) {
     return ct - rt / r * (ctt - clt);
   }
@@ -243,14 +219,14 @@ public final class SkinFriction {
    * starts where it would have begun to be as thick.
    *
    * <pre>{@code
-   * R_0·C_t(R_0) = R_t·C_l(R_t)        R_e = R − R_t + R_0        C_f = C_t(R_e)·R_e/R
+   * Re_0·C_t(Re_0) = Re_t·C_l(Re_t)        Re_e = Re − Re_t + Re_0        C_f = C_t(Re_e)·Re_e/R
    * }</pre>
    *
    * <p>The physical alternative to {@link #mixed}, which substitutes friction and lets the thickness jump; it gives
-   * some 10 % more friction. Example: R = 10⁶, R_t = 5·10⁵ with the fifth-root law gives 0.00324547.
+   * some 10 % more friction. Example: Re = 10⁶, Re_t = 5·10⁵ with the fifth-root law gives 0.00324547.
    *
-   * @param reynolds Reynolds number R on the length, positive
-   * @param transitionReynolds Reynolds number R_t at which the layer turns turbulent, positive
+   * @param reynolds Reynolds number Re on the length, positive
+   * @param transitionReynolds Reynolds number Re_t at which the layer turns turbulent, positive
    * @param law turbulent law
    * @return mean C_f of one side
    */
@@ -267,12 +243,12 @@ public final class SkinFriction {
   /**
    * The weighted mean of laminar and turbulent friction that handbooks use for a given laminar part of the area.
    *
-   * <pre>{@code C_f = k_l·C_l(R) + (1 − k_l)·C_t(R)}</pre>
+   * <pre>{@code C_f = k_l·C_l(Re) + (1 − k_l)·C_t(Re)}</pre>
    *
-   * <p>Simple, and not consistent: both laws are taken over the whole length. Example: R = 5.50966·10⁷, a tenth laminar,
+   * <p>Simple, and not consistent: both laws are taken over the whole length. Example: Re = 5.50966·10⁷, a tenth laminar,
    * with {@link TurbulentFriction#PRANDTL_SCHLICHTING} gives 0.00210305.
    *
-   * @param reynolds Reynolds number R on the length, positive
+   * @param reynolds Reynolds number Re on the length, positive
    * @param laminarPart laminar part of the wetted area k_l, 0 to 1
    * @param law turbulent law
    * @return mean C_f of one side

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.aerodynamics;
 
+import io.github.wingwright.core.atmosphere.Air;
 import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
@@ -71,7 +72,7 @@ public record SurfaceDrag(
 
   @Override
   public double dragArea(double speed, double kinematicViscosity, double mach) {
-    double reynolds = SkinFriction.reynolds(speed, chord, kinematicViscosity);
+    double reynolds = Air.reynoldsNumber(speed, chord, kinematicViscosity);
     double cf = friction.coefficient(reynolds, chord, mach);
     return DragBuildUp.frictionDragArea(
         cf, formFactor.factor(thickness, thicknessPosition, mach, sweep), interference, wettedArea);
@@ -80,7 +81,7 @@ public record SurfaceDrag(
   @Override
   public Step step(Step speed, Step kinematicViscosity, Step mach) {
     Step along = Step.given("mean chord of " + name, "c̄", Length.metres(chord), GEOMETRY);
-    Step reynolds = Step.of("Reynolds number of " + name, "R", SkinFriction.REYNOLDS, speed, along, kinematicViscosity);
+    Step reynolds = Step.of("Reynolds number of " + name, "Re", Air.REYNOLDS_NUMBER, speed, along, kinematicViscosity);
     return Step.of(
         "drag area of " + name,
         "F",
@@ -97,7 +98,7 @@ public record SurfaceDrag(
 
   @Override
   public List<Finding> findings(double speed, double kinematicViscosity, double mach) {
-    double reynolds = SkinFriction.reynolds(speed, chord, kinematicViscosity);
+    double reynolds = Air.reynoldsNumber(speed, chord, kinematicViscosity);
     List<Finding> findings = new ArrayList<>(formFactor.findings(thickness, reynolds));
     findings.addAll(friction.findings(speed, chord, kinematicViscosity));
     return findings;

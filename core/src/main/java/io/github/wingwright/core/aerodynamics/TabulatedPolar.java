@@ -7,7 +7,7 @@ import io.github.wingwright.core.quantity.NamedUnit;
 /**
  * A drag polar as a table, straight between its points: with the Reynolds number that belongs to each lift already in it.
  *
- * <p>In a steady glide the slower flight has the higher lift, and R·√C_L stays the same. A polar that is tabulated along
+ * <p>In a steady glide the slower flight has the higher lift, and Re·√C_L stays the same. A polar that is tabulated along
  * that line is the one an aircraft of one mass flies on.
  */
 public final class TabulatedPolar implements DragPolar {

@@ -7,11 +7,11 @@ import io.github.wingwright.core.quantity.NamedUnit;
 
 /** The laws for turbulent skin friction, to be chosen by name. */
 public enum TurbulentFriction {
-  /** 0.455/(log₁₀ R)^2.58, for 10⁵ to 10⁹: the usual choice. */
+  /** 0.455/(log₁₀ Ree)^2.58, for 10⁵ to 10⁹: the usual choice. */
   PRANDTL_SCHLICHTING,
-  /** 0.074/R^0.2, for 10⁵ to 10⁷: simple enough to differentiate by hand. */
+  /** 0.074/Re^0.2, for 10⁵ to 10⁷: simple enough to differentiate by hand. */
   FIFTH_ROOT,
-  /** 0.242/√C_f = log₁₀(R·C_f), for 10⁵ to 10⁹: implicit, the naval architects' line. */
+  /** 0.242/√C_f = log₁₀(Re·C_f), for 10⁵ to 10⁹: implicit, the naval architects' line. */
   KARMAN_SCHOENHERR;
 
   private static final Source SCHOENHERR =
@@ -49,7 +49,7 @@ public enum TurbulentFriction {
               symbol,
               NamedUnit.NUMBER,
               "Newton's method",
-              "0.242/√(C_f) = log10(R·C_f)",
+              "0.242/√(C_f) = log10(Re·C_f)",
               v -> SkinFriction.karmanSchoenherr(v[0]),
               v -> SkinFriction.karmanSchoenherrResidual(v[1], v[0]),
               SCHOENHERR,
@@ -58,13 +58,13 @@ public enum TurbulentFriction {
   }
 
   /**
-   * The Reynolds number at which R·C_f(R) reaches a value: where a turbulent layer of that momentum thickness began.
+   * The Reynolds number at which Re·C_f(Re) reaches a value: where a turbulent layer of that momentum thickness began.
    *
-   * @param frictionLength R·C_f, positive
+   * @param frictionLength Re·C_f, positive
    * @return R
    */
   double reynoldsForFrictionLength(double frictionLength) {
-    // R·C_f grows almost as R^0.8, so this contracts by a factor of five or more in each round.
+    // Re·C_f grows almost as Re^0.8, so this contracts by a factor of five or more in each round.
     double reynolds = Math.pow(frictionLength / 0.074, 1.25);
     for (int i = 0; i < 60; i++) {
       double next = reynolds * Math.pow(frictionLength / (reynolds * coefficient(reynolds)), 1.25);

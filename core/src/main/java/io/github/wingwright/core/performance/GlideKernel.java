@@ -1,0 +1,147 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.performance;
+
+import io.github.wingwright.core.aerodynamics.AircraftDrag;
+import io.github.wingwright.core.numerics.Minimum;
+import io.github.wingwright.core.numerics.Tolerance;
+
+/**
+ * The glide of an aircraft on plain numbers, for loops: what {@link GlidePerformance} says in quantities.
+ *
+ * <p>The drag at a lift depends on the Reynolds number, that on the speed, and the speed a little on the drag, through the
+ * cosine of the glide angle. Each evaluation repeats that circle until it closes; it contracts about two hundredfold in
+ * each round.
+ *
+ * <p>A drag polar of a section need not be smooth or have one minimum, so an optimum is looked for by a scan over the whole
+ * polar and then refined. At the end of the polar it may be the end.
+ */
+public final class GlideKernel {
+  /** The scan begins at this part of the usable lift: nobody glides best at less. */
+  static final double LOWEST_PART = 0.1;
+
+  private static final int SCAN_STEPS = 24;
+  private static final Tolerance LIFT_TOLERANCE = Tolerance.relative(1e-8);
+  private static final int MOST_ROUNDS = 25;
+
+  private GlideKernel() {}
+
+  /**
+   * Drag coefficient in a steady glide at a lift coefficient.
+   *
+   * <pre>{@code C_D = f(C_L, V)        V = √(2·P·cos γ/(ρ·C_L))        γ = atan(C_D/C_L)}</pre>
+   *
+   * @param drag drag of the aircraft
+   * @param lift C_L, positive
+   * @param weightOverArea P = m·g/S [Pa], positive
+   * @param density ρ [kg/m³], positive
+   * @param kinematicViscosity ν [m²/s], positive
+   * @return C_D
+   */
+  public static double dragCoefficient(
+      AircraftDrag drag, double lift, double weightOverArea, double density, double kinematicViscosity) {
+    double level = SteadyGlide.levelSpeed(weightOverArea, density, lift);
+    double cd = drag.likelyCoefficient(lift, level, kinematicViscosity);
+    for (int i = 0; i < MOST_ROUNDS; i++) {
+      double next = drag.likelyCoefficient(lift, level * rootOfCosine(lift, cd), kinematicViscosity);
+      if (Math.abs(next - cd) <= 1e-13 * cd) {
+        return next;
+      }
+      cd = next;
+    }
+    return cd;
+  }
+
+  /** √cos γ = (1 + (C_D/C_L)²)^−¼. */
+  static double rootOfCosine(double lift, double drag) {
+    double slope = drag / lift;
+    return 1.0 / Math.sqrt(Math.sqrt(1.0 + slope * slope));
+  }
+
+  /**
+   * Speed of a steady glide.
+   *
+   * @param lift C_L, positive
+   * @param drag C_D
+   * @param weightOverArea P [Pa], positive
+   * @param density ρ [kg/m³], positive
+   * @return V [m/s]
+   */
+  public static double speed(double lift, double drag, double weightOverArea, double density) {
+    return SteadyGlide.speed(weightOverArea, SteadyGlide.angle(drag, lift), density, lift);
+  }
+
+  /**
+   * Sink rate of a steady glide.
+   *
+   * @param lift C_L, positive
+   * @param drag C_D
+   * @param weightOverArea P [Pa], positive
+   * @param density ρ [kg/m³], positive
+   * @return w [m/s], positive down
+   */
+  public static double sinkRate(double lift, double drag, double weightOverArea, double density) {
+    double angle = SteadyGlide.angle(drag, lift);
+    return SteadyGlide.sinkRate(SteadyGlide.speed(weightOverArea, angle, density, lift), angle);
+  }
+
+  /**
+   * The lift that ends the polar of a glide.
+   *
+   * @param drag drag of the aircraft
+   * @param weightOverArea P [Pa], positive
+   * @param density ρ [kg/m³], positive
+   * @param kinematicViscosity ν [m²/s], positive
+   * @return usable C_L
+   */
+  public static double usableLift(
+      AircraftDrag drag, double weightOverArea, double density, double kinematicViscosity) {
+    return drag.usableLift(SteadyGlide.levelSpeed(weightOverArea, density, 1.0), kinematicViscosity);
+  }
+
+  /**
+   * Lift coefficient of the best glide on the polar that ends at the usable lift.
+   *
+   * @param drag drag of the aircraft
+   * @param weightOverArea P [Pa], positive
+   * @param density ρ [kg/m³], positive
+   * @param kinematicViscosity ν [m²/s], positive
+   * @return C_L
+   */
+  public static double bestGlideLift(
+      AircraftDrag drag, double weightOverArea, double density, double kinematicViscosity) {
+    double usable = usableLift(drag, weightOverArea, density, kinematicViscosity);
+    return Minimum.amongSeveral(
+            cl -> dragCoefficient(drag, cl, weightOverArea, density, kinematicViscosity) / cl,
+            LOWEST_PART * usable,
+            usable,
+            SCAN_STEPS,
+            LIFT_TOLERANCE)
+        .argument();
+  }
+
+  /**
+   * Lift coefficient of least sink on the polar that ends at the usable lift.
+   *
+   * @param drag drag of the aircraft
+   * @param weightOverArea P [Pa], positive
+   * @param density ρ [kg/m³], positive
+   * @param kinematicViscosity ν [m²/s], positive
+   * @return C_L
+   */
+  public static double leastSinkLift(
+      AircraftDrag drag, double weightOverArea, double density, double kinematicViscosity) {
+    double usable = usableLift(drag, weightOverArea, density, kinematicViscosity);
+    return Minimum.amongSeveral(
+            cl ->
+                sinkRate(
+                    cl,
+                    dragCoefficient(drag, cl, weightOverArea, density, kinematicViscosity),
+                    weightOverArea,
+                    density),
+            LOWEST_PART * usable,
+            usable,
+            SCAN_STEPS,
+            LIFT_TOLERANCE)
+        .argument();
+  }
+}

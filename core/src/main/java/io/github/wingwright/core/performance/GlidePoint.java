@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.performance;
+
+import io.github.wingwright.core.quantity.Angle;
+import io.github.wingwright.core.quantity.NamedUnit;
+import io.github.wingwright.core.quantity.Speed;
+import java.io.Serializable;
+
+/**
+ * One steady glide.
+ *
+ * @param liftCoefficient C_L
+ * @param dragCoefficient C_D at the Reynolds numbers of this glide
+ * @param speed airspeed V along the path
+ * @param angle angle of descent γ, positive down
+ * @param sinkRate sink rate w, positive down
+ * @param reynolds Reynolds number on the mean aerodynamic chord
+ */
+public record GlidePoint(
+    double liftCoefficient, double dragCoefficient, Speed speed, Angle angle, Speed sinkRate, double reynolds)
+    implements Serializable {
+
+  /**
+   * Ratio of lift to drag: the glide ratio in still air.
+   *
+   * @return C_L/C_D
+   */
+  public double liftToDrag() {
+    return SteadyGlide.liftToDrag(liftCoefficient, dragCoefficient);
+  }
+
+  @Override
+  public String toString() {
+    return "L/D " + NamedUnit.NUMBER.format(liftToDrag(), 3) + " at " + speed.format(Speed.METRE_PER_SECOND, 3)
+        + ", sink " + sinkRate.format(Speed.METRE_PER_SECOND, 3) + ", C_L "
+        + NamedUnit.NUMBER.format(liftCoefficient, 3);
+  }
+}
