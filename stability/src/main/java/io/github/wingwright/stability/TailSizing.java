@@ -1,30 +1,15 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.stability;
 
-import io.github.wingwright.core.basis.Bound;
 import io.github.wingwright.core.basis.FeasibleRange;
-import io.github.wingwright.core.basis.Finding;
-import io.github.wingwright.core.basis.Formula;
-import io.github.wingwright.core.basis.Guideline;
-import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Sized;
-import io.github.wingwright.core.basis.Source;
-import io.github.wingwright.core.basis.Step;
-import io.github.wingwright.core.basis.Strength;
-import io.github.wingwright.core.basis.Workings;
 import io.github.wingwright.core.geometry.AirfoilSection;
-import io.github.wingwright.core.geometry.Placement;
-import io.github.wingwright.core.geometry.Planform;
 import io.github.wingwright.core.geometry.Tail;
-import io.github.wingwright.core.geometry.TaperedPlanform;
 import io.github.wingwright.core.geometry.Wing;
 import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Length;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.function.UnaryOperator;
-import org.jspecify.annotations.Nullable;
+import java.util.function.Consumer;
 
 /**
  * Sizes a tail: area, span, chords and place, from what it must do.
@@ -38,40 +23,16 @@ import org.jspecify.annotations.Nullable;
  *     .solve();
  * }</pre>
  *
- * <p>Any two of arm, area and volume coefficient give the third; all three are refused. A wanted static margin
+ * <p>Any two of arm, area and volume coefficient give the third; all three are refused. Instead of an arm, the place of
+ * the trailing edge can be given ({@link #trailingEdgeAt}). A wanted static margin
  * ({@link #staticMargin}) asks for an area too. Where several requirements ask for an area the greatest decides: the
  * smallest tail that satisfies all, and {@link FeasibleRange#lowerBinding()} says who that was. Aspect and taper ratio
  * default to the middle of the range of the class. Positions: the tail's quarter chord lies the arm behind the wing's.
  */
 public final class TailSizing {
-  static final Formula BEHIND =
-      Formula.named("root leading edge of the tail behind the nose")
-          .gives("x_t", Length.METRE)
-          .as("x_w + l − x_q")
-          .where("x_w", "quarter mean chord of the wing behind the nose", Length.METRE, -1, 100)
-          .where("l", "tail arm", Length.METRE, -60, 60)
-          .where("x_q", "quarter mean chord of the tail behind its root leading edge", Length.METRE, -1, 20)
-          .from(Source.DEFINITION)
-          .computedBy((double wing, double arm, double quarter) -> wing + arm - quarter);
+  private final TailChoices choices;
 
-  private final Choices choices;
-
-  /** What was asked for so far. */
-  private record Choices(
-      Tail.Role role,
-      Wing wing,
-      AircraftClass aircraftClass,
-      @Nullable Length arm,
-      @Nullable Area area,
-      @Nullable Double coefficient,
-      @Nullable Double aspectRatio,
-      @Nullable Double taperRatio,
-      @Nullable AirfoilSection section,
-      Angle sweep,
-      Length height,
-      List<TailRequirement> requirements) {}
-
-  private TailSizing(Choices choices) {
+  private TailSizing(TailChoices choices) {
     this.choices = choices;
   }
 
@@ -96,24 +57,13 @@ public final class TailSizing {
   }
 
   private static TailSizing begin(Tail.Role role, Wing wing) {
-    return new TailSizing(
-        new Choices(
-            role,
-            wing,
-            AircraftClass.HAND_LAUNCHED_GLIDER,
-            null,
-            null,
-            null,
-            null,
-            null,
-            null,
-            Angle.ZERO,
-            Length.ZERO,
-            List.of()));
+    return new TailSizing(new TailChoices(role, wing));
   }
 
-  private TailSizing with(UnaryOperator<Draft> change) {
-    return new TailSizing(change.apply(new Draft(choices)).choices());
+  private TailSizing with(Consumer<TailChoices> change) {
+    TailChoices copy = new TailChoices(choices);
+    change.accept(copy);
+    return new TailSizing(copy);
   }
 
   /**
@@ -123,7 +73,7 @@ public final class TailSizing {
    * @return the specification with it
    */
   public TailSizing forClass(AircraftClass aircraftClass) {
-    return with(d -> d.aircraftClass(aircraftClass));
+    return with(c -> c.aircraftClass = aircraftClass);
   }
 
   /**
@@ -134,7 +84,19 @@ public final class TailSizing {
    */
   public TailSizing arm(Length arm) {
     Door.positive(arm, "tail arm");
-    return with(d -> d.arm(arm));
+    return with(c -> c.arm = arm);
+  }
+
+  /**
+   * With its trailing edge at a place, such as the end of the fuselage: the arm follows from the area, and both are solved
+   * together.
+   *
+   * @param x most aft point of the tail, aft of the nose tip
+   * @return the specification with it
+   */
+  public TailSizing trailingEdgeAt(Length x) {
+    Door.finite(x, "trailing edge of the tail");
+    return with(c -> c.trailingEdge = x);
   }
 
   /**
@@ -145,7 +107,7 @@ public final class TailSizing {
    */
   public TailSizing area(Area area) {
     Door.positive(area, "tail area");
-    return with(d -> d.area(area));
+    return with(c -> c.area = area);
   }
 
   /**
@@ -156,7 +118,7 @@ public final class TailSizing {
    */
   public TailSizing volumeCoefficient(double coefficient) {
     Door.positive(coefficient, "tail volume coefficient");
-    return with(d -> d.coefficient(coefficient));
+    return with(c -> c.coefficient = coefficient);
   }
 
   /**
@@ -167,7 +129,7 @@ public final class TailSizing {
    */
   public TailSizing aspectRatio(double aspectRatio) {
     Door.positive(aspectRatio, "tail aspect ratio");
-    return with(d -> d.aspectRatio(aspectRatio));
+    return with(c -> c.aspectRatio = aspectRatio);
   }
 
   /**
@@ -178,7 +140,7 @@ public final class TailSizing {
    */
   public TailSizing taperRatio(double taperRatio) {
     Door.within(taperRatio, 0.0, 1.5, "tail taper ratio");
-    return with(d -> d.taperRatio(taperRatio));
+    return with(c -> c.taperRatio = taperRatio);
   }
 
   /**
@@ -188,7 +150,7 @@ public final class TailSizing {
    * @return the specification with it
    */
   public TailSizing section(AirfoilSection section) {
-    return with(d -> d.section(section));
+    return with(c -> c.section = section);
   }
 
   /**
@@ -199,7 +161,7 @@ public final class TailSizing {
    */
   public TailSizing sweep(Angle sweep) {
     Door.finite(sweep, "tail sweep");
-    return with(d -> d.sweep(sweep));
+    return with(c -> c.sweep = sweep);
   }
 
   /**
@@ -210,7 +172,7 @@ public final class TailSizing {
    */
   public TailSizing height(Length height) {
     Door.finite(height, "tail height");
-    return with(d -> d.height(height));
+    return with(c -> c.height = height);
   }
 
   /**
@@ -225,10 +187,10 @@ public final class TailSizing {
   public TailSizing staticMargin(double margin, Length centreOfGravity, PitchModel model) {
     Door.finite(margin, "static margin");
     Door.finite(centreOfGravity, "centre of gravity");
-    if (choices.role() == Tail.Role.VERTICAL) {
+    if (choices.role == Tail.Role.VERTICAL) {
       throw new IllegalStateException("static margin is a matter of the horizontal tail, this is a vertical tail");
     }
-    return with(d -> d.requirement(new MarginRequirement(margin, centreOfGravity, model)));
+    return with(c -> c.requirements.add(new MarginRequirement(margin, centreOfGravity, model)));
   }
 
   /**
@@ -238,7 +200,7 @@ public final class TailSizing {
    * @return the specification with it
    */
   public TailSizing satisfying(TailRequirement requirement) {
-    return with(d -> d.requirement(requirement));
+    return with(c -> c.requirements.add(requirement));
   }
 
   /**
@@ -248,222 +210,11 @@ public final class TailSizing {
    * @throws IllegalStateException if something is missing, or too much is given, or no area can do what is asked
    */
   public Sized<Tail> solve() {
-    Choices c = choices;
-    if (c.section() == null) {
-      throw new IllegalStateException("a " + c.role().words() + " needs a section, none was given");
-    }
-    AirfoilSection section = c.section();
-    Guideline aspects = c.aircraftClass().tailAspectRatio(c.role());
-    Guideline tapers = c.aircraftClass().tailTaperRatio(c.role());
-    Step aspect = chosen("aspect ratio of the tail", "A_t", c.aspectRatio(), aspects);
-    Step taper = chosen("taper ratio of the tail", "λ_t", c.taperRatio(), tapers);
-    boolean level = c.role() == Tail.Role.HORIZONTAL;
-    Step wingArea = Step.given("wing reference area", "S", c.wing().planform().area(), Source.BRIEF);
-    Step reference =
-        level
-            ? Step.given("mean aerodynamic chord", "c̄", c.wing().planform().meanAerodynamicChord(), Source.BRIEF)
-            : Step.given("wing span", "b", c.wing().planform().span(), Source.BRIEF);
-    Step arm = armStep(c, wingArea, reference, level);
-
-    List<Bound> bounds = new ArrayList<>();
-    Guideline volumes = c.aircraftClass().tailVolume(c.role());
-    bounds.add(
-        Bound.of(volumes.name() + " for " + volumes.appliesTo(), Strength.GUIDELINE, volumes.source(),
-            Interval.between(
-                TailVolume.area(volumes.range().lower(), arm.value(), wingArea.value(), reference.value()),
-                TailVolume.area(volumes.range().upper(), arm.value(), wingArea.value(), reference.value()))));
-    Step area = c.area() == null ? null : Step.given(c.role().words() + " area", level ? "S_h" : "S_v", c.area(), Source.BRIEF);
-    UnaryOperator<Area> keep = a -> a;
-    if (c.coefficient() != null && c.area() == null) {
-      Step v = Step.given(volumes.name(), level ? "V_h" : "V_v", c.coefficient(), Source.BRIEF);
-      area = Step.of(level ? TailVolume.HORIZONTAL_AREA : TailVolume.VERTICAL_AREA, v, arm, wingArea, reference);
-      bounds.add(Bound.of("volume coefficient wanted", Strength.LIMIT, Source.BRIEF, Interval.atLeast(area.value())));
-    }
-    for (TailRequirement requirement : c.requirements()) {
-      Step needed =
-          requirement.area(
-              a -> tail(c, section, Area.squareMetres(a), Length.metres(arm.value()), aspect.value(), taper.value()));
-      bounds.add(
-          Bound.of(requirement.name(), Strength.LIMIT, requirement.source(), Interval.atLeast(needed.value())));
-      if (c.area() == null && (area == null || needed.value() > area.value())) {
-        area = needed;
-      }
-    }
-    if (area == null) {
-      throw new IllegalStateException(
-          "a " + c.role().words() + " needs an area, a volume coefficient or a static margin, none was given");
-    }
-    if (!(area.value() > 0.0)) {
-      throw new IllegalStateException(
-          "no " + c.role().words() + " is needed: the aircraft satisfies every requirement without one");
-    }
-    Tail value =
-        tail(
-            c,
-            section,
-            keep.apply(Area.squareMetres(area.value())),
-            Length.metres(arm.value()),
-            aspect.value(),
-            taper.value());
-    FeasibleRange range = FeasibleRange.of(c.role().words() + " area", Area.SQUARE_CENTIMETRE, bounds);
-    List<Step> results = dimensions(c, value, arm, area, aspect, taper, wingArea, reference, level);
-    Workings workings = Workings.of(results);
-    List<Finding> findings = new ArrayList<>(workings.findings());
-    findings.addAll(range.check(area.value()));
-    volumes.check(TailVolume.of(value, c.wing())).ifPresent(findings::add);
-    aspects.check(aspect.value()).ifPresent(findings::add);
-    tapers.check(taper.value()).ifPresent(findings::add);
-    return new Sized<>(value, range, workings, findings, List.of());
-  }
-
-  private static Step armStep(Choices c, Step wingArea, Step reference, boolean level) {
-    Length arm = c.arm();
-    if (arm != null) {
-      if (c.area() != null && c.coefficient() != null) {
-        throw new IllegalStateException(
-            "arm (" + arm + "), area (" + c.area() + ") and volume coefficient (" + c.coefficient() + ") of a "
-                + c.role().words() + " conflict: give two of them");
-      }
-      return Step.given(c.role().words() + " arm", level ? "l_h" : "l_v", arm, Source.BRIEF);
-    }
-    if (c.area() == null || c.coefficient() == null) {
-      throw new IllegalStateException(
-          "a " + c.role().words() + " needs an arm, or both area and volume coefficient to find it, none was given");
-    }
-    return Step.of(
-        level ? TailVolume.HORIZONTAL_ARM : TailVolume.VERTICAL_ARM,
-        Step.given("tail volume coefficient", level ? "V_h" : "V_v", c.coefficient(), Source.BRIEF),
-        Step.given(c.role().words() + " area", level ? "S_h" : "S_v", c.area(), Source.BRIEF),
-        wingArea,
-        reference);
-  }
-
-  private static Step chosen(String name, String symbol, @Nullable Double value, Guideline range) {
-    return value != null
-        ? Step.given(name, symbol, value, Source.BRIEF)
-        : Step.given(name, symbol, 0.5 * (range.range().lower() + range.range().upper()), range.source());
-  }
-
-  private static Tail tail(
-      Choices c, AirfoilSection section, Area area, Length arm, double aspectRatio, double taperRatio) {
-    boolean level = c.role() == Tail.Role.HORIZONTAL;
-    Planform plain =
-        level
-            ? Planform.tapered(area, aspectRatio, taperRatio)
-            : Planform.taperedFin(area, aspectRatio, taperRatio);
-    Planform planform = c.sweep().si() == 0.0 ? plain : plain.withSweep(0.25, c.sweep());
-    double x = c.wing().quarterChordX().si() + arm.si() - planform.quarterMeanAerodynamicChordX().si();
-    return new Tail(c.role(), planform, section, Placement.at(Length.metres(x), c.height()), Angle.ZERO);
-  }
-
-  private static List<Step> dimensions(
-      Choices c,
-      Tail tail,
-      Step arm,
-      Step area,
-      Step aspect,
-      Step taper,
-      Step wingArea,
-      Step reference,
-      boolean level) {
-    String of = " of the " + c.role().words();
-    Step span = Step.of((level ? "span" : "height") + of, "b_t", TaperedPlanform.SPAN, area, aspect);
-    Step root = Step.of("root chord" + of, "c_r", TaperedPlanform.ROOT_CHORD, area, span, taper);
-    Step tip = Step.of("tip chord" + of, "c_t", TaperedPlanform.TIP_CHORD, taper, root);
-    Step mean =
-        Step.of("mean aerodynamic chord" + of, "c̄_t", TaperedPlanform.MEAN_AERODYNAMIC_CHORD, root, taper);
-    Step volume =
-        Step.of(level ? TailVolume.HORIZONTAL : TailVolume.VERTICAL, area, arm, wingArea, reference);
-    Step place =
-        Step.of(
-            BEHIND,
-            Step.given("quarter mean chord of the wing behind the nose", "x_w", c.wing().quarterChordX(), Source.BRIEF),
-            arm,
-            Step.given(
-                "quarter mean chord of the tail behind its root leading edge",
-                "x_q",
-                tail.planform().quarterMeanAerodynamicChordX(),
-                Source.DEFINITION));
-    return List.of(span, tip, mean, volume, place);
-  }
-
-  /** A choice being changed in one place. */
-  private record Draft(Choices choices) {
-    Draft aircraftClass(AircraftClass v) {
-      Choices c = choices;
-      return new Draft(
-          new Choices(c.role, c.wing, v, c.arm, c.area, c.coefficient, c.aspectRatio, c.taperRatio, c.section, c.sweep,
-              c.height, c.requirements));
-    }
-
-    Draft arm(Length v) {
-      Choices c = choices;
-      return new Draft(
-          new Choices(c.role, c.wing, c.aircraftClass, v, c.area, c.coefficient, c.aspectRatio, c.taperRatio,
-              c.section, c.sweep, c.height, c.requirements));
-    }
-
-    Draft area(Area v) {
-      Choices c = choices;
-      return new Draft(
-          new Choices(c.role, c.wing, c.aircraftClass, c.arm, v, c.coefficient, c.aspectRatio, c.taperRatio, c.section,
-              c.sweep, c.height, c.requirements));
-    }
-
-    Draft coefficient(double v) {
-      Choices c = choices;
-      return new Draft(
-          new Choices(c.role, c.wing, c.aircraftClass, c.arm, c.area, v, c.aspectRatio, c.taperRatio, c.section,
-              c.sweep, c.height, c.requirements));
-    }
-
-    Draft aspectRatio(double v) {
-      Choices c = choices;
-      return new Draft(
-          new Choices(c.role, c.wing, c.aircraftClass, c.arm, c.area, c.coefficient, v, c.taperRatio, c.section,
-              c.sweep, c.height, c.requirements));
-    }
-
-    Draft taperRatio(double v) {
-      Choices c = choices;
-      return new Draft(
-          new Choices(c.role, c.wing, c.aircraftClass, c.arm, c.area, c.coefficient, c.aspectRatio, v, c.section,
-              c.sweep, c.height, c.requirements));
-    }
-
-    Draft section(AirfoilSection v) {
-      Choices c = choices;
-      return new Draft(
-          new Choices(c.role, c.wing, c.aircraftClass, c.arm, c.area, c.coefficient, c.aspectRatio, c.taperRatio, v,
-              c.sweep, c.height, c.requirements));
-    }
-
-    Draft sweep(Angle v) {
-      Choices c = choices;
-      return new Draft(
-          new Choices(c.role, c.wing, c.aircraftClass, c.arm, c.area, c.coefficient, c.aspectRatio, c.taperRatio,
-              c.section, v, c.height, c.requirements));
-    }
-
-    Draft height(Length v) {
-      Choices c = choices;
-      return new Draft(
-          new Choices(c.role, c.wing, c.aircraftClass, c.arm, c.area, c.coefficient, c.aspectRatio, c.taperRatio,
-              c.section, c.sweep, v, c.requirements));
-    }
-
-    Draft requirement(TailRequirement v) {
-      Choices c = choices;
-      List<TailRequirement> all = new ArrayList<>(c.requirements);
-      all.add(v);
-      return new Draft(
-          new Choices(c.role, c.wing, c.aircraftClass, c.arm, c.area, c.coefficient, c.aspectRatio, c.taperRatio,
-              c.section, c.sweep, c.height, List.copyOf(all)));
-    }
+    return new TailSolver(new TailChoices(choices)).solve();
   }
 
   @Override
   public String toString() {
-    return "sizing of a " + choices.role().words() + " for " + choices.aircraftClass().words();
+    return "sizing of a " + choices.role.words() + " for " + choices.aircraftClass.words();
   }
 }

@@ -20,7 +20,7 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What is asked of a hand-launched glider: all that {@link SizingLoop} needs to make a {@link Design} of it.
+ * What is asked of a hand-launched glider: all that {@code SizingLoop} needs to make a {@code Design} of it.
  *
  * <p>A brief is immutable: each call returns a new one, so that a study can branch from it. The wing is asked for as a
  * {@link WingSizing}, without its mass; the fuselage as a function of the wing, because its diameter is negotiated with the
