@@ -209,6 +209,10 @@ public sealed interface Step permits Step.Given, Step.Evaluated, Step.Sum, Step.
       this.value = Line.finite(name, result, formula.toString(), inputs);
     }
 
+    Evaluated from(List<Step> others) {
+      return new Evaluated(name, symbol, formula, others);
+    }
+
     /**
      * The formula.
      *
@@ -284,6 +288,10 @@ public sealed interface Step permits Step.Given, Step.Evaluated, Step.Sum, Step.
       this.value = Line.finite(name, total, "a sum", this.terms);
     }
 
+    Sum from(List<Step> others) {
+      return new Sum(name, symbol, others);
+    }
+
     @Override
     public String name() {
       return name;
@@ -329,6 +337,8 @@ public sealed interface Step permits Step.Given, Step.Evaluated, Step.Sum, Step.
     private final String closingEquation;
     private final Source source;
     private final List<Step> inputs;
+    private final ToDoubleFunction<double[]> solve;
+    private final ToDoubleFunction<double[]> close;
     private final double value;
     private final double residual;
 
@@ -349,11 +359,17 @@ public sealed interface Step permits Step.Given, Step.Evaluated, Step.Sum, Step.
       this.closingEquation = closingEquation;
       this.source = source;
       this.inputs = inputs;
+      this.solve = solve;
+      this.close = residual;
       double[] values = Line.values(inputs);
       this.value = Line.finite(name, solve.applyAsDouble(values.clone()), closingEquation, inputs);
       double[] closed = Arrays.copyOf(values, values.length + 1);
       closed[values.length] = value;
       this.residual = Line.finite("residual of " + name, residual.applyAsDouble(closed), closingEquation, inputs);
+    }
+
+    Solution from(List<Step> others) {
+      return new Solution(name, symbol, unit, method, closingEquation, solve, close, source, others);
     }
 
     /**

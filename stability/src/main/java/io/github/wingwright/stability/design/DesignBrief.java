@@ -10,6 +10,9 @@ import io.github.wingwright.core.geometry.Fuselage;
 import io.github.wingwright.core.geometry.Wing;
 import io.github.wingwright.core.mass.MassItem;
 import io.github.wingwright.core.mass.Material;
+import io.github.wingwright.core.mass.PrintedShell;
+import io.github.wingwright.core.performance.GlideGoal;
+import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Speed;
 import io.github.wingwright.core.sizing.WingSizing;
@@ -49,9 +52,9 @@ public final class DesignBrief {
     private String name = "";
     private @Nullable AirState air;
     private @Nullable Launch launch;
-    private Merit merit = Merit.DISTANCE;
+    private GlideGoal goal = GlideGoal.DISTANCE;
     private AircraftClass aircraftClass = AircraftClass.HAND_LAUNCHED_GLIDER;
-    private @Nullable WingSizing wing;
+    private @Nullable Function<Mass, WingSizing> wing;
     private @Nullable SectionPolar wingPolar;
     private @Nullable Function<Wing, Sized<Fuselage>> fuselage;
     private @Nullable TailBrief horizontalTail;
@@ -59,8 +62,10 @@ public final class DesignBrief {
     private @Nullable AirfoilSection tailSection;
     private @Nullable SectionPolar tailPolar;
     private @Nullable Material material;
-    private Walls wingWalls = new Walls(Length.millimetres(0.84), 0.0);
-    private Walls bodyWalls = new Walls(Length.millimetres(0.84), 0.0);
+    private int wingWalls = 1;
+    private double wingInfill;
+    private int bodyWalls = 2;
+    private Length lineWidth = Length.millimetres(0.42);
     private Length tailThickness = Length.millimetres(0.84);
     private double staticMargin = 0.15;
     private Interval wingStations = Interval.ALL;
@@ -71,7 +76,7 @@ public final class DesignBrief {
       copy.name = name;
       copy.air = air;
       copy.launch = launch;
-      copy.merit = merit;
+      copy.goal = goal;
       copy.aircraftClass = aircraftClass;
       copy.wing = wing;
       copy.wingPolar = wingPolar;
@@ -82,7 +87,9 @@ public final class DesignBrief {
       copy.tailPolar = tailPolar;
       copy.material = material;
       copy.wingWalls = wingWalls;
+      copy.wingInfill = wingInfill;
       copy.bodyWalls = bodyWalls;
+      copy.lineWidth = lineWidth;
       copy.tailThickness = tailThickness;
       copy.staticMargin = staticMargin;
       copy.wingStations = wingStations;
@@ -140,11 +147,11 @@ public final class DesignBrief {
   /**
    * What it is judged by.
    *
-   * @param merit distance or time
+   * @param goal distance or time
    * @return the new brief
    */
-  public DesignBrief judgedBy(Merit merit) {
-    return with(p -> p.merit = merit);
+  public DesignBrief judgedBy(GlideGoal goal) {
+    return with(p -> p.goal = goal);
   }
 
   /**
@@ -165,6 +172,16 @@ public final class DesignBrief {
    * @return the new brief
    */
   public DesignBrief wing(WingSizing wing) {
+    return with(p -> p.wing = mass -> wing);
+  }
+
+  /**
+   * The wing that is asked for, where its considerations need the mass of the glider.
+   *
+   * @param wing from the mass of the whole glider to the specification
+   * @return the new brief
+   */
+  public DesignBrief wing(Function<Mass, WingSizing> wing) {
     return with(p -> p.wing = wing);
   }
 
@@ -218,23 +235,52 @@ public final class DesignBrief {
   }
 
   /**
-   * How the wing is printed.
+   * How wide a line the nozzle lays.
    *
-   * @param walls walls and infill
+   * @param width line width, positive
    * @return the new brief
    */
-  public DesignBrief wingWalls(Walls walls) {
-    return with(p -> p.wingWalls = walls);
+  public DesignBrief lineWidth(Length width) {
+    if (!(width.si() > 0.0)) {
+      throw new IllegalArgumentException("line width must be positive, was " + width);
+    }
+    return with(p -> p.lineWidth = width);
   }
 
   /**
-   * How the fuselage is printed.
+   * How the wing is printed.
    *
-   * @param walls walls and infill
+   * @param walls lines side by side, 1 to 20
+   * @param infill share of the inside that is filled, 0 to 1
    * @return the new brief
    */
-  public DesignBrief bodyWalls(Walls walls) {
+  public DesignBrief wingWalls(int walls, double infill) {
+    checkWalls(walls);
+    if (!(infill >= 0.0 && infill <= 1.0)) {
+      throw new IllegalArgumentException("infill must be 0 to 1, was " + infill);
+    }
+    return with(
+        p -> {
+          p.wingWalls = walls;
+          p.wingInfill = infill;
+        });
+  }
+
+  /**
+   * How the fuselage is printed: walls, and nothing inside.
+   *
+   * @param walls lines side by side, 1 to 20
+   * @return the new brief
+   */
+  public DesignBrief bodyWalls(int walls) {
+    checkWalls(walls);
     return with(p -> p.bodyWalls = walls);
+  }
+
+  private static void checkWalls(int walls) {
+    if (walls < 1 || walls > 20) {
+      throw new IllegalArgumentException("number of walls must be 1 to 20, was " + walls);
+    }
   }
 
   /**
@@ -332,8 +378,8 @@ public final class DesignBrief {
    *
    * @return distance or time
    */
-  public Merit merit() {
-    return parts.merit;
+  public GlideGoal goal() {
+    return parts.goal;
   }
 
   /**
@@ -348,10 +394,10 @@ public final class DesignBrief {
   /**
    * The wing that is asked for.
    *
-   * @return the specification
+   * @return from the mass of the whole glider to the specification
    * @throws IllegalStateException if it was not given
    */
-  public WingSizing wing() {
+  public Function<Mass, WingSizing> wing() {
     return given(parts.wing, "what wing it has: wing(…)");
   }
 
@@ -429,18 +475,20 @@ public final class DesignBrief {
    * How the wing is printed.
    *
    * @return walls and infill
+   * @throws IllegalStateException if the material was not given
    */
-  public Walls wingWalls() {
-    return parts.wingWalls;
+  public PrintedShell wingShell() {
+    return PrintedShell.of(material(), parts.wingWalls, parts.lineWidth).infill(parts.wingInfill);
   }
 
   /**
    * How the fuselage is printed.
    *
-   * @return walls and infill
+   * @return walls
+   * @throws IllegalStateException if the material was not given
    */
-  public Walls bodyWalls() {
-    return parts.bodyWalls;
+  public PrintedShell bodyShell() {
+    return PrintedShell.of(material(), parts.bodyWalls, parts.lineWidth);
   }
 
   /**

@@ -6,7 +6,7 @@ import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Time;
 
 /** What a glider is built to do best, and in whose unit choices are priced. */
-public enum FigureOfMerit {
+public enum GlideGoal {
   /** How far it glides from its launch height in still air. */
   DISTANCE(Length.METRE, "distance"),
   /** How long it stays up from its launch height. */
@@ -15,7 +15,7 @@ public enum FigureOfMerit {
   private final NamedUnit<?> unit;
   private final String words;
 
-  FigureOfMerit(NamedUnit<?> unit, String words) {
+  GlideGoal(NamedUnit<?> unit, String words) {
     this.unit = unit;
     this.words = words;
   }

@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.stability.design;
+
+import io.github.wingwright.core.geometry.AirfoilSection;
+import io.github.wingwright.core.geometry.Fuselage;
+import io.github.wingwright.core.geometry.Planform;
+import io.github.wingwright.core.geometry.TaperedPlanform;
+import io.github.wingwright.core.geometry.Wing;
+import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.quantity.Volume;
+
+/** Where the parts of a glider sit and what they measure, for the quick and the full evaluation alike. */
+final class PartGeometry {
+  /** Tail efficiency of small models: the middle of the usual 0.7 to 0.9 (common practice, no source). */
+  static final double TAIL_EFFICIENCY = 0.8;
+
+  private PartGeometry() {}
+
+  /** Volume of a wing of one section: k·∫c² dy = k·S·c̄ with the section's area k over the chord squared. */
+  static Volume wingVolume(Wing wing) {
+    Planform p = wing.planform();
+    return Volume.cubicMetres(wing.section().area() * p.area().si() * p.meanAerodynamicChord().si());
+  }
+
+  /** Where the centroid of a section's outline lies, over the chord: the centre of gravity of its skin. */
+  static double outlineCentroid(AirfoilSection section, int points) {
+    double[] x = new double[points];
+    double[] y = new double[points];
+    section.outline(x, y);
+    double length = 0.0;
+    double moment = 0.0;
+    for (int i = 1; i < points; i++) {
+      double ds = Math.hypot(x[i] - x[i - 1], y[i] - y[i - 1]);
+      length += ds;
+      moment += 0.5 * (x[i] + x[i - 1]) * ds;
+    }
+    return moment / length;
+  }
+
+  /** Height of the wing's root chord over the axis: on top of the fuselage, sunk in by a tenth of the diameter. */
+  static Length wingHeight(Fuselage fuselage) {
+    return fuselage.diameter().times(0.4);
+  }
+
+  /** Where ballast goes: a quarter of a diameter behind the nose tip. */
+  static Length ballastPlace(Fuselage fuselage) {
+    return fuselage.diameter().times(0.25);
+  }
+
+  /** Mean aerodynamic chord of a tail of some area. */
+  static double meanChord(double area, TailBrief tail) {
+    return TaperedPlanform.meanAerodynamicChord(
+        TailGeometry.rootChord(area, tail.aspectRatio(), tail.taperRatio()), tail.taperRatio());
+  }
+
+  /** Sweep of the half-chord line of a surface whose quarter-chord line is not swept [rad]. */
+  static double halfChordSweep(double aspectRatio, double taperRatio) {
+    return Math.atan(TaperedPlanform.sweepTangent(0.0, 0.25, 0.5, aspectRatio, taperRatio));
+  }
+}
