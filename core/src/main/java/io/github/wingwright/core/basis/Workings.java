@@ -21,6 +21,9 @@ public final class Workings {
   private static final int FEWEST_INPUT_DIGITS = 4;
   private static final int MOST_DIGITS = 17;
 
+  /** The reader's own arithmetic rounds differently; a result so near the middle of two printed ones is not safe. */
+  private static final double READER = 1e-12;
+
   private final List<Step> steps;
 
   private Workings(List<Step> steps) {
@@ -123,6 +126,10 @@ public final class Workings {
     return total;
   }
 
+  private static boolean prints(double value, String text) {
+    return NamedUnit.NUMBER.format(value, RESULT_DIGITS).equals(text);
+  }
+
   /** The fewest digits of the inputs that reproduce the printed result. */
   static int inputDigits(Step step, ToDoubleFunction<double[]> kernel) {
     String printed = NamedUnit.NUMBER.format(step.value(), RESULT_DIGITS);
@@ -132,7 +139,8 @@ public final class Workings {
       for (int i = 0; i < exact.length; i++) {
         rounded[i] = Double.parseDouble(NamedUnit.NUMBER.format(exact[i], digits));
       }
-      if (NamedUnit.NUMBER.format(kernel.applyAsDouble(rounded), RESULT_DIGITS).equals(printed)) {
+      double result = kernel.applyAsDouble(rounded);
+      if (prints(result * (1.0 - READER), printed) && prints(result * (1.0 + READER), printed)) {
         return digits;
       }
     }
