@@ -20,6 +20,7 @@ public final class Workings {
   private static final int RESULT_DIGITS = 5;
   private static final int FEWEST_INPUT_DIGITS = 4;
   private static final int MOST_DIGITS = 17;
+  private static final int MOST_GIVEN_DIGITS = 7;
 
   /** The reader's own arithmetic rounds differently; a result so near the middle of two printed ones is not safe. */
   private static final double READER = 1e-12;
@@ -84,7 +85,7 @@ public final class Workings {
     if (step instanceof Step.Sum sum) {
       int digits = inputDigits(sum, Workings::total);
       StringJoiner terms = new StringJoiner(" + ");
-      sum.inputs().forEach(term -> terms.add(NamedUnit.NUMBER.format(term.value(), digits)));
+      sum.inputs().forEach(term -> terms.add(NamedUnit.NUMBER.format(term.value(), digits(term, digits))));
       return terms.toString();
     }
     Step.Solution solution = (Step.Solution) step;
@@ -113,7 +114,7 @@ public final class Workings {
     List<Symbol> symbols = step.formula().inputs();
     for (int i = 0; i < symbols.size(); i++) {
       Step input = step.inputs().get(i);
-      with.add(symbols.get(i).symbol() + " = " + input.unit().format(input.value(), digits));
+      with.add(symbols.get(i).symbol() + " = " + input.unit().format(input.value(), digits(input, digits)));
     }
     return symbols.isEmpty() ? "" : with.toString();
   }
@@ -124,6 +125,12 @@ public final class Workings {
       total += term;
     }
     return total;
+  }
+
+  /** A given value of few digits is not rounded among the inputs either: nobody expects 9.80665 to become 9.8066. */
+  private static int digits(Step input, int digits) {
+    int given = input instanceof Step.Given ? givenDigits(input.value()) : digits;
+    return given <= MOST_GIVEN_DIGITS ? Math.max(given, digits) : digits;
   }
 
   private static boolean prints(double value, String text) {
@@ -137,7 +144,7 @@ public final class Workings {
     double[] rounded = new double[exact.length];
     for (int digits = FEWEST_INPUT_DIGITS; digits < MOST_DIGITS; digits++) {
       for (int i = 0; i < exact.length; i++) {
-        rounded[i] = Double.parseDouble(NamedUnit.NUMBER.format(exact[i], digits));
+        rounded[i] = Double.parseDouble(NamedUnit.NUMBER.format(exact[i], digits(step.inputs().get(i), digits)));
       }
       double result = kernel.applyAsDouble(rounded);
       if (prints(result * (1.0 - READER), printed) && prints(result * (1.0 + READER), printed)) {
