@@ -175,7 +175,7 @@ public final class StandardAtmosphere {
   /**
    * The altitude at which a standard day has some density: 2,524.69 m for 0.954457 kg/m³.
    *
-   * @param density ρ [kg/m³], that of −5,000 to 47,000 m (1.931 to 0.001428 kg/m³)
+   * @param density ρ [kg/m³], that of −5,000 to 47,000 m (1.930 to 0.001428 kg/m³)
    * @return density altitude H_ρ [m]
    * @throws IllegalArgumentException if the standard has no such density
    */

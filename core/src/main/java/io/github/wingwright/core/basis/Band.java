@@ -14,9 +14,12 @@ public record Band(double low, double likely, double high) implements Serializab
 
   /** Refuses values out of order or not finite. */
   public Band {
-    if (!(low <= likely && likely <= high) || Double.isInfinite(low) || Double.isInfinite(high)) {
+    if (Double.isInfinite(low) || Double.isInfinite(high)) {
+      throw new IllegalArgumentException("band must be finite, was " + low + ", " + likely + ", " + high);
+    }
+    if (!(low <= likely && likely <= high)) {
       throw new IllegalArgumentException(
-          "band must be finite and in order low ≤ likely ≤ high, was " + low + ", " + likely + ", " + high);
+          "band must be in order low ≤ likely ≤ high, was " + low + ", " + likely + ", " + high);
     }
   }
 

@@ -20,6 +20,10 @@ public final class Workings {
   private static final int RESULT_DIGITS = 5;
   private static final int FEWEST_INPUT_DIGITS = 4;
   private static final int MOST_DIGITS = 17;
+  private static final int MOST_GIVEN_DIGITS = 7;
+
+  /** The reader's own arithmetic rounds differently; a result so near the middle of two printed ones is not safe. */
+  private static final double READER = 1e-12;
 
   private final List<Step> steps;
 
@@ -81,7 +85,7 @@ public final class Workings {
     if (step instanceof Step.Sum sum) {
       int digits = inputDigits(sum, Workings::total);
       StringJoiner terms = new StringJoiner(" + ");
-      sum.inputs().forEach(term -> terms.add(NamedUnit.NUMBER.format(term.value(), digits)));
+      sum.inputs().forEach(term -> terms.add(NamedUnit.NUMBER.format(term.value(), digits(term, digits))));
       return terms.toString();
     }
     Step.Solution solution = (Step.Solution) step;
@@ -110,7 +114,7 @@ public final class Workings {
     List<Symbol> symbols = step.formula().inputs();
     for (int i = 0; i < symbols.size(); i++) {
       Step input = step.inputs().get(i);
-      with.add(symbols.get(i).symbol() + " = " + input.unit().format(input.value(), digits));
+      with.add(symbols.get(i).symbol() + " = " + input.unit().format(input.value(), digits(input, digits)));
     }
     return symbols.isEmpty() ? "" : with.toString();
   }
@@ -123,6 +127,16 @@ public final class Workings {
     return total;
   }
 
+  /** A given value of few digits is not rounded among the inputs either: nobody expects 9.80665 to become 9.8066. */
+  private static int digits(Step input, int digits) {
+    int given = input instanceof Step.Given ? givenDigits(input.value()) : digits;
+    return given <= MOST_GIVEN_DIGITS ? Math.max(given, digits) : digits;
+  }
+
+  private static boolean prints(double value, String text) {
+    return NamedUnit.NUMBER.format(value, RESULT_DIGITS).equals(text);
+  }
+
   /** The fewest digits of the inputs that reproduce the printed result. */
   static int inputDigits(Step step, ToDoubleFunction<double[]> kernel) {
     String printed = NamedUnit.NUMBER.format(step.value(), RESULT_DIGITS);
@@ -130,9 +144,10 @@ public final class Workings {
     double[] rounded = new double[exact.length];
     for (int digits = FEWEST_INPUT_DIGITS; digits < MOST_DIGITS; digits++) {
       for (int i = 0; i < exact.length; i++) {
-        rounded[i] = Double.parseDouble(NamedUnit.NUMBER.format(exact[i], digits));
+        rounded[i] = Double.parseDouble(NamedUnit.NUMBER.format(exact[i], digits(step.inputs().get(i), digits)));
       }
-      if (NamedUnit.NUMBER.format(kernel.applyAsDouble(rounded), RESULT_DIGITS).equals(printed)) {
+      double result = kernel.applyAsDouble(rounded);
+      if (prints(result * (1.0 - READER), printed) && prints(result * (1.0 + READER), printed)) {
         return digits;
       }
     }
