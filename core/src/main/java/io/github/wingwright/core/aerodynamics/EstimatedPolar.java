@@ -113,7 +113,7 @@ public final class EstimatedPolar implements SectionPolar, Serializable {
    *
    * <pre>{@code c_d = 2·C_f·(1 + t) + t²        C_f = 1.328/√Re}</pre>
    *
-   * <p>Source: Hoerner, Fluid-Dynamic Drag, 1965, ch. 6 (from memory). Example: t = 0.09, Re = 6·10⁴ gives 0.0199191.
+   * <p>Source: Hoerner, Fluid-Dynamic Drag, 1965, ch. 6 (from memory). Example: t = 0.09, Re = 6·10⁴ gives 0.0199190.
    *
    * @param thickness thickness ratio t
    * @param reynolds Reynolds number on the chord Re, positive

@@ -143,7 +143,7 @@ public final class FrictionModel implements Serializable {
     if (reynolds.value() <= parameter) {
       return Step.of(SkinFriction.LAMINAR, reynolds);
     }
-    Step transition = Step.given("Reynolds number of transition", "R_t", parameter, CHOSEN);
+    Step transition = Step.given("Reynolds number of transition", "Re_t", parameter, CHOSEN);
     return Step.of(
         SkinFriction.MIXED,
         turbulentStep("C_t", reynolds, length, mach),

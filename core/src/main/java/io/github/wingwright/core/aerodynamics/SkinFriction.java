@@ -57,7 +57,7 @@ public final class SkinFriction {
           .gives("C_f", NamedUnit.NUMBER)
           .as("C_t − Re_t/Re·(C_tt − C_lt)")
           .where("C_t", "turbulent friction at Re", 1e-4, 0.05)
-          .where("R_t", "Reynolds number of transition", 1e4, 1e7)
+          .where("Re_t", "Reynolds number of transition", 1e4, 1e7)
           .where("Re", "Reynolds number, above Re_t", 1e4, 1e9)
           .where("C_tt", "turbulent friction at Re_t", 1e-4, 0.05)
           .where("C_lt", "laminar friction at Re_t", 1e-4, 0.05)
@@ -213,7 +213,7 @@ public final class SkinFriction {
    * starts where it would have begun to be as thick.
    *
    * <pre>{@code
-   * Re_0·C_t(Re_0) = Re_t·C_l(Re_t)        Re_e = Re − Re_t + Re_0        C_f = C_t(Re_e)·Re_e/R
+   * Re_0·C_t(Re_0) = Re_t·C_l(Re_t)        Re_e = Re − Re_t + Re_0        C_f = C_t(Re_e)·Re_e/Re
    * }</pre>
    *
    * <p>The physical alternative to {@link #mixed}, which substitutes friction and lets the thickness jump; it gives
