@@ -83,11 +83,13 @@ public enum BodyFormFactor {
           .computedBy(BodyFormFactor::hoernerLaminar);
 
   private final String label;
-  private final Interval domain;
+  private final double lower;
+  private final double upper;
 
   BodyFormFactor(String label, double lower, double upper) {
     this.label = label;
-    this.domain = Interval.between(lower, upper);
+    this.lower = lower;
+    this.upper = upper;
   }
 
   private static Formula.Definition form(String label, String text, double lower, double upper, Source source) {
@@ -125,7 +127,7 @@ public enum BodyFormFactor {
    * @return fineness ratios
    */
   public Interval domain() {
-    return domain;
+    return Interval.between(lower, upper);
   }
 
   /**
@@ -153,7 +155,7 @@ public enum BodyFormFactor {
    * @return false only for {@link #SHEVELL} outside its domain
    */
   public boolean isDefinedAt(double fineness) {
-    return this != SHEVELL || domain.contains(fineness);
+    return this != SHEVELL || domain().contains(fineness);
   }
 
   /**
@@ -164,14 +166,14 @@ public enum BodyFormFactor {
    */
   public List<Finding> findings(double fineness) {
     List<Finding> findings = new ArrayList<>();
-    if (!domain.contains(fineness)) {
+    if (!domain().contains(fineness)) {
       findings.add(
           Finding.of(
               Severity.CAUTION,
               "form factor of the body",
               "The form factor of " + label + " is used outside its fit; compare it with the others.",
               fineness,
-              domain,
+              domain(),
               NamedUnit.NUMBER,
               formula().source()));
     }

@@ -20,7 +20,7 @@ import java.util.List;
  *
  * <pre>{@code
  * least    2·C_f                                                    laminar friction of both sides
- * likely   1.7·2·C_f + 0.06·(c_l − c_l0)²                           1.7: a flat plate 2 % thick, measured at 10⁵
+ * likely   1.7·2·C_f + 0.08·(c_l − c_l0)²                           1.7: a flat plate 2 % thick, measured at 10⁵
  * greatest 1.7·2·C_f + 0.15·(t + m) + (c_l − c_l0)²/2π              separated from the crest, no suction at the nose
  * c_l0 = 4π·m·0.8        α₀ = −2·m        c_m = −π·m                the angle and the moment 0.6 to 1 of theory
  * }</pre>
@@ -34,7 +34,7 @@ public final class CurvedPlatePolar implements SectionPolar, Serializable {
   private static final Interval RANGE = Interval.between(1e4, 1e5);
   private static final double PLATE_OVER_FRICTION = 1.7;
   private static final double BASE_PRESSURE = 0.15;
-  private static final double LIKELY_GROWTH = 0.06;
+  private static final double LIKELY_GROWTH = 0.08;
   private static final double GREATEST_GROWTH = 1.0 / (2.0 * Math.PI);
   private static final double LEAST_PART = 0.6;
   private static final double LIKELY_PART = 0.8;

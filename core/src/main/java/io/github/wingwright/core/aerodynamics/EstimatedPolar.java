@@ -27,8 +27,8 @@ import java.util.List;
  * greatest c_a + 0.15·(t + m) + (c_l − c_l0)²/2π
  *                                         as if the flow left at the thickest point: base drag on the height of
  *                                         thickness and camber, and no suction at the nose
- * likely   c_a + s/2·0.15·(t + m) + k·(c_l − c_l0)²,    k = (0.15 + 0.35·s)/2π
- * s        1 below 5·10⁴, falling with log Re to 0 at 1.5·10⁵: how separated the flow is
+ * likely   c_a + 0.7·s·0.15·(t + m) + k·(c_l − c_l0)²,    k = (0.15 + 0.5·s)/2π
+ * s        1 below 3·10⁴, falling with log Re to 0 at 1.5·10⁵: how separated the flow is
  * }</pre>
  *
  * <p>On the section of 6 % camber and 9 % thickness, measured 0.028 and 0.036 at 6·10⁴, the likely value is 0.029; on the
@@ -46,8 +46,12 @@ public final class EstimatedPolar implements SectionPolar, Serializable {
   /** Reynolds number below which a separated laminar layer does not come back. */
   public static final double NO_REATTACHMENT_BELOW = 5e4;
 
-  /** Reynolds number from which the layer comes back soon enough not to matter. */
-  private static final double ATTACHED_FROM = 1.5e5;
+  /** Logarithms of the Reynolds numbers between which the flow goes from all separated to all attached. */
+  private static final double SEPARATED = Math.log(3e4);
+
+  private static final double ATTACHED = Math.log(1.5e5);
+
+  private static final double LIKELY_PART = 0.7;
 
   private static final double BASE_PRESSURE = 0.15;
   private static final double NO_SUCTION = 1.0 / (2.0 * Math.PI);
@@ -113,7 +117,7 @@ public final class EstimatedPolar implements SectionPolar, Serializable {
    *
    * <pre>{@code c_d = 2·C_f·(1 + t) + t²        C_f = 1.328/√Re}</pre>
    *
-   * <p>Source: Hoerner, Fluid-Dynamic Drag, 1965, ch. 6 (from memory). Example: t = 0.09, Re = 6·10⁴ gives 0.0199191.
+   * <p>Source: Hoerner, Fluid-Dynamic Drag, 1965, ch. 6 (from memory). Example: t = 0.09, Re = 6·10⁴ gives 0.0199190.
    *
    * @param thickness thickness ratio t
    * @param reynolds Reynolds number on the chord Re, positive
@@ -123,25 +127,19 @@ public final class EstimatedPolar implements SectionPolar, Serializable {
     return 2.0 * SkinFriction.laminar(reynolds) * (1.0 + thickness) + thickness * thickness;
   }
 
-  /**
-   * How separated the flow is: 1 where it does not come back, 0 where it comes back soon.
-   *
-   * @param reynolds Reynolds number on the chord
-   * @return 0 to 1, linear in log Re between 5·10⁴ and 1.5·10⁵
-   */
-  static double separation(double reynolds) {
-    double part = Math.log(reynolds / NO_REATTACHMENT_BELOW) / Math.log(ATTACHED_FROM / NO_REATTACHMENT_BELOW);
-    return 1.0 - Math.max(0.0, Math.min(1.0, part));
+  /** How separated the flow is: 1 where it does not come back, 0 where it comes back soon. */
+  private static double separation(double logarithm) {
+    return Math.max(0.0, Math.min(1.0, (ATTACHED - logarithm) / (ATTACHED - SEPARATED)));
   }
 
   /** Lift coefficient of least drag: the design lift, less what decambering takes. */
-  private double leastDragLift(double reynolds) {
-    return 0.5 * (1.0 + ANGLE_PART.at(reynolds)) * theory.designLift();
+  private double leastDragLift(double logarithm) {
+    return 0.5 * (1.0 + ANGLE_PART.atLogarithm(logarithm)) * theory.designLift();
   }
 
   @Override
   public Band profileDrag(double cl, double reynolds) {
-    double offset = cl - leastDragLift(reynolds);
+    double offset = cl - leastDragLift(Math.log(reynolds));
     double least = 2.0 * SkinFriction.laminar(reynolds);
     double greatest =
         attachedDrag(thickness, reynolds) + BASE_PRESSURE * (thickness + camber) + NO_SUCTION * offset * offset;
@@ -150,11 +148,12 @@ public final class EstimatedPolar implements SectionPolar, Serializable {
 
   @Override
   public double likelyProfileDrag(double cl, double reynolds) {
-    double s = separation(reynolds);
-    double offset = cl - leastDragLift(reynolds);
+    double logarithm = Math.log(reynolds);
+    double s = separation(logarithm);
+    double offset = cl - leastDragLift(logarithm);
     return attachedDrag(thickness, reynolds)
-        + 0.5 * s * BASE_PRESSURE * (thickness + camber)
-        + (0.15 + 0.35 * s) * NO_SUCTION * offset * offset;
+        + LIKELY_PART * s * BASE_PRESSURE * (thickness + camber)
+        + (0.15 + 0.5 * s) * NO_SUCTION * offset * offset;
   }
 
   @Override

@@ -92,7 +92,7 @@ public final class InducedDrag {
    *
    * <pre>{@code C_Di = (1 + δ)·C_L²/(π·A)}</pre>
    *
-   * <p>Example: C_L = 0.8, δ = 0.0172, A = 8 gives 0.0259027.
+   * <p>Example: C_L = 0.8, δ = 0.0172, A = 8 gives 0.0259028.
    *
    * @param lift C_L
    * @param loss δ, not negative

@@ -25,10 +25,11 @@ final class LogTable implements Serializable {
   }
 
   double at(double reynolds) {
-    if (value.length == 1) {
-      return value[0];
-    }
-    double x = Math.log(reynolds);
+    return atLogarithm(Math.log(reynolds));
+  }
+
+  /** The same for a logarithm that is at hand. */
+  double atLogarithm(double x) {
     int last = value.length - 1;
     if (x <= logarithm[0]) {
       return value[0];

@@ -216,7 +216,7 @@ public final class SkinFriction {
    * starts where it would have begun to be as thick.
    *
    * <pre>{@code
-   * Re_0·C_t(Re_0) = Re_t·C_l(Re_t)        Re_e = Re − Re_t + Re_0        C_f = C_t(Re_e)·Re_e/R
+   * Re_0·C_t(Re_0) = Re_t·C_l(Re_t)        Re_e = Re − Re_t + Re_0        C_f = C_t(Re_e)·Re_e/Re
    * }</pre>
    *
    * <p>The physical alternative to {@link #mixed}, which substitutes friction and lets the thickness jump; it gives

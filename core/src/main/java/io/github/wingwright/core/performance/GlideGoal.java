@@ -8,15 +8,13 @@ import io.github.wingwright.core.quantity.Time;
 /** What a glider is built to do best, and in whose unit choices are priced. */
 public enum GlideGoal {
   /** How far it glides from its launch height in still air. */
-  DISTANCE(Length.METRE, "distance"),
+  DISTANCE("distance"),
   /** How long it stays up from its launch height. */
-  DURATION(Time.SECOND, "duration");
+  DURATION("duration");
 
-  private final NamedUnit<?> unit;
   private final String words;
 
-  GlideGoal(NamedUnit<?> unit, String words) {
-    this.unit = unit;
+  GlideGoal(String words) {
     this.words = words;
   }
 
@@ -40,7 +38,7 @@ public enum GlideGoal {
    * @return metre or second
    */
   public NamedUnit<?> unit() {
-    return unit;
+    return this == DISTANCE ? Length.METRE : Time.SECOND;
   }
 
   /**

@@ -4,6 +4,7 @@ package io.github.wingwright.core.performance;
 import io.github.wingwright.core.aerodynamics.AircraftDrag;
 import io.github.wingwright.core.numerics.Minimum;
 import io.github.wingwright.core.numerics.Tolerance;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * The glide of an aircraft on plain numbers, for loops: what {@link GlidePerformance} says in quantities.
@@ -13,14 +14,14 @@ import io.github.wingwright.core.numerics.Tolerance;
  * each round.
  *
  * <p>A drag polar of a section need not be smooth or have one minimum, so an optimum is looked for by a scan over the whole
- * polar and then refined. At the end of the polar it may be the end.
+ * polar, with the cosine taken as 1, and then refined around the best of the scan. At the end of the polar it may be the end.
  */
 public final class GlideKernel {
   /** The scan begins at this part of the usable lift: nobody glides best at less. */
   static final double LOWEST_PART = 0.1;
 
   private static final int SCAN_STEPS = 24;
-  private static final Tolerance LIFT_TOLERANCE = Tolerance.relative(1e-8);
+  private static final Tolerance LIFT_TOLERANCE = Tolerance.relative(1e-7);
   private static final int MOST_ROUNDS = 25;
 
   private GlideKernel() {}
@@ -43,7 +44,7 @@ public final class GlideKernel {
     double cd = drag.likelyCoefficient(lift, level, kinematicViscosity);
     for (int i = 0; i < MOST_ROUNDS; i++) {
       double next = drag.likelyCoefficient(lift, level * rootOfCosine(lift, cd), kinematicViscosity);
-      if (Math.abs(next - cd) <= 1e-13 * cd) {
+      if (Math.abs(next - cd) <= 1e-11 * cd) {
         return next;
       }
       cd = next;
@@ -110,13 +111,10 @@ public final class GlideKernel {
   public static double bestGlideLift(
       AircraftDrag drag, double weightOverArea, double density, double kinematicViscosity) {
     double usable = usableLift(drag, weightOverArea, density, kinematicViscosity);
-    return Minimum.amongSeveral(
-            cl -> dragCoefficient(drag, cl, weightOverArea, density, kinematicViscosity) / cl,
-            LOWEST_PART * usable,
-            usable,
-            SCAN_STEPS,
-            LIFT_TOLERANCE)
-        .argument();
+    return refined(
+        cl -> drag.likelyCoefficient(cl, SteadyGlide.levelSpeed(weightOverArea, density, cl), kinematicViscosity) / cl,
+        cl -> dragCoefficient(drag, cl, weightOverArea, density, kinematicViscosity) / cl,
+        usable);
   }
 
   /**
@@ -131,17 +129,31 @@ public final class GlideKernel {
   public static double leastSinkLift(
       AircraftDrag drag, double weightOverArea, double density, double kinematicViscosity) {
     double usable = usableLift(drag, weightOverArea, density, kinematicViscosity);
-    return Minimum.amongSeveral(
-            cl ->
-                sinkRate(
-                    cl,
-                    dragCoefficient(drag, cl, weightOverArea, density, kinematicViscosity),
-                    weightOverArea,
-                    density),
-            LOWEST_PART * usable,
-            usable,
-            SCAN_STEPS,
-            LIFT_TOLERANCE)
-        .argument();
+    return refined(
+        cl -> {
+          double speed = SteadyGlide.levelSpeed(weightOverArea, density, cl);
+          return speed * drag.likelyCoefficient(cl, speed, kinematicViscosity) / cl;
+        },
+        cl ->
+            sinkRate(
+                cl, dragCoefficient(drag, cl, weightOverArea, density, kinematicViscosity), weightOverArea, density),
+        usable);
+  }
+
+  /** Scans the whole polar with the quick function and refines around the best with the exact one. */
+  static double refined(DoubleUnaryOperator quick, DoubleUnaryOperator exact, double usable) {
+    double step = (1.0 - LOWEST_PART) * usable / SCAN_STEPS;
+    int best = 0;
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i <= SCAN_STEPS; i++) {
+      double value = quick.applyAsDouble(usable - i * step);
+      if (value < least) {
+        least = value;
+        best = i;
+      }
+    }
+    double upper = best == 0 ? usable : usable - (best - 1) * step;
+    double lower = usable - Math.min(SCAN_STEPS, best + 1) * step;
+    return Minimum.within(exact, lower, upper, LIFT_TOLERANCE).argument();
   }
 }

@@ -8,8 +8,6 @@ import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Severity;
 import io.github.wingwright.core.basis.Source;
-import io.github.wingwright.core.numerics.Minimum;
-import io.github.wingwright.core.numerics.Tolerance;
 import io.github.wingwright.core.quantity.Acceleration;
 import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Length;
@@ -20,6 +18,7 @@ import io.github.wingwright.core.quantity.Time;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * How an aircraft of one mass glides in one air.
@@ -37,9 +36,6 @@ import java.util.List;
  */
 public final class GlidePerformance implements Serializable {
   private static final long serialVersionUID = 1L;
-
-  private static final int SCAN_STEPS = 24;
-  private static final Tolerance LIFT_TOLERANCE = Tolerance.relative(1e-8);
 
   /** A lift within this part of the usable one counts as the end of the polar. */
   private static final double END = 1.0 - 1e-6;
@@ -167,17 +163,12 @@ public final class GlidePerformance implements Serializable {
   }
 
   private double greatest(boolean mostDrag) {
-    return 1.0
-        / Minimum.amongSeveral(
-                cl -> {
-                  Band cd = drag.coefficient(cl, SteadyGlide.levelSpeed(p, rho, cl), nu);
-                  return (mostDrag ? cd.high() : cd.low()) / cl;
-                },
-                GlideKernel.LOWEST_PART * usable,
-                usable,
-                SCAN_STEPS,
-                LIFT_TOLERANCE)
-            .value();
+    DoubleUnaryOperator dragOverLift =
+        cl -> {
+          Band cd = drag.coefficient(cl, SteadyGlide.levelSpeed(p, rho, cl), nu);
+          return (mostDrag ? cd.high() : cd.low()) / cl;
+        };
+    return 1.0 / dragOverLift.applyAsDouble(GlideKernel.refined(dragOverLift, dragOverLift, usable));
   }
 
   /**

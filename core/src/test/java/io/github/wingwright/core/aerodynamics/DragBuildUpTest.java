@@ -1,0 +1,141 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.aerodynamics;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import io.github.wingwright.core.atmosphere.AirState;
+import io.github.wingwright.core.atmosphere.FlightCondition;
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Workings;
+import io.github.wingwright.core.geometry.BodyShape;
+import io.github.wingwright.core.geometry.Fuselage;
+import io.github.wingwright.core.geometry.Planform;
+import io.github.wingwright.core.geometry.Wing;
+import io.github.wingwright.core.quantity.Angle;
+import io.github.wingwright.core.quantity.Area;
+import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.quantity.Pressure;
+import io.github.wingwright.core.quantity.Speed;
+import io.github.wingwright.core.quantity.Temperature;
+import io.github.wingwright.testing.PublishedValues;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class DragBuildUpTest {
+  private static final AirState AIR = AirState.of(Pressure.hectopascals(1013.25), Temperature.degreesCelsius(20));
+  private static final Fuselage BODY = new Fuselage(BodyShape.capsule(), Length.millimetres(180), Length.millimetres(24));
+  private static final Wing WING =
+      Wing.of(Planform.tapered(Length.metres(0.4), Length.metres(0.06), Length.metres(0.04)), new FourDigitShape(0.04, 0.06));
+
+  private static List<FrictionModel> models() {
+    return List.of(
+        FrictionModel.laminar(),
+        FrictionModel.turbulent(TurbulentFriction.KARMAN_SCHOENHERR),
+        FrictionModel.mixed(5e4, TurbulentFriction.PRANDTL_SCHLICHTING).withRoughness(Length.micrometres(20)),
+        FrictionModel.mixed(5e6, TurbulentFriction.PRANDTL_SCHLICHTING),
+        FrictionModel.partlyLaminar(0.3, TurbulentFriction.FIFTH_ROOT).withRoughness(Length.micrometres(200)));
+  }
+
+  private static DragBuildUp everything() {
+    DragBuildUp build = DragBuildUp.about(WING.planform().area());
+    for (FrictionModel model : models()) {
+      for (BodyFormFactor form : BodyFormFactor.values()) {
+        build = build.with(DragComponent.body("body " + form, BODY, model, form).withInterference(1.1));
+      }
+      for (SurfaceFormFactor form : SurfaceFormFactor.values()) {
+        build = build.with(DragComponent.surface("wing " + form, WING, model, form));
+      }
+    }
+    return build
+        .with(DragComponent.upsweep(Angle.degrees(8), BODY.frontalArea()))
+        .with(DragComponent.base(Area.squareMillimetres(30)))
+        .with(DragComponent.protuberance("hook", 1.2, Area.squareMillimetres(12), Source.COMMON_PRACTICE))
+        .with(DragComponent.item("measured", Area.squareMillimetres(5), Source.COMMON_PRACTICE))
+        .withLeakageAndProtuberances(0.05);
+  }
+
+  @Test
+  void the_quick_path_and_the_workings_are_equal_to_the_bit() {
+    DragBuildUp build = everything();
+    for (double v : new double[] {3.0, 6.0, 40.0}) {
+      FlightCondition flight = FlightCondition.of(AIR, Speed.metresPerSecond(v));
+      assertThat(build.at(flight).value())
+          .isEqualTo(build.coefficient(v, AIR.kinematicViscosity().si(), flight.machNumber()));
+    }
+  }
+
+  @Test
+  void every_line_of_the_workings_can_be_printed() {
+    String text = Workings.of(List.of(everything().at(FlightCondition.of(AIR, Speed.metresPerSecond(40))).coefficient())).toString();
+    assertThat(text).contains("C_f·FF·Q·S_wet", "0.242/√(C_f)", "38.21·(L/k)^1.053", "3.83·u^2.5·A_max");
+  }
+
+  @Test
+  void the_coefficient_is_the_sum_of_the_products_of_the_handbook() {
+    double v = 6.0;
+    double nu = 1.5e-5;
+    double cf = 1.328 / Math.sqrt(v * 0.18 / nu);
+    double wetted = Math.PI * 0.024 * 0.18;
+    double form = 1.0 + 1.5 / Math.pow(7.5, 1.5) + 7.0 / Math.pow(7.5, 3.0);
+    DragBuildUp build =
+        DragBuildUp.about(Area.squareMetres(0.02))
+            .with(DragComponent.body("body", BODY, FrictionModel.laminar(), BodyFormFactor.HOERNER).withInterference(1.05));
+    assertThat(build.coefficient(v, nu, 0.0)).isCloseTo(cf * form * 1.05 * wetted / 0.02, within(1e-14));
+  }
+
+  @Test
+  void shares_add_up_to_one_and_leakage_is_added_on_top() {
+    DragBreakdown breakdown = everything().at(FlightCondition.of(AIR, Speed.metresPerSecond(6)));
+    assertThat(breakdown.lines().stream().mapToDouble(DragBreakdown.Part::share).sum()).isCloseTo(1.0, within(1e-12));
+    DragBuildUp plain = DragBuildUp.about(Area.squareMetres(0.02)).with(DragComponent.base(Area.squareMetres(0.001)));
+    assertThat(plain.withLeakageAndProtuberances(0.1).coefficient(6, 1.5e-5, 0))
+        .isCloseTo(1.1 * plain.coefficient(6, 1.5e-5, 0), within(1e-15));
+  }
+
+  @Test
+  void the_surface_of_a_model_wing_carries_the_finding_that_form_factors_mislead() {
+    DragBuildUp build =
+        DragBuildUp.about(WING.planform().area())
+            .with(DragComponent.surface("wing", WING, FrictionModel.laminar(), SurfaceFormFactor.TORENBEEK));
+    assertThat(build.at(FlightCondition.of(AIR, Speed.metresPerSecond(6))).findings())
+        .anySatisfy(f -> assertThat(f.subject()).isEqualTo("friction times form factor"));
+  }
+
+  @Test
+  void what_makes_no_sense_is_refused_with_its_value() {
+    assertThatThrownBy(() -> DragBuildUp.about(Area.ZERO)).hasMessage("reference area in square metres must be positive, was 0.0");
+    assertThatThrownBy(() -> DragBuildUp.about(Area.squareMetres(1)).at(FlightCondition.of(AIR, Speed.metresPerSecond(5))))
+        .isInstanceOf(IllegalStateException.class)
+        .hasMessage("a drag build-up needs at least one component, has none");
+    Fuselage needle = new Fuselage(BodyShape.capsule(), Length.metres(1), Length.millimetres(20));
+    assertThatThrownBy(() -> DragComponent.body("needle", needle, FrictionModel.laminar(), BodyFormFactor.SHEVELL))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("must be 4.0 to 10.0, was 50.0");
+  }
+
+  @ParameterizedTest
+  @MethodSource("afterbodies")
+  void afterbody_drag_is_the_published_one(PublishedValues.Row row) {
+    double argument = row.number("argument");
+    double ratio =
+        row.text("kind").equals("upsweep_deg")
+            ? AfterbodyDrag.upsweep(Math.toRadians(argument), 1.0)
+            : AfterbodyDrag.base(argument, 1.0);
+    assertThat(ratio).as(row.toString()).isCloseTo(row.number("ratio"), within(row.number("tolerance")));
+  }
+
+  static Stream<PublishedValues.Row> afterbodies() {
+    return PublishedValues.beside(DragBuildUpTest.class, "afterbody.csv").rows();
+  }
+
+  @Test
+  void a_thicker_layer_shields_the_base() {
+    assertThat(AfterbodyDrag.shieldedBase(4e-4, 4e-4)).isCloseTo(1.16e-5, within(1e-12));
+    assertThat(AfterbodyDrag.shieldedBase(4e-4, 1e-4)).isLessThan(AfterbodyDrag.shieldedBase(1e-4, 1e-4));
+  }
+}
