@@ -8,7 +8,13 @@ import io.github.wingwright.core.geometry.Wing;
 import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Volume;
 
-/** A way to reckon the pitching-moment slope of the fuselage. */
+/**
+ * A way to reckon the pitching-moment slope of the fuselage.
+ *
+ * <p>Munk's body flies alone. Strips and factor know the wing: where it stands far forward most of the body lies in its
+ * downwash, and they give a third to a fifth of Munk's couple. So Munk is the careful choice, and the usual one for a
+ * first flight; with a long nose ahead of the wing the strips may give more.
+ */
 public enum FuselageMethod {
   /** Munk's couple with Lamb's exact apparent-mass factors of the ellipsoid of the same fineness. */
   MUNK("slender body with apparent mass") {

@@ -87,6 +87,20 @@ public final class NeutralPoint {
           .from(Sources.NEUTRAL_POINT)
           .computedBy(NeutralPoint::tailSlope);
 
+  /** Moment slope about the centre of gravity. */
+  public static final Formula MOMENT_SLOPE =
+      Formula.named("moment slope about the centre of gravity")
+          .gives("C_mα", NamedUnit.PER_RADIAN)
+          .as("a_w·(h − h_w) + C_f − t·(h_h − h)")
+          .where("a_w", "lift-curve slope of the wing", NamedUnit.PER_RADIAN, 0.5, 7)
+          .where("h", "centre of gravity, fraction of c̄", -1, 2)
+          .where("h_w", "aerodynamic centre of the wing", 0.1, 0.6)
+          .where("C_f", "moment slope of the fuselage C_mα,f", NamedUnit.PER_RADIAN, -1, 3)
+          .where("t", "lift slope of the tail on the wing area", NamedUnit.PER_RADIAN, 0, 7)
+          .where("h_h", "aerodynamic centre of the tail", -15, 20)
+          .from(Sources.MOMENT_EQUATION)
+          .computedBy(NeutralPoint::momentSlope);
+
   private final Step position;
   private final Length leadingEdge;
   private final Length chord;
@@ -136,6 +150,30 @@ public final class NeutralPoint {
       double tailCentre) {
     double t = tailEfficiency * areaRatio * tailSlope * (1.0 - downwash);
     return (wingSlope * wingCentre - fuselageSlope + t * tailCentre) / (wingSlope + t);
+  }
+
+  /**
+   * Moment slope about the centre of gravity, negative for a stable aircraft.
+   *
+   * <p>Example: a wind-tunnel model with a_w = 0.08 and t = 0.013 per degree, h = 0.35, h_w = 0.24, h_h = 2.05 and no
+   * fuselage has −0.0133 per degree.
+   *
+   * @param wingSlope a_w [1/rad]
+   * @param centreOfGravity h
+   * @param wingCentre h_w
+   * @param fuselageSlope C_mα,f [1/rad]
+   * @param tailSlope t [1/rad] on the wing area
+   * @param tailCentre h_h
+   * @return C_mα [1/rad]
+   */
+  public static double momentSlope(
+      double wingSlope,
+      double centreOfGravity,
+      double wingCentre,
+      double fuselageSlope,
+      double tailSlope,
+      double tailCentre) {
+    return wingSlope * (centreOfGravity - wingCentre) + fuselageSlope - tailSlope * (tailCentre - centreOfGravity);
   }
 
   /**

@@ -14,6 +14,7 @@ import io.github.wingwright.core.basis.Workings;
 import io.github.wingwright.core.geometry.Airframe;
 import io.github.wingwright.core.geometry.Placement;
 import io.github.wingwright.core.geometry.Wing;
+import io.github.wingwright.core.mass.Ballast;
 import io.github.wingwright.core.numerics.Roots;
 import io.github.wingwright.core.numerics.Tolerance;
 import io.github.wingwright.core.quantity.Length;
@@ -42,18 +43,6 @@ import java.util.function.DoubleUnaryOperator;
  * the wing goes to the end that comes nearest, and ballast does the rest as far as it may.
  */
 public final class WingStation {
-  /** Ballast that moves the centre of gravity. */
-  public static final Formula BALLAST =
-      Formula.named("ballast")
-          .gives("m_b", Mass.KILOGRAM)
-          .as("m·(x − x_t) / (x_t − x_b)")
-          .where("m", "mass without ballast", Mass.KILOGRAM, 1e-4, 1e5)
-          .where("x", "centre of gravity without ballast", Length.METRE, -1, 100)
-          .where("x_t", "centre of gravity wanted", Length.METRE, -1, 100)
-          .where("x_b", "place of the ballast", Length.METRE, -1, 100)
-          .from(Source.DEFINITION)
-          .computedBy(WingStation::ballastMass);
-
   /** Centre of gravity of two masses. */
   public static final Formula TWO_MASSES =
       Formula.named("centre of gravity")
@@ -200,21 +189,6 @@ public final class WingStation {
   }
 
   /**
-   * Ballast that moves a centre of gravity.
-   *
-   * <p>Example: 60 g at 145 mm, wanted at 120 mm, ballast at 10 mm: 13.64 g.
-   *
-   * @param mass mass without ballast m [kg]
-   * @param centre its centre of gravity x [m]
-   * @param target centre of gravity wanted x_t [m]
-   * @param place place of the ballast x_b [m], not at the target
-   * @return m_b [kg]; negative where mass would have to be taken away
-   */
-  public static double ballastMass(double mass, double centre, double target, double place) {
-    return mass * (centre - target) / (target - place);
-  }
-
-  /**
    * Centre of gravity of two masses.
    *
    * @param mass1 first mass [kg]
@@ -299,7 +273,7 @@ public final class WingStation {
     if (!reached) {
       Step needed =
           Step.of(
-              BALLAST,
+              Ballast.MASS,
               totalStep(),
               centre,
               target,

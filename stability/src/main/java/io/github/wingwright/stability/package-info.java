@@ -1,6 +1,114 @@
 // SPDX-License-Identifier: Apache-2.0
 
-/** Tails, balance, trim, static and dynamic stability, and the loop that closes a design. */
+/**
+ * Tails, balance, static stability and trim: a short lecture with the types that compute it.
+ *
+ * <h2>Pitch</h2>
+ *
+ * <p>An aircraft that is disturbed in pitch returns by itself if a gust that raises its nose makes a moment that lowers it.
+ * Wing, fuselage and tail each make one. With every place written as a fraction of the wing's mean aerodynamic chord c̄
+ * behind its leading edge, and moments positive nose-up about the centre of gravity at h:
+ *
+ * <pre>{@code
+ * C_m = C_m,ac + C_mα,f·α + C_L,w·(h − h_w) − T·(h_h − h)
+ * T   = η_h·(S_h/S)·C_Lh                    the tail's lift on the wing's area, positive up
+ * }</pre>
+ *
+ * <p>The wing lifts ahead of or behind the centre of gravity by C_L,w·(h − h_w): its aerodynamic centre h_w is near ¼. The
+ * fuselage always destabilises: {@link io.github.wingwright.stability.FuselageMoment}. The tail lifts far behind, where it
+ * saves the day, but it stands in air that the wing has turned down: of a change of angle of attack it sees only
+ * (1 − ε_α), {@link io.github.wingwright.stability.Downwash}. Against the angle of attack, and with t the tail's slope on
+ * the wing's area:
+ *
+ * <pre>{@code
+ * C_mα = a_w·(h − h_w) + C_mα,f − t·(h_h − h)              t = η_h·(S_h/S)·a_h·(1 − ε_α)
+ * h_n  = (a_w·h_w − C_mα,f + t·h_h)/(a_w + t)              the centre of gravity at which C_mα vanishes
+ * K_n  = h_n − h = −C_mα/(a_w + t)                         the static margin: positive is stable
+ * }</pre>
+ *
+ * <p>h_n is the neutral point ({@link io.github.wingwright.stability.NeutralPoint}), K_n the static margin
+ * ({@link io.github.wingwright.stability.StaticMargin}). Stability says that the aircraft returns; trim says where to. The
+ * moment vanishes at the wanted lift if wing and tail are set at the right angle to each other, the decalage
+ * δ = i_w − i_h, positive when the tail is set leading edge down against the wing
+ * ({@link io.github.wingwright.stability.Trim}):
+ *
+ * <pre>{@code
+ * δ = α_0 − α_h0 + (1 − ε_α)·(C_L − T)/a_w − T/(η_h·(S_h/S)·a_h)
+ * }</pre>
+ *
+ * <p>A stable aircraft needs more decalage to fly slower. At the neutral point no change of decalage changes the trim.
+ *
+ * <h2>Size of the tails</h2>
+ *
+ * <p>What a tail does is its area times its arm, against the wing's area times a length: the tail volume coefficients
+ * ({@link io.github.wingwright.stability.TailVolume}). They are the first guess; a wanted static margin, trim at the
+ * greatest lift and directional stability ask for areas of their own, and the greatest decides
+ * ({@link io.github.wingwright.stability.TailSizing}).
+ *
+ * <pre>{@code
+ * V_h = S_h·l_h/(S·c̄)        V_v = S_v·l_v/(S·b)
+ * }</pre>
+ *
+ * <h2>Balance</h2>
+ *
+ * <p>The centre of gravity is brought to its place by moving the wing first and by ballast second
+ * ({@link io.github.wingwright.stability.WingStation}): the wing takes the neutral point along nearly all the way, the
+ * centre of gravity only by its share of the mass.
+ *
+ * <h2>Roll and yaw</h2>
+ *
+ * <p>Whether a bank grows into a spiral is the balance of dihedral Γ against fin, at the lift coefficient of the turn
+ * ({@link io.github.wingwright.stability.LateralStability}): B = (l_v/b)·(Γ/C_L), stable above 5°.
+ *
+ * <h2>Map of the types</h2>
+ *
+ * <table>
+ *   <caption>What computes what, with an example of each</caption>
+ *   <tr><th>type</th><th>gives</th><th>example</th></tr>
+ *   <tr><td>{@link io.github.wingwright.stability.AircraftClass}</td><td>ranges of a class</td>
+ *       <td>V_h of hand-launched gliders 0.5 to 0.8</td></tr>
+ *   <tr><td>{@link io.github.wingwright.stability.TailVolume}</td><td>coefficient, area or arm</td>
+ *       <td>0.8 for 30.73 ft² at 15 ft behind 134 ft² with c̄ 4.3 ft</td></tr>
+ *   <tr><td>{@link io.github.wingwright.stability.TailSizing}</td><td>a tail in its place</td>
+ *       <td>45 cm², 125 mm span, at 285 mm</td></tr>
+ *   <tr><td>{@link io.github.wingwright.stability.Downwash}</td><td>ε_α by seven methods</td>
+ *       <td>0.38 to 0.54 for A = 6, l_h = 0.45·b</td></tr>
+ *   <tr><td>{@link io.github.wingwright.stability.ApparentMass}</td><td>k₁, k₂, k′ of an ellipsoid</td>
+ *       <td>0.0452, 0.9171, 0.7623 for fineness 6</td></tr>
+ *   <tr><td>{@link io.github.wingwright.stability.FuselageMoment}</td><td>C_mα,f by three methods</td>
+ *       <td>1.178 per radian for the light twin of the tests</td></tr>
+ *   <tr><td>{@link io.github.wingwright.stability.PitchModel}</td><td>the numbers of an airframe</td>
+ *       <td>from it neutral point, margin and trim</td></tr>
+ *   <tr><td>{@link io.github.wingwright.stability.NeutralPoint}</td><td>h_n with each part's share</td>
+ *       <td>0.399 = 0.25 + tail 0.361 − fuselage 0.211</td></tr>
+ *   <tr><td>{@link io.github.wingwright.stability.Trim}</td><td>decalage as a range</td>
+ *       <td>2.1° (0.4° to 4.6°)</td></tr>
+ *   <tr><td>{@link io.github.wingwright.stability.WingStation}</td><td>wing's place, then ballast</td>
+ *       <td>wing at 86 mm, no ballast, margin 15 %</td></tr>
+ *   <tr><td>{@link io.github.wingwright.stability.LateralStability}</td><td>spiral parameter</td>
+ *       <td>6.2° for 12.1° of dihedral at C_L 0.75</td></tr>
+ * </table>
+ *
+ * <h2>Notation and policies</h2>
+ *
+ * <p>S, b, c̄, A and λ are the wing's area, span, mean aerodynamic chord, aspect and taper ratio; a_w and a_h the lift-curve
+ * slopes of wing and tail on their own areas; S_h, S_v, l_h, l_v areas and arms of the horizontal and vertical tail; η_h
+ * the tail efficiency; ε the downwash angle, ε_α its gradient. Arms run from the wing's quarter mean aerodynamic chord to
+ * the tail's, positive aft. x is measured aft from the nose tip; moments are nose-up positive; an elevator is deflected
+ * positively with its trailing edge down.
+ *
+ * <p>Numbers that are not well known (section data at small Reynolds numbers, downwash) are carried as bands. Kernels are
+ * public static methods on SI {@code double}s that allocate nothing; results on top of them carry their workings and
+ * findings. Everything is immutable and may be used from any thread. Ranges for full-size aircraft and for small models
+ * stand side by side and are never mixed.
+ *
+ * <h2>Sources</h2>
+ *
+ * <p>Raymer, Aircraft Design: A Conceptual Approach; Perkins and Hage, Airplane Performance, Stability and Control; Lamb,
+ * Hydrodynamics; NACA Reports 184, 711 and TM 1036; USAF Stability and Control DATCOM; the course books of Purdue (AAE 451)
+ * and of H. Smith (Aircraft Flight Mechanics); M. Drela's rules for small models. Each formula says where it is from and
+ * whether that was read or remembered.
+ */
 @NullMarked
 package io.github.wingwright.stability;
 
