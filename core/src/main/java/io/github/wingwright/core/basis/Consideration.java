@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.basis;
 
+import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.OptionalDouble;
 
 /**
@@ -62,6 +63,18 @@ public interface Consideration {
    */
   default Interval lengthsAt(double diameter, Interval search) {
     return MarginSearch.interval(l -> margin(l, diameter), search);
+  }
+
+  /**
+   * How it would have to give way to be satisfied with a body that it refuses.
+   *
+   * @param length length of the body [m]
+   * @param diameter diameter of the body [m]
+   * @return for example {@code "\"fineness ratio 6 to 10\" widened to 12.5"}
+   */
+  default String givingWayTo(double length, double diameter) {
+    double miss = -margin(length, diameter);
+    return "\"" + name() + "\" missed by " + NamedUnit.NUMBER.format(100.0 * miss, 2) + " %";
   }
 
   /**

@@ -5,6 +5,7 @@ import io.github.wingwright.core.basis.Consideration;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Strength;
+import io.github.wingwright.core.quantity.Length;
 
 /** A diameter between two ends, whatever the length. */
 record DiameterWithin(String name, Strength strength, Source source, Interval diameters) implements Consideration {
@@ -22,5 +23,10 @@ record DiameterWithin(String name, Strength strength, Source source, Interval di
   @Override
   public Interval lengthsAt(double diameter, Interval search) {
     return diameters.contains(diameter) ? Interval.ALL : Interval.NONE;
+  }
+
+  @Override
+  public String givingWayTo(double length, double diameter) {
+    return "\"" + name + "\" relaxed to " + Length.MILLIMETRE.format(diameter, 4);
   }
 }

@@ -72,4 +72,9 @@ record Enclosing(String name, Strength strength, Source source, BodyShape shape,
     }
     return Interval.atLeast(high);
   }
+
+  @Override
+  public String givingWayTo(double length, double diameter) {
+    return "\"" + name + "\" with " + Margins.percent(enclosed(length, diameter) / volume) + " of the contents";
+  }
 }

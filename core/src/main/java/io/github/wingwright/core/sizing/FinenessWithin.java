@@ -25,4 +25,9 @@ record FinenessWithin(String name, Strength strength, Source source, double leas
   public Interval lengthsAt(double diameter, Interval search) {
     return Interval.between(diameter * least, diameter * most);
   }
+
+  @Override
+  public String givingWayTo(double length, double diameter) {
+    return "\"" + name + "\" widened to " + Considerations.number(length / diameter);
+  }
 }

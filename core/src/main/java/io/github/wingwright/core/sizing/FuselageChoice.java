@@ -10,6 +10,7 @@ import io.github.wingwright.core.basis.Severity;
 import io.github.wingwright.core.basis.Sized;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
+import io.github.wingwright.core.basis.Weighed;
 import io.github.wingwright.core.basis.Workings;
 import io.github.wingwright.core.geometry.BodyShape;
 import io.github.wingwright.core.geometry.Fuselage;
@@ -74,7 +75,7 @@ final class FuselageChoice {
       return Step.given("length, as fixed", "L", sizing.fixedLength().get(), Source.BRIEF);
     }
     return lengthStep(
-        "L = the longest at which some diameter satisfies all considerations", () -> sizing.lengthOf(negotiation));
+        "L = the longest at which some diameter satisfies all considerations", () -> sizing.lengthOf());
   }
 
   private Step lengthStep(String closing, DoubleSupplier length) {
@@ -152,7 +153,7 @@ final class FuselageChoice {
     if (lengths.isEmpty()) {
       return negotiation.leastBadLength();
     }
-    double longest = sizing.lengthOf(negotiation);
+    double longest = sizing.lengthOf();
     double shortest = Math.max(lengths.lower(), 1e-3 * longest);
     if (longest - shortest <= 1e-12 * longest) {
       return longest;

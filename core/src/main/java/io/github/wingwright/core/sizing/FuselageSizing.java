@@ -4,6 +4,7 @@ package io.github.wingwright.core.sizing;
 import io.github.wingwright.core.basis.Consideration;
 import io.github.wingwright.core.basis.Decision;
 import io.github.wingwright.core.basis.FeasibleRange;
+import io.github.wingwright.core.basis.FeasibleRegion;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Sized;
 import io.github.wingwright.core.geometry.BodyShape;
@@ -36,18 +37,20 @@ import java.util.Optional;
  */
 public final class FuselageSizing {
   private final BodyShape shape;
-  private final List<Weighed> weighed;
+  private final List<Asked> asked;
   private final Optional<Length> length;
   private final Pricing pricing;
   private final NamedUnit<Length> unit;
+  private final Negotiation negotiation;
 
   private FuselageSizing(
-      BodyShape shape, List<Weighed> weighed, Optional<Length> length, Pricing pricing, NamedUnit<Length> unit) {
+      BodyShape shape, List<Asked> asked, Optional<Length> length, Pricing pricing, NamedUnit<Length> unit) {
     this.shape = shape;
-    this.weighed = List.copyOf(weighed);
+    this.asked = List.copyOf(asked);
     this.length = length;
     this.pricing = pricing;
     this.unit = unit;
+    this.negotiation = new Negotiation(shape, asked.stream().map(Asked::weighed).toList(), unit);
   }
 
   /**
@@ -67,7 +70,7 @@ public final class FuselageSizing {
    * @return the new specification
    */
   public FuselageSizing shapedAs(BodyShape other) {
-    return new FuselageSizing(other, weighed.stream().map(w -> w.on(other)).toList(), length, pricing, unit);
+    return new FuselageSizing(other, asked.stream().map(a -> a.on(other)).toList(), length, pricing, unit);
   }
 
   /**
@@ -146,11 +149,11 @@ public final class FuselageSizing {
    * @throws IllegalArgumentException if there is none of that name
    */
   public FuselageSizing without(String name) {
-    List<Weighed> rest = weighed.stream().filter(w -> !w.consideration().name().equals(name)).toList();
-    if (rest.size() == weighed.size()) {
+    List<Asked> rest = asked.stream().filter(a -> !a.name().equals(name)).toList();
+    if (rest.size() == asked.size()) {
       throw new IllegalArgumentException(
           "consideration must be one of "
-              + weighed.stream().map(w -> w.consideration().name()).toList()
+              + asked.stream().map(Asked::name).toList()
               + ", was \""
               + name
               + "\"");
@@ -159,11 +162,11 @@ public final class FuselageSizing {
   }
 
   /** Adds a consideration, or replaces the decision about one that is there by its name. */
-  private FuselageSizing with(ShapeConsideration asked, Decision decision) {
-    Weighed added = Weighed.of(asked, shape, decision);
-    List<Weighed> all = new ArrayList<>(weighed);
+  private FuselageSizing with(ShapeConsideration consideration, Decision decision) {
+    Asked added = Asked.of(consideration, shape, decision);
+    List<Asked> all = new ArrayList<>(asked);
     for (int i = 0; i < all.size(); i++) {
-      if (all.get(i).consideration().name().equals(added.consideration().name())) {
+      if (all.get(i).name().equals(added.name())) {
         all.set(i, added);
         return new FuselageSizing(shape, all, length, pricing, unit);
       }
@@ -179,7 +182,7 @@ public final class FuselageSizing {
    * @return the new specification
    */
   public FuselageSizing length(Length fixed) {
-    return new FuselageSizing(shape, weighed, Optional.of(Door.positive(fixed, "fuselage length")), pricing, unit);
+    return new FuselageSizing(shape, asked, Optional.of(Door.positive(fixed, "fuselage length")), pricing, unit);
   }
 
   /**
@@ -188,7 +191,7 @@ public final class FuselageSizing {
    * @return the new specification
    */
   public FuselageSizing freeLength() {
-    return new FuselageSizing(shape, weighed, Optional.empty(), pricing, unit);
+    return new FuselageSizing(shape, asked, Optional.empty(), pricing, unit);
   }
 
   /**
@@ -198,7 +201,7 @@ public final class FuselageSizing {
    * @return the new specification
    */
   public FuselageSizing draggingAs(DragArea drag) {
-    return new FuselageSizing(shape, weighed, length, pricing.withDrag(drag), unit);
+    return new FuselageSizing(shape, asked, length, pricing.withDrag(drag), unit);
   }
 
   /**
@@ -208,7 +211,7 @@ public final class FuselageSizing {
    * @return the new specification
    */
   public FuselageSizing madeOf(BodyShell shell) {
-    return new FuselageSizing(shape, weighed, length, pricing.withShell(shell), unit);
+    return new FuselageSizing(shape, asked, length, pricing.withShell(shell), unit);
   }
 
   /**
@@ -218,7 +221,7 @@ public final class FuselageSizing {
    * @return the new specification
    */
   public FuselageSizing judgedBy(FigureOfMerit figure) {
-    return new FuselageSizing(shape, weighed, length, pricing.withFigure(figure), unit);
+    return new FuselageSizing(shape, asked, length, pricing.withFigure(figure), unit);
   }
 
   /**
@@ -228,7 +231,7 @@ public final class FuselageSizing {
    * @return the new specification
    */
   public FuselageSizing showing(NamedUnit<Length> shown) {
-    return new FuselageSizing(shape, weighed, length, pricing, shown);
+    return new FuselageSizing(shape, asked, length, pricing, shown);
   }
 
   /**
@@ -238,8 +241,7 @@ public final class FuselageSizing {
    * @throws IllegalStateException if the length is neither fixed nor bounded
    */
   public FeasibleRange diameterRange() {
-    Negotiation negotiation = negotiation();
-    return negotiation.diameterRange(lengthOf(negotiation));
+    return negotiation.diameterRange(lengthOf());
   }
 
   /**
@@ -249,7 +251,7 @@ public final class FuselageSizing {
    * @return the range
    */
   public FeasibleRange diameterRange(Length at) {
-    return negotiation().diameterRange(Door.positive(at, "fuselage length").si());
+    return negotiation.diameterRange(Door.positive(at, "fuselage length").si());
   }
 
   /**
@@ -259,7 +261,7 @@ public final class FuselageSizing {
    * @return the interval [m], empty if they clash
    */
   public Interval feasibleDiameters(double at) {
-    return negotiation().diameters(at, false);
+    return negotiation.diameters(at, false);
   }
 
   /**
@@ -268,7 +270,7 @@ public final class FuselageSizing {
    * @return the range
    */
   public FeasibleRange lengthRange() {
-    return negotiation().lengthRange();
+    return negotiation.lengthRange();
   }
 
   /**
@@ -278,7 +280,32 @@ public final class FuselageSizing {
    * @return the range
    */
   public FeasibleRange lengthRange(Length at) {
-    return negotiation().lengthRange(Door.positive(at, "fuselage diameter").si());
+    return negotiation.lengthRange(Door.positive(at, "fuselage diameter").si());
+  }
+
+  /**
+   * What the considerations leave of length and diameter together, in a window around the length that is fixed or follows
+   * from the rule: from a quarter of it to one and a half, and diameters down to a hundredth of it.
+   *
+   * @return the region; a length that was fixed does not narrow it
+   * @throws IllegalStateException if the length is neither fixed nor bounded
+   */
+  public FeasibleRegion region() {
+    double scale = lengthOf();
+    Interval lengths = Interval.between(0.25 * scale, 1.5 * scale);
+    double stoutest = Math.max(1.0, shape.leastFinenessRatio());
+    return region(lengths, Interval.between(0.01 * scale, 1.5 * scale / stoutest));
+  }
+
+  /**
+   * What the considerations leave of length and diameter together in a window.
+   *
+   * @param lengths the lengths to look at [m], positive and finite
+   * @param diameters the diameters to look at [m], positive and finite
+   * @return the region
+   */
+  public FeasibleRegion region(Interval lengths, Interval diameters) {
+    return FeasibleRegion.of(negotiation.all(), lengths, diameters, unit);
   }
 
   /**
@@ -318,7 +345,7 @@ public final class FuselageSizing {
   }
 
   Negotiation negotiation() {
-    return new Negotiation(shape, weighed, unit);
+    return negotiation;
   }
 
   BodyShape shape() {
@@ -338,7 +365,7 @@ public final class FuselageSizing {
   }
 
   /** The length that is fixed, or the longest that is feasible, or the least bad one. */
-  double lengthOf(Negotiation negotiation) {
+  double lengthOf() {
     if (length.isPresent()) {
       return length.get().si();
     }
@@ -360,7 +387,7 @@ public final class FuselageSizing {
         + ", "
         + length.map(Length::toString).orElse("length free")
         + ", "
-        + weighed.size()
+        + asked.size()
         + " considerations";
   }
 }

@@ -5,6 +5,7 @@ import io.github.wingwright.core.basis.Consideration;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Strength;
+import io.github.wingwright.core.quantity.Length;
 
 /** A length between two ends, whatever the diameter. */
 record LengthWithin(String name, Strength strength, Source source, Interval lengths) implements Consideration {
@@ -22,5 +23,10 @@ record LengthWithin(String name, Strength strength, Source source, Interval leng
   @Override
   public Interval lengthsAt(double diameter, Interval search) {
     return lengths;
+  }
+
+  @Override
+  public String givingWayTo(double length, double diameter) {
+    return "\"" + name + "\" relaxed to " + Length.MILLIMETRE.format(length, 4);
   }
 }

@@ -2,6 +2,7 @@
 package io.github.wingwright.core.sizing;
 
 import io.github.wingwright.core.basis.Interval;
+import io.github.wingwright.core.quantity.NamedUnit;
 
 /** Margins as relative distances. */
 final class Margins {
@@ -12,5 +13,9 @@ final class Margins {
     double fromBelow = Double.isInfinite(interval.lower()) ? Double.MAX_VALUE : value / interval.lower() - 1.0;
     double fromAbove = Double.isInfinite(interval.upper()) ? Double.MAX_VALUE : 1.0 - value / interval.upper();
     return Math.min(fromBelow, fromAbove);
+  }
+
+  static String percent(double ratio) {
+    return NamedUnit.NUMBER.format(100.0 * ratio, 3) + " %";
   }
 }

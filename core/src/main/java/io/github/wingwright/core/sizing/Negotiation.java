@@ -8,6 +8,7 @@ import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.MarginSearch;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Strength;
+import io.github.wingwright.core.basis.Weighed;
 import io.github.wingwright.core.geometry.BodyShape;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
@@ -35,7 +36,7 @@ final class Negotiation {
     this.shape = shape;
     List<Weighed> all = new ArrayList<>(weighed.size() + 1);
     all.addAll(weighed);
-    all.add(Weighed.of(Negotiation::stoutest, shape, Decision.chosen()));
+    all.add(new Weighed(stoutest(shape), Decision.chosen()));
     this.weighed = List.copyOf(all);
     this.unit = unit;
   }

@@ -39,4 +39,9 @@ record Rated(Consideration rated, Strength strength) implements Consideration {
   public OptionalDouble preferredDiameter(double length) {
     return rated.preferredDiameter(length);
   }
+
+  @Override
+  public String givingWayTo(double length, double diameter) {
+    return rated.givingWayTo(length, diameter);
+  }
 }

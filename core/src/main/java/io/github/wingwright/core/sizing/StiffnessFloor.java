@@ -24,4 +24,9 @@ record StiffnessFloor(String name, Strength strength, Source source, double stif
   public Interval lengthsAt(double diameter, Interval search) {
     return margin(1.0, diameter) >= 0.0 ? Interval.ALL : Interval.NONE;
   }
+
+  @Override
+  public String givingWayTo(double length, double diameter) {
+    return "\"" + name + "\" with " + Margins.percent(1.0 + margin(length, diameter)) + " of the stiffness";
+  }
 }

@@ -35,4 +35,9 @@ record TailDeflection(
     double stiffness = modulus * BodyShell.secondMoment(diameter, wall);
     return Interval.atMost(Math.sqrt(3.0 * deflection * stiffness / load) / freeShare);
   }
+
+  @Override
+  public String givingWayTo(double length, double diameter) {
+    return "\"" + name + "\" with " + Margins.percent(1.0 + margin(length, diameter)) + " of the load";
+  }
 }

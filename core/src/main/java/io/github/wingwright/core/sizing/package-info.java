@@ -1,5 +1,76 @@
 // SPDX-License-Identifier: Apache-2.0
-/** Choosing dimensions. */
+/**
+ * Choosing dimensions: how a wing follows from what is given, and how a fuselage is negotiated.
+ *
+ * <h2>A dimension is rarely computed</h2>
+ *
+ * <p>The diameter of a fuselage has no formula. The machine that makes it, the air around it, the wing on it and the things
+ * in it each want something, and they do not ask each other. What can be computed is what each of them leaves:
+ *
+ * <pre>{@code
+ * longest part 300 mm          L ≤ 300 mm                          the machine, a limit
+ * fineness ratio 6 to 10       L/10 ≤ d ≤ L/6                      the air, a guideline
+ * 60 cm³ packed to 0.6         V(L, d) ≥ 100 cm³                   the contents, a limit
+ * tail arm 150 mm              0.6·L ≥ 150 mm                      the tail, a guideline
+ * EI at least 2 N·m²           E·π/64·(d⁴ − (d − 2w)⁴) ≥ 2 N·m²    the launch, a limit
+ * 2.5 times the wing           d near 10 mm                        the eye, a target
+ * }</pre>
+ *
+ * <p>So a {@link io.github.wingwright.core.basis.Consideration} is a margin over length and diameter, zero or more where it
+ * is satisfied. At one length each leaves an interval of diameters; all of them together leave their intersection, or
+ * clash. Three strengths keep apart what cannot be otherwise (a limit), what good designs keep to (a guideline) and what
+ * merely pulls (a target).
+ *
+ * <h2>Then somebody chooses</h2>
+ *
+ * <p>Inside the range the choice is free: {@link io.github.wingwright.core.sizing.FuselageSizing#nearestToTargets() nearest
+ * to the targets}, of {@link io.github.wingwright.core.sizing.FuselageSizing#leastDrag least drag}, or simply {@link
+ * io.github.wingwright.core.sizing.FuselageSizing#diameter chosen}. Outside a guideline it is allowed too, and then it has a
+ * price with a sign. At a fixed length a thinner body has less skin and so less drag: that is a gain. Its bending stiffness
+ * falls with the cube of its diameter: that is a cost, and usually the greater one. Whoever sees only one of the two gets
+ * bad advice.
+ *
+ * <p>A consideration may be set aside with a reason, or kept until something changes; either way it stays on the sheet.
+ *
+ * <p>A clash is a result and not an exception. The range is empty and names who clashes, by how much, and what would end
+ * it; the body is the least bad one, inside the limits if these leave anything, so that there is something to draw and to
+ * talk about; and {@link io.github.wingwright.core.basis.Sized#isFeasible()} is false.
+ *
+ * <h2>The wing</h2>
+ *
+ * <p>A tapered wing does have formulas: two of span, aspect ratio and area fix it, and area may come from a mass with a
+ * loading or with a speed. Its chord is negotiated all the same: thick enough at the trailing edge to be printed, long
+ * enough for its Reynolds number, large enough to fly at the speed it is thrown with. A solid wing can be too large for
+ * that as well, because its mass grows with the square of the chord and its lift only with the chord.
+ *
+ * <h2>The types</h2>
+ *
+ * <table>
+ * <caption>Types with an example</caption>
+ * <tr><td>{@code FuselageSizing}</td><td>capsule, 300 mm, four considerations</td></tr>
+ * <tr><td>{@code Considerations}</td><td>{@code finenessWithin(6, 10)}</td></tr>
+ * <tr><td>{@code ShapeConsideration}</td><td>60 cm³ inside, whatever the family</td></tr>
+ * <tr><td>{@code FinenessContext}</td><td>subsonic, volume fixed: 6 to 8</td></tr>
+ * <tr><td>{@code PackingFraction}</td><td>0.6</td></tr>
+ * <tr><td>{@code BodyShell}</td><td>wall 0.8 mm, 1240 kg/m³, E 2.3 GPa</td></tr>
+ * <tr><td>{@code DragArea}</td><td>D/q of a body in m²</td></tr>
+ * <tr><td>{@code FigureOfMerit}</td><td>distance down the hall, more is better</td></tr>
+ * <tr><td>{@code WingSizing}</td><td>span 400 mm, A 7.5, λ 0.6</td></tr>
+ * <tr><td>{@code WingConsiderations}</td><td>{@code rootChordAtMost(millimetres(100))}</td></tr>
+ * </table>
+ *
+ * <h2>Policies</h2>
+ *
+ * <p>A specification is immutable; each call returns a new one; a study branches from a base. Saying a property again
+ * replaces it; adding a consideration of the same name replaces that. A malformed value is refused at its call with an
+ * {@code IllegalArgumentException}; a specification that is not enough, or a wing in conflict with itself, at the closing
+ * call with an {@code IllegalStateException} that lists what would be enough or names what conflicts. Null is refused.
+ *
+ * <p>Margins are relative: −0.1 misses by a tenth. Rounding of a billionth does not break a consideration.
+ *
+ * <p>Notation: length L, diameter d, wall w, modulus E; span b, area S, aspect ratio A, taper ratio λ, mass m, wing loading
+ * w = m/S. Lengths and diameters of kernels are in metres.
+ */
 @NullMarked
 package io.github.wingwright.core.sizing;
 

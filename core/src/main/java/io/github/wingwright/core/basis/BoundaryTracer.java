@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.basis;
+
+import io.github.wingwright.core.basis.FeasibleRegion.Boundary;
+import io.github.wingwright.core.basis.FeasibleRegion.Point;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+
+/** Follows the boundary of each consideration through a window, for a picture. */
+final class BoundaryTracer {
+  private static final int STEPS = 96;
+
+  private final Interval lengths;
+  private final Interval diameters;
+
+  BoundaryTracer(Interval lengths, Interval diameters) {
+    this.lengths = lengths;
+    this.diameters = diameters;
+  }
+
+  List<Boundary> trace(List<Weighed> considerations) {
+    return considerations.stream().map(w -> new Boundary(w, lines(w))).toList();
+  }
+
+  private List<List<Point>> lines(Weighed one) {
+    Consideration c = one.consideration();
+    List<List<Point>> lines = new ArrayList<>();
+    if (one.isTarget()) {
+      follow(l -> c.preferredDiameter(l).orElse(Double.NaN), lines);
+      return lines;
+    }
+    follow(l -> c.diametersAt(l, diameters).lower(), lines);
+    follow(l -> c.diametersAt(l, diameters).upper(), lines);
+    across(c, lines);
+    return lines;
+  }
+
+  /** A consideration that begins or ceases to hold at one length for all diameters has a boundary across the window. */
+  private void across(Consideration c, List<List<Point>> lines) {
+    double previous = length(0);
+    boolean held = !c.diametersAt(previous, diameters).isEmpty();
+    for (int j = 1; j <= STEPS; j++) {
+      double next = length(j);
+      boolean holds = !c.diametersAt(next, diameters).isEmpty();
+      if (holds != held) {
+        double in = holds ? next : previous;
+        double out = holds ? previous : next;
+        for (int i = 0; i < 60; i++) {
+          double middle = 0.5 * (in + out);
+          if (c.diametersAt(middle, diameters).isEmpty()) {
+            out = middle;
+          } else {
+            in = middle;
+          }
+        }
+        if (c.diametersAt(in, diameters).equals(Interval.ALL)) {
+          lines.add(List.of(new Point(in, diameters.lower()), new Point(in, diameters.upper())));
+        }
+      }
+      previous = next;
+      held = holds;
+    }
+  }
+
+  private double length(int j) {
+    return j == STEPS ? lengths.upper() : lengths.lower() + lengths.width() * j / STEPS;
+  }
+
+  private void follow(DoubleUnaryOperator curve, List<List<Point>> lines) {
+    List<Point> line = new ArrayList<>();
+    Point previous = new Point(length(0), curve.applyAsDouble(length(0)));
+    if (inside(previous)) {
+      line.add(previous);
+    }
+    for (int j = 1; j <= STEPS; j++) {
+      Point next = new Point(length(j), curve.applyAsDouble(length(j)));
+      if (inside(next) != inside(previous) && Double.isFinite(next.diameter()) && Double.isFinite(previous.diameter())) {
+        line.add(crossing(previous, next));
+      }
+      if (inside(next)) {
+        line.add(next);
+      } else {
+        finish(line, lines);
+        line = new ArrayList<>();
+      }
+      previous = next;
+    }
+    finish(line, lines);
+  }
+
+  private static void finish(List<Point> line, List<List<Point>> lines) {
+    if (line.size() > 1) {
+      lines.add(line);
+    }
+  }
+
+  private boolean inside(Point p) {
+    return diameters.contains(p.diameter());
+  }
+
+  private Point crossing(Point a, Point b) {
+    Point outside = inside(a) ? b : a;
+    double edge = diameters.clamp(outside.diameter());
+    double part = (edge - a.diameter()) / (b.diameter() - a.diameter());
+    return new Point(a.length() + part * (b.length() - a.length()), edge);
+  }
+}

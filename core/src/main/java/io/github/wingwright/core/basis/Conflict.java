@@ -1,0 +1,91 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.basis;
+
+import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.quantity.NamedUnit;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.StringJoiner;
+
+/**
+ * Considerations that no body satisfies together.
+ *
+ * @param clashing the smallest set that clashes; without any one of them the rest of the set agrees
+ * @param givingWay for each of them that could end the whole clash alone: the body for which it would give way least
+ * @param further sets that clash apart from the first; looked for only where no single concession is enough
+ */
+public record Conflict(List<Weighed> clashing, List<GivingWay> givingWay, List<List<Weighed>> further) {
+
+  /** Keeps copies, the smallest concession first. */
+  public Conflict {
+    clashing = List.copyOf(clashing);
+    further = further.stream().map(List::copyOf).toList();
+    givingWay = givingWay.stream().sorted(Comparator.comparingDouble(GivingWay::miss)).toList();
+  }
+
+  /**
+   * One consideration giving way as little as possible, while all others hold.
+   *
+   * @param by who gives way
+   * @param body the body that it would have to accept
+   * @param miss by what part it misses that body
+   */
+  public record GivingWay(Weighed by, FeasibleRegion.Point body, double miss) {
+    /**
+     * The concession in words.
+     *
+     * @param unit unit of length
+     * @return for example {@code "\"fineness ratio 6 to 10\" widened to 12.5 (300 mm × 24 mm)"}
+     */
+    public String describe(NamedUnit<Length> unit) {
+      return by.consideration().givingWayTo(body.length(), body.diameter()) + " (a body of " + body.format(unit) + ")";
+    }
+  }
+
+  /**
+   * The body that asks for the smallest concession.
+   *
+   * @return the body, empty if no single consideration can end the clash
+   */
+  public Optional<FeasibleRegion.Point> leastConcession() {
+    return givingWay.stream().findFirst().map(GivingWay::body);
+  }
+
+  /**
+   * The clash in words, as advice.
+   *
+   * @param unit unit of length
+   * @return a few sentences
+   */
+  public String describe(NamedUnit<Length> unit) {
+    if (!givingWay.isEmpty()) {
+      StringJoiner ways = new StringJoiner("; or ");
+      givingWay.forEach(g -> ways.add(g.describe(unit)));
+      return clash(clashing) + ". Enough alone would be " + ways + ".";
+    }
+    StringJoiner all = new StringJoiner("; and ");
+    all.add(clash(clashing));
+    further.forEach(set -> all.add(clash(set)));
+    return all + ". No single concession is enough: " + (further.isEmpty() ? "more than one" : "each of these clashes")
+        + (further.isEmpty() ? " must give way." : " needs its own.");
+  }
+
+  private static String clash(List<Weighed> set) {
+    List<String> names = set.stream().map(w -> "\"" + w.consideration().name() + "\"").toList();
+    return switch (names.size()) {
+      case 1 -> names.get(0) + " is satisfied by no body that was looked at";
+      case 2 -> names.get(0) + " and " + names.get(1) + " cannot both hold";
+      default ->
+          String.join(", ", names.subList(0, names.size() - 1))
+              + " and "
+              + names.get(names.size() - 1)
+              + " cannot all hold, though they could without any one of them";
+    };
+  }
+
+  @Override
+  public String toString() {
+    return "conflict of " + clashing.size() + " considerations, " + givingWay.size() + " ways out";
+  }
+}

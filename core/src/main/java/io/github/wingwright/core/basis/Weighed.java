@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.basis;
+
+/**
+ * A consideration, and what the designer decided about it.
+ *
+ * @param consideration what is considered
+ * @param decision whether it applies
+ */
+public record Weighed(Consideration consideration, Decision decision) {
+
+  /**
+   * Whether it pulls and does not bind.
+   *
+   * @return true for a target
+   */
+  public boolean isTarget() {
+    return consideration.strength() == Strength.TARGET;
+  }
+
+  /**
+   * Whether it cannot be otherwise.
+   *
+   * @return true for a limit
+   */
+  public boolean isLimit() {
+    return consideration.strength() == Strength.LIMIT;
+  }
+
+  /**
+   * Whether it takes part in ranges and regions.
+   *
+   * @return true if it applies and is not a target
+   */
+  public boolean binds() {
+    return decision.applies() && !isTarget();
+  }
+
+  /**
+   * What it leaves of the diameter.
+   *
+   * @param length length of the body [m]
+   * @param search the diameters to look at [m]
+   * @return the bound
+   */
+  public Bound onDiameter(double length, Interval search) {
+    Interval interval = isTarget() ? Interval.ALL : consideration.diametersAt(length, search);
+    double preferred = isTarget() ? consideration.preferredDiameter(length).orElse(Double.NaN) : Double.NaN;
+    return new Bound(
+        consideration.name(), consideration.strength(), consideration.source(), interval, preferred, decision);
+  }
+
+  /**
+   * What it leaves of the length.
+   *
+   * @param lengths the lengths that it leaves [m]
+   * @return the bound
+   */
+  public Bound onLength(Interval lengths) {
+    return new Bound(
+        consideration.name(), consideration.strength(), consideration.source(), lengths, Double.NaN, decision);
+  }
+
+  @Override
+  public String toString() {
+    return consideration.name() + (decision.kind() == Decision.Kind.CHOSEN ? "" : ", " + decision);
+  }
+}

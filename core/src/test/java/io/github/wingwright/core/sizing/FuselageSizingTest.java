@@ -1,0 +1,256 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.sizing;
+
+import static io.github.wingwright.core.sizing.Considerations.bendingStiffnessAtLeast;
+import static io.github.wingwright.core.sizing.Considerations.diameterAtLeast;
+import static io.github.wingwright.core.sizing.Considerations.diameterAtMost;
+import static io.github.wingwright.core.sizing.Considerations.diameterNear;
+import static io.github.wingwright.core.sizing.Considerations.enclosing;
+import static io.github.wingwright.core.sizing.Considerations.finenessWithin;
+import static io.github.wingwright.core.sizing.Considerations.lengthAtMost;
+import static io.github.wingwright.core.sizing.Considerations.packingFraction;
+import static io.github.wingwright.core.sizing.Considerations.tailArmAtLeast;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
+import static org.assertj.core.api.Assertions.within;
+
+import io.github.wingwright.core.basis.Bound;
+import io.github.wingwright.core.basis.Consideration;
+import io.github.wingwright.core.basis.FeasibleRange;
+import io.github.wingwright.core.basis.Finding;
+import io.github.wingwright.core.basis.Price;
+import io.github.wingwright.core.basis.Severity;
+import io.github.wingwright.core.basis.Sized;
+import io.github.wingwright.core.basis.Step;
+import io.github.wingwright.core.geometry.BodyShape;
+import io.github.wingwright.core.geometry.Fuselage;
+import io.github.wingwright.core.quantity.FlexuralRigidity;
+import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.quantity.Time;
+import io.github.wingwright.core.quantity.Volume;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class FuselageSizingTest {
+  /** Skin alone drags: at a fixed length a thinner body drags less. */
+  private static final DragArea SKIN = (shape, length, diameter) -> 0.008 * shape.wettedArea(length, diameter);
+
+  private static final Consideration MACHINE = lengthAtMost(Length.millimetres(300));
+
+  private static FuselageSizing hallGlider() {
+    return FuselageSizing.of(BodyShape.capsule())
+        .considering(MACHINE)
+        .considering(finenessWithin(6, 10))
+        .considering(diameterNear(2.5, Length.millimetres(4)))
+        .considering(enclosing(Volume.cubicCentimetres(60), packingFraction(0.6)));
+  }
+
+  @Test
+  void the_worked_example_is_what_a_hand_calculation_gives() {
+    FeasibleRange range = hallGlider().length(Length.millimetres(300)).diameterRange();
+    // Fineness 6 to 10 at 300 mm is 30 to 50 mm. 100 cm³ in a capsule needs π/4·d²·(L − d/3) = V, about 20.8 mm.
+    assertThat(range.interval().lower()).isCloseTo(0.030, within(1e-15));
+    assertThat(range.interval().upper()).isCloseTo(0.050, within(1e-15));
+    assertThat(range.lowerBinding().map(Bound::name)).contains("fineness ratio 6 to 10");
+    double d = range.bounds().get(3).interval().lower();
+    assertThat(Math.PI / 4 * d * d * (0.3 - d / 3)).isCloseTo(100e-6, within(1e-16));
+    assertThat(d * 1000).isCloseTo(20.84, within(0.01));
+    assertThat(hallGlider().nearestToTargets().value().diameter().millimetres()).isCloseTo(30, within(1e-9));
+  }
+
+  @Test
+  void least_drag_takes_the_thin_end_at_a_fixed_length() {
+    Sized<Fuselage> body = hallGlider().length(Length.millimetres(300)).leastDrag(SKIN);
+    assertThat(body.value().diameter().millimetres()).isCloseTo(30, within(1e-9));
+    assertThat(body.isFeasible()).isTrue();
+    assertThat(body.findings()).isEmpty();
+    assertThat(body.prices()).isEmpty();
+  }
+
+  @Test
+  void a_thinner_body_than_the_guideline_gains_drag_and_pays_in_stiffness_and_volume() {
+    Sized<Fuselage> body =
+        hallGlider()
+            .length(Length.millimetres(300))
+            .draggingAs(SKIN)
+            .madeOf(ConsiderationsTest.PLA)
+            .judgedBy(new FigureOfMerit("glide time", Time.SECOND, true, (b, drag) -> 0.02 / drag))
+            .diameter(Length.millimetres(24));
+    assertThat(body.findings()).extracting(Finding::severity).containsExactly(Severity.CAUTION);
+    assertThat(body.findings().get(0).message())
+        .isEqualTo(
+            "The guideline \"fineness ratio 6 to 10\" does not hold for this choice. It would with a diameter of 30 to"
+                + " 50 mm.");
+    assertThat(body.isFeasible()).isTrue();
+    assertThat(price(body, "drag area").relativeChange()).isCloseTo(-0.2, within(1e-9));
+    assertThat(price(body, "drag area").isGain()).isTrue();
+    assertThat(price(body, "glide time").relativeChange()).isCloseTo(0.25, within(1e-9));
+    assertThat(price(body, "glide time").isGain()).isTrue();
+    Price stiffness = price(body, "bending stiffness");
+    assertThat(stiffness.isGain()).isFalse();
+    assertThat(stiffness.relativeChange())
+        .as("(24/30)³ for a thin tube, less half a per cent for the wall")
+        .isCloseTo(0.8 * 0.8 * 0.8 - 1, within(0.02));
+    assertThat(price(body, "volume").isGain()).isFalse();
+    assertThat(price(body, "shell mass").isGain()).isTrue();
+  }
+
+  private static Price price(Sized<?> sized, String what) {
+    return sized.prices().stream().filter(p -> p.what().equals(what)).findFirst().orElseThrow();
+  }
+
+  @Test
+  void breaking_a_limit_is_allowed_and_serious() {
+    Sized<Fuselage> body = hallGlider().length(Length.millimetres(300)).diameter(Length.millimetres(18));
+    assertThat(body.isFeasible()).isFalse();
+    assertThat(body.findings()).extracting(Finding::severity).containsExactly(Severity.SERIOUS, Severity.CAUTION);
+    assertThat(body.findings().get(0).message()).contains("encloses 60 cm³ packed to 0.6");
+  }
+
+  @Test
+  void a_length_that_the_machine_cannot_make_is_said_in_terms_of_length() {
+    Sized<Fuselage> body = hallGlider().length(Length.millimetres(360)).diameter(Length.millimetres(40));
+    assertThat(body.isFeasible()).isFalse();
+    Finding finding = body.findings().get(0);
+    assertThat(finding.subject()).isEqualTo("fuselage length");
+    assertThat(finding.message()).endsWith("It would with a length of at most 300 mm.");
+    assertThat(body.range().impossible()).extracting(Bound::name).containsExactly("length at most 300 mm");
+    assertThat(body.range().toString()).contains("impossible: no value satisfies \"length at most 300 mm\"");
+  }
+
+  @Test
+  void a_free_length_becomes_the_longest_that_is_feasible() {
+    Sized<Fuselage> body = hallGlider().nearestToTargets();
+    assertThat(body.value().length().millimetres()).isEqualTo(300);
+    assertThat(hallGlider().lengthRange().interval().upper()).isEqualTo(0.3);
+    assertThat(hallGlider().considering(tailArmAtLeast(Length.millimetres(120), 0.4)).lengthRange().lowerBinding())
+        .map(Bound::name)
+        .contains("tail arm at least 120 mm with 40 % of the length outside it");
+  }
+
+  @Test
+  void a_length_that_only_the_pair_of_two_considerations_bounds_is_found() {
+    // Fineness at least 6 and diameter at most 30 mm leave lengths without end; at most 10 stops them at 300 mm.
+    FuselageSizing pair =
+        FuselageSizing.of(BodyShape.capsule())
+            .considering(finenessWithin(6, 10))
+            .considering(diameterAtMost(Length.millimetres(30)))
+            .considering(diameterAtLeast(Length.millimetres(20)));
+    assertThat(pair.lengthRange().interval().lower()).isCloseTo(0.12, within(1e-9));
+    assertThat(pair.lengthRange().interval().upper()).isCloseTo(0.3, within(1e-9));
+    assertThat(pair.leastDrag(SKIN).value().length().millimetres()).isCloseTo(120, within(1e-3));
+  }
+
+  @Test
+  void a_length_without_bound_is_asked_for() {
+    assertThatIllegalStateException()
+        .isThrownBy(() -> FuselageSizing.of(BodyShape.capsule()).considering(finenessWithin(6, 10)).diameterRange())
+        .withMessage(
+            "fuselage length must be fixed or bounded: give length(…), or consider lengthAtMost(…), was neither");
+    assertThatIllegalStateException()
+        .isThrownBy(() -> FuselageSizing.of(BodyShape.capsule()).considering(MACHINE).nearestToTargets())
+        .withMessageStartingWith("targets must be given");
+  }
+
+  @Test
+  void guidelines_that_clash_give_the_body_that_misses_both_alike_inside_the_limits() {
+    FuselageSizing clashing =
+        FuselageSizing.of(BodyShape.capsule())
+            .considering(lengthAtMost(Length.millimetres(300)))
+            .considering(finenessWithin(10, 12))
+            .considering(Considerations.asGuideline(diameterAtLeast(Length.millimetres(40))));
+    Sized<Fuselage> body = clashing.length(Length.millimetres(300)).leastDrag(SKIN);
+    assertThat(body.range().isEmpty()).isTrue();
+    assertThat(body.value().diameter().millimetres()).isCloseTo(Math.sqrt(30 * 40), within(1e-9));
+    assertThat(body.isFeasible()).isFalse();
+    assertThat(body.findings())
+        .extracting(Finding::message)
+        .contains(
+            "\"diameter at least 40 mm\" needs at least 40 mm, \"fineness ratio 10 to 12\" allows 25 to 30 mm: they miss"
+                + " each other by 10 mm. To agree, the first comes down to 30 mm or the second goes up to 40 mm. The body"
+                + " shown is the least bad one.");
+  }
+
+  @Test
+  void limits_go_before_guidelines_when_they_clash() {
+    Sized<Fuselage> body =
+        FuselageSizing.of(BodyShape.capsule())
+            .considering(finenessWithin(10, 12))
+            .considering(diameterAtLeast(Length.millimetres(40)))
+            .length(Length.millimetres(300))
+            .leastDrag(SKIN);
+    assertThat(body.value().diameter().millimetres()).isCloseTo(40, within(1e-9));
+    assertThat(body.findings()).extracting(Finding::severity).doesNotContain(Severity.SERIOUS);
+  }
+
+  @Test
+  void limits_that_clash_are_serious_and_no_exception() {
+    Sized<Fuselage> body =
+        FuselageSizing.of(BodyShape.capsule())
+            .considering(lengthAtMost(Length.millimetres(100)))
+            .considering(enclosing(Volume.litres(2), packingFraction(0.5)))
+            .leastDrag(SKIN);
+    assertThat(body.isFeasible()).isFalse();
+    assertThat(body.findings().get(0).severity()).isEqualTo(Severity.SERIOUS);
+    assertThat(body.value().diameter().si()).isPositive();
+  }
+
+  @Test
+  void a_consideration_can_be_set_aside_kept_provisional_or_taken_away() {
+    Consideration stiff = bendingStiffnessAtLeast(FlexuralRigidity.newtonSquareMetres(1e4), ConsiderationsTest.PLA);
+    FuselageSizing base = hallGlider().considering(stiff);
+    assertThat(base.diameterRange().isEmpty()).isTrue();
+    FuselageSizing aside = base.settingAside(stiff, "the first ones are thrown gently");
+    assertThat(aside.diameterRange().isEmpty()).isFalse();
+    assertThat(aside.diameterRange().toString()).contains("set aside because the first ones are thrown gently");
+    assertThat(aside.nearestToTargets().findings())
+        .extracting(Finding::message)
+        .containsExactly("The consideration is set aside because the first ones are thrown gently.");
+    FuselageSizing provisional = hallGlider().provisionally(MACHINE, "the larger machine arrives");
+    assertThat(provisional.diameterRange().toString()).contains("provisional until the larger machine arrives");
+    assertThat(base.without(stiff.name()).diameterRange().isEmpty()).isFalse();
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> base.without("colour"))
+        .withMessageContaining("was \"colour\"");
+    assertThatIllegalArgumentException().isThrownBy(() -> base.settingAside(stiff, " "));
+  }
+
+  @Test
+  void another_family_is_weighed_by_its_own_volume_and_its_own_stoutest_body() {
+    FuselageSizing capsule = hallGlider().length(Length.millimetres(300));
+    FuselageSizing spheroid = capsule.shapedAs(BodyShape.prolateSpheroid());
+    double ofCapsule = capsule.diameterRange().bounds().get(3).interval().lower();
+    double ofSpheroid = spheroid.diameterRange().bounds().get(3).interval().lower();
+    assertThat(ofSpheroid).isGreaterThan(ofCapsule);
+    assertThat(ofSpheroid).isCloseTo(Math.sqrt(100e-6 * 6 / Math.PI / 0.3), within(1e-14));
+    assertThat(spheroid.diameterRange().toString()).contains("to be a prolate spheroid");
+  }
+
+  @Test
+  void the_workings_show_fineness_and_stiffness_from_the_chosen_dimensions() {
+    Sized<Fuselage> body = hallGlider().madeOf(ConsiderationsTest.PLA).nearestToTargets();
+    List<String> symbols = body.workings().steps().stream().map(Step::symbol).toList();
+    assertThat(symbols).contains("L", "d", "f", "S_f", "w", "E", "I", "EI");
+    double stiffness =
+        body.workings().steps().stream().filter(s -> s.symbol().equals("EI")).findFirst().orElseThrow().value();
+    assertThat(stiffness)
+        .isCloseTo(ConsiderationsTest.PLA.bendingStiffness(body.value().diameter()).si(), within(1e-15));
+    assertThat(body.workings().steps())
+        .filteredOn(s -> s instanceof Step.Solution)
+        .allSatisfy(s -> assertThat(((Step.Solution) s).residual()).isCloseTo(0, within(1e-9)));
+  }
+
+  @Test
+  void nonsense_is_refused_by_name() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> hallGlider().length(Length.millimetres(-3)))
+        .withMessage("fuselage length must be positive, was -3 mm");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> hallGlider().diameter(Length.millimetres(0)))
+        .withMessage("fuselage diameter must be positive, was 0 m");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> hallGlider().length(Length.millimetres(30)).diameter(Length.millimetres(31)))
+        .withMessageContaining("capsule");
+  }
+}
