@@ -102,6 +102,16 @@ public final class BodiesOfRevolution {
           .from(GEOMETRY)
           .computedBy(BodiesOfRevolution::noseCylinderConeWettedArea);
 
+  /** Volume of the body of least wave drag. */
+  public static final Formula SEARS_HAACK_VOLUME =
+      Formula.named("volume of a Sears-Haack body")
+          .gives("V", Volume.CUBIC_METRE)
+          .as("3/64·π²·L·d²")
+          .where("L", "body length", Length.METRE, 0.01, 100)
+          .where("d", "greatest diameter", Length.METRE, 0.001, 10)
+          .from(GEOMETRY)
+          .computedBy(BodiesOfRevolution::searsHaackVolume);
+
   private BodiesOfRevolution() {}
 
   /**
@@ -218,6 +228,19 @@ public final class BodiesOfRevolution {
       double length, double diameter, double noseFineness, double tailFineness) {
     double cylinder = Math.PI * diameter * (length - noseFineness * diameter - tailFineness * diameter);
     return halfEllipsoidArea(diameter, noseFineness) + cylinder + coneArea(diameter, tailFineness);
+  }
+
+  /**
+   * Volume of the closed body of least wave drag for its length and volume.
+   *
+   * <pre>{@code V = 3/64·π²·L·d²}</pre>
+   *
+   * @param length length L [m]
+   * @param diameter greatest diameter d [m]
+   * @return V [m³]; with L = 300 mm and d = 60 mm it is 499.649 cm³
+   */
+  public static double searsHaackVolume(double length, double diameter) {
+    return 3.0 / 64.0 * Math.PI * Math.PI * length * diameter * diameter;
   }
 
   /** Curved surface of a half ellipsoid whose length is a multiple of its diameter. */

@@ -8,9 +8,11 @@ import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Volume;
 
 /**
- * A family of bodies of revolution, each fixed by its length and its greatest diameter.
+ * A family of bodies, each fixed by its length and its greatest diameter; where sections are not round, the diameter is
+ * that of the circle of equal area.
  *
- * <p>Kernels run on SI {@code double}s: length L and diameter d [m]. They are exact where a closed form exists.
+ * <p>Kernels run on SI {@code double}s: length L and diameter d [m]. They are exact where a closed form exists;
+ * {@link #relativeError()} says how good they are where not. Further families may be written: seven methods are needed.
  */
 public interface BodyShape {
 
@@ -44,6 +46,48 @@ public interface BodyShape {
   }
 
   /**
+   * A nose, a cylinder and a tail.
+   *
+   * <pre>{@code
+   * BodyShape.of(EndProfile.tangentOgive(), 2.0, EndProfile.boatTail(0.4), 1.5)
+   * }</pre>
+   *
+   * @param nose profile of the nose
+   * @param noseFineness its length over the diameter
+   * @param tail profile of the tail, turned around
+   * @param tailFineness its length over the diameter
+   * @return the shape
+   */
+  static BodyShape of(EndProfile nose, double noseFineness, EndProfile tail, double tailFineness) {
+    return AssembledBody.of(nose, noseFineness, tail, tailFineness);
+  }
+
+  /**
+   * A pod that carries everything, and a thin boom that carries the tail. The pod keeps its proportions, the boom takes up
+   * the length; its aft end is flat.
+   *
+   * @param nose profile of the nose
+   * @param noseFineness length of the nose over the diameter of the pod
+   * @param podFineness length of the pod over its diameter, nose and fairing included
+   * @param fairingFineness length of the conical fairing from pod to boom over the diameter of the pod
+   * @param boomRatio diameter of the boom over that of the pod, more than 0 and less than 1
+   * @return the shape
+   */
+  static BodyShape podAndBoom(
+      EndProfile nose, double noseFineness, double podFineness, double fairingFineness, double boomRatio) {
+    return AssembledBody.podAndBoom(nose, noseFineness, podFineness, fairingFineness, boomRatio);
+  }
+
+  /**
+   * The closed body of least wave drag for its length and volume.
+   *
+   * @return the shape
+   */
+  static BodyShape searsHaack() {
+    return SearsHaack.INSTANCE;
+  }
+
+  /**
    * The name of the family.
    *
    * @return for example {@code "capsule"}
@@ -67,7 +111,7 @@ public interface BodyShape {
   double volume(double length, double diameter);
 
   /**
-   * Area of the surface.
+   * Area of the surface that the air washes, without a flat base.
    *
    * @param length length L [m]
    * @param diameter greatest diameter d [m]
@@ -103,7 +147,7 @@ public interface BodyShape {
   double surfaceCentroid(double length, double diameter);
 
   /**
-   * Radius at a station.
+   * Radius at a station; of a section that is not round, that of the circle of equal area.
    *
    * @param x distance from the nose [m], 0 to L
    * @param length length L [m]
@@ -111,6 +155,75 @@ public interface BodyShape {
    * @return r [m]
    */
   double radius(double x, double length, double diameter);
+
+  /**
+   * Area of the section at a station: the longitudinal area curve.
+   *
+   * @param x distance from the nose [m], 0 to L
+   * @param length length L [m]
+   * @param diameter greatest diameter d [m]
+   * @return A [m²]
+   */
+  default double sectionArea(double x, double length, double diameter) {
+    double r = radius(x, length, diameter);
+    return Math.PI * r * r;
+  }
+
+  /**
+   * Width at a station.
+   *
+   * @param x distance from the nose [m], 0 to L
+   * @param length length L [m]
+   * @param diameter greatest diameter d [m]
+   * @return w [m]
+   */
+  default double width(double x, double length, double diameter) {
+    return 2.0 * radius(x, length, diameter);
+  }
+
+  /**
+   * Height at a station.
+   *
+   * @param x distance from the nose [m], 0 to L
+   * @param length length L [m]
+   * @param diameter greatest diameter d [m]
+   * @return h [m]
+   */
+  default double height(double x, double length, double diameter) {
+    return 2.0 * radius(x, length, diameter);
+  }
+
+  /**
+   * How high the middle of the section lies above the reference line: the camber line of the body.
+   *
+   * @param x distance from the nose [m], 0 to L
+   * @param length length L [m]
+   * @param diameter greatest diameter d [m]
+   * @return z [m], positive up
+   */
+  default double centreHeight(double x, double length, double diameter) {
+    return 0.0;
+  }
+
+  /**
+   * Area of the flat base at the aft end, which the wetted area does not count.
+   *
+   * @param length length L [m]
+   * @param diameter greatest diameter d [m]
+   * @return S_base [m²], zero for a body that closes
+   */
+  default double baseArea(double length, double diameter) {
+    return sectionArea(length, length, diameter);
+  }
+
+  /**
+   * How far volume, areas and centroids may be off, as a part of the value.
+   *
+   * @return zero where all are closed forms, which leaves rounding; else the bound on the quadrature
+   */
+  default double relativeError() {
+    return 0.0;
+  }
 
   /**
    * Enclosed volume.
@@ -126,7 +239,7 @@ public interface BodyShape {
   }
 
   /**
-   * Area of the surface.
+   * Area of the surface that the air washes, without a flat base.
    *
    * @param length length
    * @param diameter greatest diameter

@@ -7,7 +7,7 @@ import io.github.wingwright.core.quantity.Volume;
 import java.io.Serializable;
 
 /**
- * The fuselage: a body of revolution, its nose tip at the origin.
+ * The fuselage, its nose tip at the origin.
  *
  * @param shape its family
  * @param length its length
@@ -39,7 +39,7 @@ public record Fuselage(BodyShape shape, Length length, Length diameter) implemen
   }
 
   /**
-   * Area of the surface.
+   * Area of the surface that the air washes, without a flat base.
    *
    * @return S_wet
    */
@@ -57,14 +57,95 @@ public record Fuselage(BodyShape shape, Length length, Length diameter) implemen
   }
 
   /**
-   * Radius at a station.
+   * Radius at a station; of a section that is not round, that of the circle of equal area.
    *
    * @param x distance from the nose tip, 0 to the length
    * @return the radius
    */
   public Length radiusAt(Length x) {
-    Door.within(x, Length.ZERO, length, "station");
-    return Length.metres(shape.radius(x.si(), length.si(), diameter.si()));
+    return Length.metres(shape.radius(station(x), length.si(), diameter.si()));
+  }
+
+  /**
+   * Width at a station.
+   *
+   * @param x distance from the nose tip, 0 to the length
+   * @return the width
+   */
+  public Length widthAt(Length x) {
+    return Length.metres(shape.width(station(x), length.si(), diameter.si()));
+  }
+
+  /**
+   * Height at a station.
+   *
+   * @param x distance from the nose tip, 0 to the length
+   * @return the height
+   */
+  public Length heightAt(Length x) {
+    return Length.metres(shape.height(station(x), length.si(), diameter.si()));
+  }
+
+  /**
+   * How high the middle of the section lies at a station.
+   *
+   * @param x distance from the nose tip, 0 to the length
+   * @return height above the reference line, zero for a straight body
+   */
+  public Length centreHeightAt(Length x) {
+    return Length.metres(shape.centreHeight(station(x), length.si(), diameter.si()));
+  }
+
+  /**
+   * Area of the section at a station: the longitudinal area curve.
+   *
+   * @param x distance from the nose tip, 0 to the length
+   * @return the area
+   */
+  public Area sectionAreaAt(Length x) {
+    return Area.squareMetres(shape.sectionArea(station(x), length.si(), diameter.si()));
+  }
+
+  /**
+   * Area of the flat base at the aft end.
+   *
+   * @return S_base, zero for a body that closes
+   */
+  public Area baseArea() {
+    return Area.squareMetres(shape.baseArea(length.si(), diameter.si()));
+  }
+
+  /**
+   * Where the centroid of the volume lies: contents of even density balance there.
+   *
+   * @return x aft of the nose tip
+   */
+  public Length volumeCentroid() {
+    return Length.metres(shape.volumeCentroid(length.si(), diameter.si()));
+  }
+
+  /**
+   * Where the centroid of the surface lies: a thin shell balances there.
+   *
+   * @return x aft of the nose tip
+   */
+  public Length surfaceCentroid() {
+    return Length.metres(shape.surfaceCentroid(length.si(), diameter.si()));
+  }
+
+  /**
+   * Area of the side view.
+   *
+   * @return S_side
+   */
+  public Area sideArea() {
+    return Area.squareMetres(shape.sideArea(length.si(), diameter.si()));
+  }
+
+  private double station(Length x) {
+    // A station that went through arithmetic may miss the aft end by a rounding error.
+    Door.within(x, Length.ZERO, length.times(1.0 + 1e-12), "station");
+    return Math.min(x.si(), length.si());
   }
 
   @Override

@@ -38,7 +38,7 @@ public final class Ballast implements Serializable {
           .where("m", "mass without ballast", Mass.KILOGRAM, 1e-4, 1e5)
           .where("x_cg", "centre of gravity without ballast", Length.METRE, -1, 100)
           .where("x_t", "wanted centre of gravity", Length.METRE, -1, 100)
-          .where("x_b", "place of the ballast", Length.METRE, -1, 100)
+          .where("x_b", "place of the ballast", Length.METRE, -2, 99)
           .from(Source.DEFINITION)
           .computedBy(Ballast::ballastMass);
 

@@ -96,6 +96,6 @@ class MaterialsTest {
                     gramsPerCubicCentimetre(1),
                     gramsPerCubicCentimetre(3),
                     Source.BRIEF))
-        .withMessageStartingWith("band must be in order");
+        .withMessageContaining("in order low ≤ likely ≤ high, was 2000.0, 1000.0, 3000.0");
   }
 }

@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.geometry;
+
+/** Half an ellipsoid, r/R = √(1 − (1 − t)²), of any length; with a length of one radius a hemisphere. All is closed. */
+final class EllipsoidEnd extends EndProfile {
+  private static final long serialVersionUID = 1L;
+
+  EllipsoidEnd(String name, double leastFineness, double greatestFineness) {
+    super(name, leastFineness, greatestFineness);
+  }
+
+  @Override
+  public boolean isTangent() {
+    return true;
+  }
+
+  @Override
+  public double radius(double t, double fineness) {
+    return Math.sqrt(Math.max(0.0, t * (2.0 - t)));
+  }
+
+  @Override
+  public double fullness(double fineness) {
+    return 2.0 / 3.0;
+  }
+
+  @Override
+  public double volumeCentroid(double fineness) {
+    return 0.625;
+  }
+
+  @Override
+  public double curvedArea(double fineness) {
+    return 1.0 + Ellipse.arcFactor(0.5 / fineness);
+  }
+
+  @Override
+  public double surfaceCentroid(double fineness) {
+    // ∫ z dS from the base is 2/3·π·R·n²·(1 + q + q²)/(1 + q) with q = R/n.
+    double q = 0.5 / fineness;
+    return 1.0 - 2.0 / 3.0 / q * (1.0 + q + q * q) / (1.0 + q) / curvedArea(fineness);
+  }
+
+  @Override
+  public double sideFullness(double fineness) {
+    return 0.25 * Math.PI;
+  }
+
+  @Override
+  double t(double s, double k) {
+    return 1.0 - Math.cos(0.5 * Math.PI * s);
+  }
+
+  @Override
+  double r(double s, double k) {
+    return Math.sin(0.5 * Math.PI * s);
+  }
+
+  @Override
+  double dt(double s, double k) {
+    return 0.5 * Math.PI * Math.sin(0.5 * Math.PI * s);
+  }
+
+  @Override
+  double dr(double s, double k) {
+    return 0.5 * Math.PI * Math.cos(0.5 * Math.PI * s);
+  }
+}
