@@ -112,6 +112,7 @@ public record CurvePicture(String title, String xLabel, String yLabel, List<Curv
       sketch.reserve(new Box(x - 1.3, y - 1.3, x + 1.3, y + 1.3));
     }
     LabelPlacer placer = new LabelPlacer(sketch, room);
+    points.forEach(point -> placer.expect(horizontal.at(point.x()), vertical.at(point.y())));
     Lettering pointLabel = Lettering.start(Lettering.NOTE).in(Pen.WARM).heavy().onto("#ffffff");
     // From the right, so that leaders pass the labels of their neighbours on the left.
     for (Point point : points.stream().sorted(Comparator.comparingDouble(Point::x).reversed()).toList()) {

@@ -22,16 +22,28 @@ final class LabelPlacer {
   /** What it costs if the leader runs through a label or across another leader. */
   private static final double TANGLE = 60.0;
 
+  /** What it costs to stand where the leader of a point that has no label yet would go. */
+  private static final double IN_THE_WAY = 25.0;
+
+  /** How far above or below a point its leader goes. */
+  private static final double LEADER_ROOM = 15.0;
+
   /** Where a leader begins, clear of its own point. */
   private static final double CLEAR = 1.9;
 
   private final Sketch sketch;
   private final Box room;
   private final List<double[]> leaders = new ArrayList<>();
+  private final List<double[]> expected = new ArrayList<>();
 
   LabelPlacer(Sketch sketch, Box room) {
     this.sketch = sketch;
     this.room = room;
+  }
+
+  /** Announces a point that will ask for a label, so that the labels before it leave it a way out. */
+  void expect(double x, double y) {
+    expected.add(new double[] {x, y});
   }
 
   /** A place that a label may take. */
@@ -40,6 +52,7 @@ final class LabelPlacer {
   /** Writes a label near a point; a leader joins them if they are apart. */
   void place(double x, double y, String label, Lettering look) {
     Lettering lettering = new Lettering(look.size(), Lettering.Anchor.START, look.colour(), look.bold(), look.halo());
+    expected.removeIf(point -> point[0] == x && point[1] == y);
     Place best = null;
     for (Place place : candidates(x, y, label, lettering)) {
       if (best == null || place.cost() < best.cost()) {
@@ -72,6 +85,8 @@ final class LabelPlacer {
   private double cost(double x, double y, Box box) {
     double cost = CROSSING * Math.min(3, sketch.linesThrough(box));
     cost += TANGLE * leaders.stream().filter(l -> box.crossedBy(l[0], l[1], l[2], l[3])).count();
+    Box ways = new Box(box.left() - 2.0, box.top() - LEADER_ROOM, box.right() + 2.0, box.bottom() + LEADER_ROOM);
+    cost += IN_THE_WAY * expected.stream().filter(p -> new Box(p[0], p[1], p[0], p[1]).within(ways)).count();
     double[] leader = leader(x, y, box);
     if (leader.length > 0) {
       cost += TANGLE * sketch.textsThrough(leader);

@@ -3,6 +3,7 @@ package io.github.wingwright.core.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /**
  * How wide a line of text is in the upright sans-serif that the pictures ask for.
@@ -22,12 +23,16 @@ final class TextWidth {
     556, 556, 333, 500, 278, 556, 500, 722, 500, 500, 500, 334, 260, 334, 584 // p to ~
   };
 
-  private static final int NARROW = 334;
+  private static final String MARKS = "·²³°¹";
+  private static final String SIGNS = "×−–±";
+  private static final int NARROW = 400;
   private static final int MEDIUM = 600;
   private static final int WIDE = 1000;
 
   /** Bold letters are wider, the narrow ones most. */
   private static final double BOLD = 1.09;
+
+  private static final Pattern BLANKS = Pattern.compile("\\s+");
 
   private TextWidth() {}
 
@@ -41,17 +46,18 @@ final class TextWidth {
     if (c >= ' ' && c <= '~') {
       return ASCII[c - ' '];
     }
-    if (c == '·' || c == '²' || c == '³' || c == '°') {
-      return c == '°' ? 400 : NARROW;
+    if (MARKS.indexOf(c) >= 0) {
+      return NARROW;
     }
-    return c >= 0xDF && c < 0x250 || c >= 0x3B1 && c < 0x3CA || c == '×' || c == '−' || c == '–' ? MEDIUM : WIDE;
+    boolean letter = (c >= 0xDF && c < 0x250) || (c >= 0x3B1 && c < 0x3CA);
+    return letter || SIGNS.indexOf(c) >= 0 ? MEDIUM : WIDE;
   }
 
   /** Breaks a text into lines no wider than a width; the last of too many lines ends in an ellipsis. */
   static List<String> wrap(String text, double width, Lettering lettering, int mostLines) {
     List<String> lines = new ArrayList<>();
     String line = "";
-    for (String word : text.strip().split("\\s+")) {
+    for (String word : BLANKS.split(text.strip())) {
       String longer = line.isEmpty() ? word : line + " " + word;
       if (line.isEmpty() || lettering.width(longer) <= width) {
         line = longer;
