@@ -21,7 +21,7 @@ final class DataTable {
   static Sketch of(Airframe airframe, NamedUnit<Length> unit) {
     DataTable table = new DataTable();
     Planform wing = airframe.wing().planform();
-    NamedUnit<Area> areaUnit = areaUnit(unit);
+    NamedUnit<Area> areaUnit = areaUnit(unit, wing.area());
     table.row("wing area", areaUnit.format(wing.area().si(), 4));
     table.row("aspect ratio", number(wing.aspectRatio()));
     table.row("taper ratio", number(wing.taperRatio()));
@@ -38,9 +38,10 @@ final class DataTable {
     return NamedUnit.NUMBER.format(value, 3);
   }
 
-  private static NamedUnit<Area> areaUnit(NamedUnit<Length> unit) {
+  /** A unit of area that goes with the unit of length and with the size of the wing. */
+  private static NamedUnit<Area> areaUnit(NamedUnit<Length> unit, Area wing) {
     return switch (unit.symbol()) {
-      case "mm", "cm", "µm" -> Area.SQUARE_CENTIMETRE;
+      case "mm", "cm", "µm" -> wing.si() < 1.0 ? Area.SQUARE_CENTIMETRE : Area.SQUARE_METRE;
       case "in" -> Area.SQUARE_INCH;
       case "ft", "yd" -> Area.SQUARE_FOOT;
       default -> Area.SQUARE_METRE;

@@ -41,7 +41,9 @@ final class SideView {
 
   private void shapes() {
     Silhouette silhouette = new Silhouette(scale, sketch);
-    airframe.tails().stream().filter(t -> t.role() == Tail.Role.VERTICAL).forEach(silhouette::finFromSide);
+    airframe.tails().stream()
+        .filter(t -> t.role() == Tail.Role.VERTICAL)
+        .forEach(fin -> sketch.reserve(silhouette.finFromSide(fin)));
     silhouette.body(airframe.fuselage());
     airframe.tails().stream().filter(t -> t.role() == Tail.Role.HORIZONTAL).forEach(silhouette::rootSectionFromSide);
     Wing wing = airframe.wing();
@@ -88,7 +90,7 @@ final class SideView {
     new DimensionStack(Direction.VERTICAL, shapes.right(), 1.0)
         .add(root, top, rootEnd, tipEnd, scale.figure(planform.span()))
         .draw(sketch);
-    double base = Math.min(top, sketch.bounds().top() < top ? clearAbove(start - 25.0, rootEnd + 25.0, top) : top);
+    double base = clearAbove(start - 25.0, rootEnd + 25.0, top);
     DimensionStack over = new DimensionStack(Direction.HORIZONTAL, base, -1.0);
     over.add(tipStart, tipEnd, top, top, scale.figure(planform.tipChord()));
     if (!planform.rootChord().equals(planform.tipChord())) {
@@ -100,7 +102,7 @@ final class SideView {
   /** The height above which nothing stands between two stations. */
   private double clearAbove(double from, double to, double top) {
     double base = top;
-    while (base > sketch.bounds().top() && !sketch.isFree(new Box(from, base - 18.0, to, base))) {
+    while (base > sketch.bounds().top() && !sketch.isFree(new Box(from, base - 18.0, to, base - 0.1))) {
       base -= 1.0;
     }
     return base;

@@ -71,8 +71,8 @@ final class Silhouette {
     sketch.polygon(x, y, SURFACE);
   }
 
-  /** A fin from the side. */
-  void finFromSide(LiftingSurface fin) {
+  /** A fin from the side; tells the room it takes. */
+  Box finFromSide(LiftingSurface fin) {
     Planform planform = fin.planform();
     List<Length> stations = planform.stations();
     int n = stations.size();
@@ -84,7 +84,7 @@ final class Silhouette {
       set(x, y, i, scale.paper(fin.placement().x().plus(planform.leadingEdgeAt(station))), z);
       set(x, y, 2 * n - 1 - i, scale.paper(fin.placement().x().si() + trailingEdge(planform, station)), z);
     }
-    sketch.polygon(x, y, SURFACE);
+    return sketch.polygon(x, y, SURFACE);
   }
 
   /** The section of a surface from the side, at one of its stations; tells the room it takes. */
