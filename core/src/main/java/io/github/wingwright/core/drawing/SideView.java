@@ -90,7 +90,7 @@ final class SideView {
     new DimensionStack(Direction.VERTICAL, shapes.right(), 1.0)
         .add(root, top, rootEnd, tipEnd, scale.figure(planform.span()))
         .draw(sketch);
-    double base = clearAbove(start - 25.0, rootEnd + 25.0, top);
+    double base = clearAbove(start - 8.0, rootEnd + 20.0, top);
     DimensionStack over = new DimensionStack(Direction.HORIZONTAL, base, -1.0);
     over.add(tipStart, tipEnd, top, top, scale.figure(planform.tipChord()));
     if (!planform.rootChord().equals(planform.tipChord())) {
