@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.drawing;
 
+import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -44,5 +45,43 @@ record Axis(double low, double high, double start, double end) {
       ticks.add(k * step);
     }
     return ticks;
+  }
+
+  /** A tick with its figure. */
+  record Tick(double value, double at, String label) {}
+
+  /** As many round values as keep their figures apart, along a horizontal axis. */
+  List<Tick> labelledTicks(Lettering lettering) {
+    for (int about = 8; about > 1; about--) {
+      List<Tick> ticks = figures(about);
+      if (areApart(ticks, lettering)) {
+        return ticks;
+      }
+    }
+    return figures(1);
+  }
+
+  /** Round values with their figures, whatever room they take. */
+  List<Tick> figures(int about) {
+    return ticks(about).stream().map(t -> new Tick(t, at(t), figure(t))).toList();
+  }
+
+  /** Enough digits to tell neighbours apart. */
+  private String figure(double tick) {
+    double largest = Math.max(Math.abs(low), Math.abs(high));
+    int digits = 3 + (int) Math.ceil(Math.max(0.0, Math.log10(largest / (high - low))));
+    return NamedUnit.NUMBER.format(tick, Math.min(12, digits));
+  }
+
+  private static boolean areApart(List<Tick> ticks, Lettering lettering) {
+    for (int i = 1; i < ticks.size(); i++) {
+      Tick one = ticks.get(i - 1);
+      Tick next = ticks.get(i);
+      double room = 0.5 * (lettering.width(one.label()) + lettering.width(next.label())) + 2.0;
+      if (Math.abs(next.at() - one.at()) < room) {
+        return false;
+      }
+    }
+    return true;
   }
 }

@@ -6,16 +6,31 @@ import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
 
 /**
- * The balance along the mean aerodynamic chord: centre of gravity, neutral point, and the range that the centre of
- * gravity is allowed.
+ * The balance along the mean aerodynamic chord: centre of gravity, neutral point, and the range that the centre of gravity
+ * is allowed. Stations are given aft of the nose tip and in percent of the chord.
  */
 public final class BalancePicture {
-  private static final double WIDTH = 190.0;
+  private static final double WIDTH = 185.0;
   private static final double HEIGHT = 62.0;
-  private static final double LEFT = 20.0;
-  private static final double CHORD_Y = 34.0;
+  private static final double MARGIN = 6.0;
+  private static final double CHORD_Y = 38.0;
+  private static final double UPPER_ROW = 17.5;
+  private static final double LOWER_ROW = 23.5;
+  private static final double BAND = 5.5;
+  private static final Lettering LABEL = Lettering.start(Lettering.NOTE).heavy().in(Pen.WARM).onto("#ffffff");
 
-  private BalancePicture() {}
+  private final Svg svg = new Svg(WIDTH, HEIGHT, "Balance along the mean aerodynamic chord");
+  private final double start;
+  private final double chord;
+  private final NamedUnit<Length> unit;
+  private final Axis axis;
+
+  private BalancePicture(double start, double chord, NamedUnit<Length> unit, Axis axis) {
+    this.start = start;
+    this.chord = chord;
+    this.unit = unit;
+    this.axis = axis;
+  }
 
   /**
    * Draws the balance.
@@ -35,40 +50,97 @@ public final class BalancePicture {
       Length neutralPoint,
       Interval allowed,
       NamedUnit<Length> unit) {
-    Svg svg = new Svg(WIDTH, HEIGHT, "Balance along the mean aerodynamic chord");
-    svg.rectangle(0, 0, WIDTH, HEIGHT, Pen.fill("#ffffff"));
-    svg.text(6.0, 7.0, "balance along the mean aerodynamic chord", Lettering.start(4.0).heavy());
     double start = chordStart.si();
-    double end = start + chord.si();
-    double low = Math.min(Math.min(start, centreOfGravity.si()), Math.min(neutralPoint.si(), finite(allowed.lower(), start)));
-    double high = Math.max(Math.max(end, centreOfGravity.si()), Math.max(neutralPoint.si(), finite(allowed.upper(), end)));
-    double room = 0.08 * (high - low);
-    Axis axis = new Axis(low - room, high + room, LEFT, WIDTH - LEFT);
-    double from = axis.clamped(allowed.lower());
-    double to = axis.clamped(allowed.upper());
-    svg.rectangle(from, CHORD_Y - 7.0, Math.max(0.4, to - from), 14.0, Pen.fill(Pen.ACCENT_TINT));
-    svg.text(0.5 * (from + to), CHORD_Y + 21.0, "allowed " + allowed.format(unit), Lettering.middle(2.8).in(Pen.ACCENT));
-    svg.line(0.5 * (from + to), CHORD_Y + 18.0, 0.5 * (from + to), CHORD_Y + 7.0, Pen.stroke(Pen.ACCENT, 0.2));
-    svg.line(axis.at(start), CHORD_Y, axis.at(end), CHORD_Y, Pen.stroke(Pen.INK, 0.9));
-    for (int i = 0; i <= 4; i++) {
-      double x = axis.at(start + 0.25 * i * chord.si());
-      svg.line(x, CHORD_Y - 1.5, x, CHORD_Y + 1.5, Pen.stroke(Pen.INK, 0.4));
-      svg.text(x, CHORD_Y + 12.0, 25 * i + " %", Lettering.middle(2.6));
+    double cg = centreOfGravity.si();
+    double np = neutralPoint.si();
+    Axis axis = axis(allowed, start, start + chord.si(), cg, np);
+    BalancePicture picture = new BalancePicture(start, chord.si(), unit, axis);
+    picture.svg.rectangle(0, 0, WIDTH, HEIGHT, Pen.fill("#ffffff"));
+    picture.svg.text(MARGIN, 8.5, "balance along the mean aerodynamic chord", Lettering.start(Lettering.TITLE).heavy());
+    picture.band(allowed);
+    picture.chordLine();
+    picture.marks(cg, np);
+    return picture.svg;
+  }
+
+  private static Axis axis(Interval allowed, double... stations) {
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
+    for (double station : stations) {
+      low = Math.min(low, station);
+      high = Math.max(high, station);
     }
-    mark(svg, axis.at(centreOfGravity.si()), "centre of gravity " + unit.format(centreOfGravity.si(), 4), 1);
-    mark(svg, axis.at(neutralPoint.si()), "neutral point " + unit.format(neutralPoint.si(), 4), 2);
-    return svg;
+    if (!allowed.isEmpty()) {
+      low = Math.min(low, Double.isFinite(allowed.lower()) ? allowed.lower() : low);
+      high = Math.max(high, Double.isFinite(allowed.upper()) ? allowed.upper() : high);
+    }
+    double room = 0.05 * (high - low);
+    return new Axis(low - room, high + room, MARGIN, WIDTH - MARGIN);
   }
 
-  private static double finite(double value, double otherwise) {
-    return Double.isFinite(value) ? value : otherwise;
+  private void band(Interval allowed) {
+    Lettering lettering = Lettering.middle(Lettering.NOTE);
+    if (allowed.isEmpty()) {
+      svg.text(0.5 * WIDTH, CHORD_Y + 19.0, "no centre of gravity is allowed", lettering.in(Pen.WARM));
+      return;
+    }
+    double from = axis.clamped(allowed.lower());
+    double to = Math.max(axis.clamped(allowed.upper()), from + 0.4);
+    svg.rectangle(from, CHORD_Y - BAND, to - from, 2.0 * BAND, Pen.fill(Pen.ACCENT_TINT));
+    String words = "centre of gravity allowed: " + allowed.format(unit);
+    double middle = 0.5 * (from + to);
+    svg.line(middle, CHORD_Y + BAND, middle, CHORD_Y + BAND + 7.5, Pen.stroke(Pen.ACCENT, 0.2));
+    double half = 0.5 * lettering.width(words);
+    double at = Math.max(MARGIN + half, Math.min(WIDTH - MARGIN - half, middle));
+    svg.text(at, CHORD_Y + BAND + 11.5, words, lettering.in(Pen.ACCENT));
   }
 
-  private static void mark(Svg svg, double x, String label, int row) {
-    double y = 9.0 + 5.0 * row;
-    svg.line(x, y + 1.0, x, CHORD_Y, Pen.stroke(Pen.WARM, 0.3));
-    svg.circle(x, CHORD_Y, 1.6, new Pen(Pen.WARM, 0.5, row == 1 ? "#ffffff" : Pen.WARM, ""));
-    boolean right = x > WIDTH - 1.6 * label.length() - 6.0;
-    svg.text(right ? x - 1.5 : x + 1.5, y + 1.5, label, (right ? Lettering.end(2.9) : Lettering.start(2.9)).in(Pen.WARM).heavy());
+  private void chordLine() {
+    svg.line(axis.at(start), CHORD_Y, axis.at(start + chord), CHORD_Y, Pen.stroke(Pen.INK, 0.9));
+    double previous = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i <= 4; i++) {
+      double x = axis.at(start + 0.25 * i * chord);
+      String figure = 25 * i + " %";
+      Lettering lettering = Lettering.middle(Lettering.SMALL).onto("#ffffff");
+      svg.line(x, CHORD_Y - 1.5, x, CHORD_Y + 1.5, Pen.stroke(Pen.INK, 0.4));
+      Box box = lettering.box(x, CHORD_Y + BAND + 4.0, figure);
+      if (box.left() > previous && box.within(new Box(0, 0, WIDTH, HEIGHT))) {
+        svg.text(x, CHORD_Y + BAND + 4.0, figure, lettering);
+        previous = box.right() + 1.5;
+      }
+    }
+  }
+
+  /** Two labels whose leaders pass each other: the one ahead to the left, the one aft to the right where there is room. */
+  private void marks(double cg, double np) {
+    String cgLabel = "centre of gravity " + station(cg);
+    String npLabel = "neutral point " + station(np);
+    boolean cgAhead = cg <= np;
+    double ahead = axis.at(Math.min(cg, np));
+    double aft = axis.at(Math.max(cg, np));
+    String aheadLabel = cgAhead ? cgLabel : npLabel;
+    String aftLabel = cgAhead ? npLabel : cgLabel;
+    boolean aheadFits = ahead - 1.2 - LABEL.width(aheadLabel) >= MARGIN;
+    boolean aftFits = aft + 1.2 + LABEL.width(aftLabel) <= WIDTH - MARGIN;
+    // A label that must run across the other leader stands above the one that does not.
+    label(ahead, aheadFits, aheadLabel, aftFits ? UPPER_ROW : LOWER_ROW);
+    label(aft, !aftFits, aftLabel, aftFits ? LOWER_ROW : UPPER_ROW);
+    symbol(axis.at(np), Pen.WARM);
+    symbol(axis.at(cg), "#ffffff");
+  }
+
+  private void symbol(double x, String fill) {
+    svg.circle(x, CHORD_Y, 1.6, new Pen(Pen.WARM, 0.5, fill, ""));
+  }
+
+  private String station(double x) {
+    return unit.format(x, 4) + " (" + NamedUnit.NUMBER.format(100.0 * (x - start) / chord, 3) + " %)";
+  }
+
+  private void label(double x, boolean toTheLeft, String label, double y) {
+    svg.line(x, y - 2.6, x, CHORD_Y, Pen.stroke(Pen.WARM, 0.3));
+    double width = LABEL.width(label);
+    double left = toTheLeft ? x - 1.2 - width : x + 1.2;
+    svg.text(Math.max(MARGIN, Math.min(WIDTH - MARGIN - width, left)), y, label, LABEL);
   }
 }

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.drawing;
 
-import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -15,12 +15,13 @@ import java.util.List;
  * @param points the marked points
  */
 public record CurvePicture(String title, String xLabel, String yLabel, List<Curve> curves, List<Point> points) {
-  private static final double WIDTH = 150.0;
-  private static final double HEIGHT = 95.0;
-  private static final double LEFT = 20.0;
-  private static final double RIGHT = 8.0;
-  private static final double TOP = 14.0;
-  private static final double BOTTOM = 16.0;
+  private static final double WIDTH = 170.0;
+  private static final double HEIGHT = 112.0;
+  private static final double MARGIN = 6.0;
+  private static final double RIGHT = WIDTH - 8.0;
+  private static final double TOP = 15.0;
+  private static final double BOTTOM = HEIGHT - 17.0;
+  private static final Lettering FIGURE = Lettering.end(Lettering.SMALL);
 
   /** Keeps its own lists and refuses an empty picture. */
   public CurvePicture {
@@ -76,39 +77,57 @@ public record CurvePicture(String title, String xLabel, String yLabel, List<Curv
    * @return the picture
    */
   public Svg draw() {
+    Axis vertical = axis(false, BOTTOM, TOP);
+    double left = MARGIN + 6.0;
+    for (Axis.Tick tick : vertical.figures(6)) {
+      left = Math.max(left, MARGIN + 6.0 + FIGURE.width(tick.label()));
+    }
+    Axis horizontal = axis(true, left, RIGHT);
     Svg svg = new Svg(WIDTH, HEIGHT, title);
     svg.rectangle(0, 0, WIDTH, HEIGHT, Pen.fill("#ffffff"));
-    svg.text(6.0, 7.0, title, Lettering.start(4.0).heavy());
-    Axis horizontal = axis(true, LEFT, WIDTH - RIGHT);
-    Axis vertical = axis(false, HEIGHT - BOTTOM, TOP);
     grid(svg, horizontal, vertical);
-    for (Curve curve : curves) {
-      double[] px = new double[curve.x().size()];
-      double[] py = new double[px.length];
-      for (int i = 0; i < px.length; i++) {
-        px[i] = horizontal.at(curve.x().get(i));
-        py[i] = vertical.at(curve.y().get(i));
-      }
-      svg.polyline(px, py, pen(curve.style()));
-      if (!curve.label().isEmpty()) {
-        int last = px.length - 1;
-        boolean right = px[last] > WIDTH - RIGHT - 1.5 * curve.label().length();
-        Lettering lettering = right ? Lettering.end(2.5) : Lettering.start(2.5);
-        svg.text(px[last] + (right ? -0.5 : 1.0), py[last] - 1.2, curve.label(), lettering.in(pen(curve.style()).stroke()));
-      }
+    Sketch sketch = new Sketch();
+    curves.forEach(curve -> curve(sketch, horizontal, vertical, curve));
+    labels(sketch, horizontal, vertical, new Box(left + 1.0, TOP, RIGHT + 4.0, BOTTOM - 0.5));
+    sketch.onto(svg, 0.0, 0.0);
+    return svg;
+  }
+
+  private static void curve(Sketch sketch, Axis horizontal, Axis vertical, Curve curve) {
+    double[] px = new double[curve.x().size()];
+    double[] py = new double[px.length];
+    for (int i = 0; i < px.length; i++) {
+      px[i] = horizontal.at(curve.x().get(i));
+      py[i] = vertical.at(curve.y().get(i));
     }
+    sketch.polyline(px, py, pen(curve.style()));
+  }
+
+  /** Points first, for they cannot be anywhere else; then the curves, at their ends. */
+  private void labels(Sketch sketch, Axis horizontal, Axis vertical, Box room) {
     for (Point point : points) {
       double x = horizontal.at(point.x());
       double y = vertical.at(point.y());
-      svg.circle(x, y, 1.0, new Pen(Pen.WARM, 0.4, "#ffffff", ""));
-      boolean right = x > WIDTH - RIGHT - 1.7 * point.label().length();
-      svg.text(
-          right ? x - 2.0 : x + 2.0,
-          y - 1.6,
-          point.label(),
-          (right ? Lettering.end(2.7) : Lettering.start(2.7)).in(Pen.WARM).heavy());
+      sketch.circle(x, y, 1.1, new Pen(Pen.WARM, 0.4, "#ffffff", ""));
+      sketch.reserve(new Box(x - 1.3, y - 1.3, x + 1.3, y + 1.3));
     }
-    return svg;
+    LabelPlacer placer = new LabelPlacer(sketch, room);
+    points.forEach(point -> placer.expect(horizontal.at(point.x()), vertical.at(point.y())));
+    Lettering pointLabel = Lettering.start(Lettering.NOTE).in(Pen.WARM).heavy().onto("#ffffff");
+    // From the right, so that leaders pass the labels of their neighbours on the left.
+    for (Point point : points.stream().sorted(Comparator.comparingDouble(Point::x).reversed()).toList()) {
+      placer.place(horizontal.at(point.x()), vertical.at(point.y()), point.label(), pointLabel);
+    }
+    for (Curve curve : curves) {
+      if (!curve.label().isEmpty()) {
+        int last = curve.x().size() - 1;
+        Lettering lettering = Lettering.start(Lettering.SMALL).in(pen(curve.style()).stroke()).onto("#ffffff");
+        if (curve.style() == Style.OTHER) {
+          lettering = lettering.in(Pen.QUIET);
+        }
+        placer.place(horizontal.at(curve.x().get(last)), vertical.at(curve.y().get(last)), curve.label(), lettering);
+      }
+    }
   }
 
   private Axis axis(boolean horizontal, double start, double end) {
@@ -117,25 +136,28 @@ public record CurvePicture(String title, String xLabel, String yLabel, List<Curv
     points.forEach(p -> values.add(horizontal ? p.x() : p.y()));
     double low = values.stream().mapToDouble(Double::doubleValue).min().orElse(0.0);
     double high = values.stream().mapToDouble(Double::doubleValue).max().orElse(1.0);
-    double room = high > low ? 0.07 * (high - low) : Math.max(1e-9, 0.1 * Math.abs(high));
+    double share = horizontal || points.isEmpty() ? 0.06 : 0.16;
+    double room = high > low ? share * (high - low) : Math.max(1e-9, 0.1 * Math.abs(high));
     return new Axis(low - room, high + room, start, end);
   }
 
   private void grid(Svg svg, Axis horizontal, Axis vertical) {
-    for (double tick : horizontal.ticks(7)) {
-      double x = horizontal.at(tick);
-      svg.line(x, TOP, x, HEIGHT - BOTTOM, Pen.GRID);
-      svg.text(x, HEIGHT - BOTTOM + 4.2, NamedUnit.NUMBER.format(tick, 4), Lettering.middle(2.6));
+    for (Axis.Tick tick : horizontal.labelledTicks(FIGURE)) {
+      svg.line(tick.at(), TOP, tick.at(), BOTTOM, Pen.GRID);
+      svg.text(tick.at(), BOTTOM + 4.6, tick.label(), Lettering.middle(Lettering.SMALL));
     }
-    for (double tick : vertical.ticks(6)) {
-      double y = vertical.at(tick);
-      svg.line(LEFT, y, WIDTH - RIGHT, y, Pen.GRID);
-      svg.text(LEFT - 1.5, y + 0.9, NamedUnit.NUMBER.format(tick, 4), Lettering.end(2.6));
+    double left = horizontal.start();
+    for (Axis.Tick tick : vertical.figures(6)) {
+      svg.line(left, tick.at(), RIGHT, tick.at(), Pen.GRID);
+      svg.text(left - 1.5, tick.at() + 1.1, tick.label(), FIGURE);
     }
-    svg.line(LEFT, TOP, LEFT, HEIGHT - BOTTOM, Pen.THIN);
-    svg.line(LEFT, HEIGHT - BOTTOM, WIDTH - RIGHT, HEIGHT - BOTTOM, Pen.THIN);
-    svg.text(WIDTH - RIGHT, HEIGHT - 5.5, xLabel, Lettering.end(2.9));
-    svg.upwardText(5.5, TOP, yLabel, Lettering.end(2.9));
+    svg.line(left, TOP, left, BOTTOM, Pen.THIN);
+    svg.line(left, BOTTOM, RIGHT, BOTTOM, Pen.THIN);
+    Lettering large = Lettering.start(Lettering.TITLE).heavy();
+    svg.text(MARGIN, 8.5, TextWidth.cut(title, WIDTH - 2.0 * MARGIN, large), large);
+    Lettering name = Lettering.end(Lettering.NOTE);
+    svg.text(RIGHT, HEIGHT - 5.5, TextWidth.cut(xLabel, RIGHT - left, name), name);
+    svg.upwardText(MARGIN + 2.5, TOP, TextWidth.cut(yLabel, BOTTOM - TOP, name), name);
   }
 
   private static Pen pen(Style style) {

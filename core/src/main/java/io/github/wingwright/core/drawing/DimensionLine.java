@@ -1,76 +1,138 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.drawing;
 
-/** Dimension lines as draughtsmen draw them: two extension lines, a line with closed arrow heads, the figure on it. */
-final class DimensionLine {
-  private static final double HEAD = 2.2;
-  private static final double HALF_HEAD = 0.4;
+/**
+ * A dimension as draughtsmen draw it (ISO 129-1): two extension lines, a dimension line with closed filled arrow heads, the
+ * figure above the line, reading from below or from the right. Where the figure or the heads find no room between the
+ * extension lines they stand outside.
+ *
+ * <p>The dimension is thought along one axis; {@link Direction} says which. {@code along} runs with the dimension line,
+ * {@code across} away from the feature.
+ *
+ * @param from one end along the dimension line [mm]
+ * @param to the other end [mm], not less
+ * @param featureFrom where the first extension line comes from, across
+ * @param featureTo where the second extension line comes from, across
+ * @param figure the figure
+ */
+record DimensionLine(double from, double to, double featureFrom, double featureTo, String figure) {
+  private static final double HEAD = 2.5;
+  private static final double HALF_HEAD = 0.42;
   private static final double OVERSHOOT = 1.2;
   private static final double GAP = 0.8;
-  private static final double LETTER = 3.0;
 
-  private DimensionLine() {}
+  /** The line beyond a head that points inwards from outside. */
+  private static final double TAIL = 5.0;
+
+  private static final double LIFT = 0.9;
+  private static final Lettering LETTERING = Lettering.middle(Lettering.NOTE).onto("#ffffff");
+
+  /** Which way a dimension runs. */
+  enum Direction {
+    HORIZONTAL,
+    VERTICAL
+  }
+
+  /** Where the figure stands. */
+  enum FigurePlace {
+    INSIDE,
+    AFTER,
+    BEFORE
+  }
+
+  /** Orders the ends. */
+  DimensionLine {
+    if (from > to) {
+      double end = from;
+      from = to;
+      to = end;
+      double feature = featureFrom;
+      featureFrom = featureTo;
+      featureTo = feature;
+    }
+  }
+
+  double size() {
+    return to - from;
+  }
+
+  private boolean headsInside() {
+    return size() >= 2.0 * HEAD + 1.0;
+  }
+
+  boolean figureFitsInside() {
+    return size() >= LETTERING.width(figure) + (headsInside() ? 2.0 * HEAD : 1.0);
+  }
+
+  /** Where the figure begins and ends along the line. */
+  double[] figureExtent(FigurePlace place) {
+    double half = 0.5 * LETTERING.width(figure);
+    double middle =
+        switch (place) {
+          case INSIDE -> 0.5 * (from + to);
+          case AFTER -> to + TAIL + half;
+          case BEFORE -> from - TAIL - half;
+        };
+    return new double[] {middle - half, middle + half};
+  }
+
+  /** Everything along the line: ends, heads, figure. */
+  double[] extent(FigurePlace place) {
+    double[] figureExtent = figureExtent(place);
+    double outside = headsOutside(place) ? TAIL : 0.0;
+    return new double[] {Math.min(from - outside, figureExtent[0]), Math.max(to + outside, figureExtent[1])};
+  }
+
+  private boolean headsOutside(FigurePlace place) {
+    return place != FigurePlace.INSIDE || !headsInside();
+  }
 
   /**
-   * A horizontal dimension.
+   * Draws the dimension.
    *
-   * @param from x of one end [mm]
-   * @param to x of the other end [mm]
-   * @param featureFrom y from which the first extension line comes
-   * @param featureTo y from which the second extension line comes
-   * @param at y of the dimension line
+   * @param sketch what to draw into
+   * @param direction which way it runs
+   * @param at where the dimension line lies, across
+   * @param place where the figure stands
    */
-  static void horizontal(
-      Svg svg, double from, double to, double featureFrom, double featureTo, double at, String figure) {
-    double sense = Math.signum(at - featureFrom);
-    svg.line(from, featureFrom + sense * GAP, from, at + sense * OVERSHOOT, Pen.THIN);
-    svg.line(to, featureTo + sense * GAP, to, at + sense * OVERSHOOT, Pen.THIN);
-    double middle = 0.5 * (from + to);
-    double textWidth = 0.56 * LETTER * figure.length();
-    if (Math.abs(to - from) > textWidth + 2.0 * HEAD) {
-      svg.line(from, at, to, at, Pen.THIN);
-      headX(svg, from, at, Math.signum(from - to));
-      headX(svg, to, at, Math.signum(to - from));
-      svg.text(middle, at - 1.0, figure, Lettering.middle(LETTER));
+  void draw(Sketch sketch, Direction direction, double at, FigurePlace place) {
+    extension(sketch, direction, from, featureFrom, at);
+    extension(sketch, direction, to, featureTo, at);
+    double[] extent = headsOutside(place) ? extent(place) : new double[] {from, to};
+    line(sketch, direction, extent[0], at, extent[1], at);
+    double outwards = headsOutside(place) ? -1.0 : 1.0;
+    head(sketch, direction, from, at, -outwards);
+    head(sketch, direction, to, at, outwards);
+    double[] text = figureExtent(place);
+    double middle = 0.5 * (text[0] + text[1]);
+    if (direction == Direction.HORIZONTAL) {
+      sketch.text(middle, at - LIFT, figure, LETTERING);
     } else {
-      double left = Math.min(from, to);
-      double right = Math.max(from, to);
-      svg.line(left - 2.5 * HEAD, at, right + 2.5 * HEAD + textWidth, at, Pen.THIN);
-      headX(svg, left, at, 1.0);
-      headX(svg, right, at, -1.0);
-      svg.text(right + 2.5 * HEAD + 0.5 * textWidth, at - 1.0, figure, Lettering.middle(LETTER));
+      sketch.upwardText(at - LIFT, middle, figure, LETTERING);
     }
   }
 
-  /** A vertical dimension, its figure reading upwards. */
-  static void vertical(
-      Svg svg, double from, double to, double featureFrom, double featureTo, double at, String figure) {
-    double sense = Math.signum(at - featureFrom);
-    svg.line(featureFrom + sense * GAP, from, at + sense * OVERSHOOT, from, Pen.THIN);
-    svg.line(featureTo + sense * GAP, to, at + sense * OVERSHOOT, to, Pen.THIN);
-    double textWidth = 0.56 * LETTER * figure.length();
-    if (Math.abs(to - from) > textWidth + 2.0 * HEAD) {
-      svg.line(at, from, at, to, Pen.THIN);
-      headY(svg, at, from, Math.signum(from - to));
-      headY(svg, at, to, Math.signum(to - from));
-      svg.upwardText(at - 1.0, 0.5 * (from + to), figure, Lettering.middle(LETTER));
+  private static void extension(Sketch sketch, Direction direction, double along, double feature, double at) {
+    double sense = Math.signum(at - feature);
+    line(sketch, direction, along, feature + sense * GAP, along, at + sense * OVERSHOOT);
+  }
+
+  private static void line(Sketch sketch, Direction direction, double along1, double across1, double along2, double across2) {
+    if (direction == Direction.HORIZONTAL) {
+      sketch.line(along1, across1, along2, across2, Pen.THIN);
     } else {
-      double top = Math.min(from, to);
-      double bottom = Math.max(from, to);
-      svg.line(at, top - 2.5 * HEAD - textWidth, at, bottom + 2.5 * HEAD, Pen.THIN);
-      headY(svg, at, top, 1.0);
-      headY(svg, at, bottom, -1.0);
-      svg.upwardText(at - 1.0, top - 2.5 * HEAD - 0.5 * textWidth, figure, Lettering.middle(LETTER));
+      sketch.line(across1, along1, across2, along2, Pen.THIN);
     }
   }
 
-  private static void headX(Svg svg, double tip, double y, double sense) {
+  private static void head(Sketch sketch, Direction direction, double tip, double at, double sense) {
     double back = tip - sense * HEAD;
-    svg.polygon(new double[] {tip, back, back}, new double[] {y, y - HALF_HEAD, y + HALF_HEAD}, Pen.SOLID);
-  }
-
-  private static void headY(Svg svg, double x, double tip, double sense) {
-    double back = tip - sense * HEAD;
-    svg.polygon(new double[] {x, x - HALF_HEAD, x + HALF_HEAD}, new double[] {tip, back, back}, Pen.SOLID);
+    double[] along = {tip, back, back};
+    double[] across = {at, at - HALF_HEAD, at + HALF_HEAD};
+    if (direction == Direction.HORIZONTAL) {
+      sketch.polygon(along, across, Pen.SOLID);
+    } else {
+      sketch.polygon(across, along, Pen.SOLID);
+    }
   }
 }

@@ -16,6 +16,9 @@ public record Pen(String stroke, double width, String fill, String dash) {
   /** Thin lines that help reading. */
   public static final String SHADOW = "#9aa5ad";
 
+  /** Text of lesser weight, dark enough to read. */
+  public static final String QUIET = "#5b6b76";
+
   /** What the drawing is about. */
   public static final String ACCENT = "#00695f";
 

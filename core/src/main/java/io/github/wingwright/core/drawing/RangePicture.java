@@ -2,32 +2,42 @@
 package io.github.wingwright.core.drawing;
 
 import io.github.wingwright.core.basis.Bound;
-import io.github.wingwright.core.basis.Decision;
 import io.github.wingwright.core.basis.FeasibleRange;
 import io.github.wingwright.core.basis.Interval;
-import io.github.wingwright.core.basis.Strength;
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * The picture of a feasible range: a bar for each consideration over the axis of the dimension, the part that all of them
  * leave, and the choice.
+ *
+ * <p>A full bar is a limit, an outlined one a guideline, a lozenge a target; an end drawn to a point is open. What was set
+ * aside is pale and dashed.
  */
 public final class RangePicture {
-  private static final double WIDTH = 190.0;
-  private static final double LEFT = 6.0;
-  private static final double AXIS_LEFT = 78.0;
-  private static final double RIGHT = 8.0;
-  private static final double ROW = 11.0;
-  private static final double BAR = 4.4;
-  private static final double TOP = 16.0;
+  static final double WIDTH = 185.0;
+  static final double LEFT = 6.0;
+  static final double AXIS_LEFT = 84.0;
+  static final double AXIS_RIGHT = WIDTH - 8.0;
+  static final double BAR = 5.0;
+  private static final double TOP = 20.0;
+  private static final double CHOICE_Y = 16.0;
+  private static final double LAST_ROW = 13.0;
+  private static final double FOOT = 13.0;
+  private static final Lettering FIGURE = Lettering.start(Lettering.SMALL);
 
-  /** Longest line of a label; longer ones are cut. */
-  private static final int LABEL_LENGTH = 42;
+  private final FeasibleRange range;
+  private final Axis axis;
+  private final Sketch sketch = new Sketch();
+  private final double bottom;
 
-  private RangePicture() {}
+  private RangePicture(FeasibleRange range, double choice) {
+    this.range = range;
+    this.axis = axis(range, choice);
+    double rows = range.bounds().stream().mapToDouble(BoundRow::height).sum();
+    this.bottom = TOP + rows + LAST_ROW;
+  }
 
   /**
    * Draws a range and a choice.
@@ -38,25 +48,31 @@ public final class RangePicture {
    * @return the picture
    */
   public static Svg draw(FeasibleRange range, double choice, String choiceLabel) {
-    List<Bound> bounds = range.bounds();
-    double bottom = TOP + ROW * (bounds.size() + 1);
-    Svg svg = new Svg(WIDTH, bottom + 16.0, "Feasible range of " + range.variable());
-    svg.rectangle(0, 0, WIDTH, svg.height(), Pen.fill("#ffffff"));
-    Axis axis = axis(range, choice);
-    svg.text(LEFT, 7.0, range.variable(), Lettering.start(4.0).heavy());
+    RangePicture picture = new RangePicture(range, choice);
+    picture.ground();
+    picture.scale();
+    double y = TOP;
+    for (Bound bound : range.bounds()) {
+      BoundRow.draw(picture.sketch, picture.axis, range.unit(), bound, y);
+      y += BoundRow.height(bound);
+    }
+    picture.result(y + 0.38 * LAST_ROW);
+    picture.choice(choice, choiceLabel);
+    Svg svg = new Svg(WIDTH, picture.bottom + FOOT, "Feasible range of " + range.variable());
+    picture.sketch.onto(svg, 0.0, 0.0);
+    return svg;
+  }
+
+  private void ground() {
+    sketch.rectangle(0, 0, WIDTH, bottom + FOOT, Pen.fill("#ffffff"));
+    Lettering title = Lettering.start(Lettering.TITLE).heavy();
+    sketch.text(LEFT, 8.5, TextWidth.cut(range.variable(), WIDTH - 2.0 * LEFT, title), title);
     Interval feasible = range.interval();
     if (!feasible.isEmpty()) {
       double from = axis.clamped(feasible.lower());
       double to = axis.clamped(feasible.upper());
-      svg.rectangle(from, TOP - 3.0, Math.max(0.4, to - from), bottom - TOP + 3.0, Pen.fill(Pen.ACCENT_TINT));
+      sketch.rectangle(from, TOP - 2.0, Math.max(0.4, to - from), bottom - TOP + 2.0, Pen.fill(Pen.ACCENT_TINT));
     }
-    for (int i = 0; i < bounds.size(); i++) {
-      row(svg, axis, range.unit(), bounds.get(i), TOP + ROW * i + 0.5 * ROW);
-    }
-    feasibleRow(svg, axis, range, TOP + ROW * bounds.size() + 0.5 * ROW);
-    scale(svg, axis, range.unit(), bottom);
-    choice(svg, axis, choice, choiceLabel, bottom);
-    return svg;
   }
 
   /** The axis shows every finite end, every target and the choice, with room on both sides. */
@@ -64,138 +80,76 @@ public final class RangePicture {
     List<Double> shown = new ArrayList<>(List.of(choice));
     for (Bound bound : range.bounds()) {
       Interval interval = bound.interval();
-      if (Double.isFinite(interval.lower()) && !interval.isEmpty()) {
+      if (Double.isFinite(interval.lower())) {
         shown.add(interval.lower());
       }
-      if (Double.isFinite(interval.upper()) && !interval.isEmpty()) {
+      if (Double.isFinite(interval.upper())) {
         shown.add(interval.upper());
       }
       bound.preference().ifPresent(shown::add);
     }
     double low = shown.stream().mapToDouble(range.unit()::fromSi).min().orElse(0.0);
     double high = shown.stream().mapToDouble(range.unit()::fromSi).max().orElse(1.0);
-    double room = Math.max(0.12 * (high - low), 0.02 * Math.abs(high));
+    double room = Math.max(0.14 * (high - low), Math.max(1e-9, 0.02 * Math.abs(high)));
     double from = low > 0.0 ? Math.max(0.0, low - room) : low - room;
-    return new Axis(range.unit().toSi(from), range.unit().toSi(high + room), AXIS_LEFT, WIDTH - RIGHT);
+    return new Axis(range.unit().toSi(from), range.unit().toSi(high + room), AXIS_LEFT, AXIS_RIGHT);
   }
 
-  private static void row(Svg svg, Axis axis, NamedUnit<?> unit, Bound bound, double y) {
-    boolean applies = bound.decision().applies();
-    String colour = applies ? colour(bound.strength()) : Pen.SHADOW;
-    svg.line(AXIS_LEFT, y + 0.5 * ROW, WIDTH - RIGHT, y + 0.5 * ROW, Pen.GRID);
-    svg.text(LEFT, y - 0.6, cut(bound.name()), Lettering.start(2.9).in(applies ? Pen.INK : Pen.SHADOW));
-    String strength = bound.strength().name().toLowerCase(Locale.ROOT);
-    String second = bound.decision().kind() == Decision.Kind.CHOSEN ? bound.source().cite() : bound.decision().toString();
-    svg.text(LEFT, y + 3.0, cut(strength + " · " + second), Lettering.start(2.4).in(colour));
-    if (bound.strength() == Strength.TARGET) {
-      bound.preference().ifPresent(
-          preferred -> {
-            double x = axis.clamped(preferred);
-            double[] px = {x - 2.0, x, x + 2.0, x};
-            double[] py = {y, y - 2.0, y, y + 2.0};
-            svg.polygon(px, py, new Pen(colour, 0.4, "#ffffff", ""));
-            String figure = unit.format(preferred, 3);
-            if (x + 4.0 + 1.5 * figure.length() < WIDTH - RIGHT) {
-              svg.text(x + 3.2, y + 1.0, figure, Lettering.start(2.6).in(colour));
-            } else {
-              svg.text(x - 3.2, y + 1.0, figure, Lettering.end(2.6).in(colour));
-            }
-          });
-      return;
-    }
-    Interval interval = bound.interval();
-    if (interval.isEmpty()) {
-      svg.text(AXIS_LEFT + 2.0, y + 1.0, "no value satisfies it", Lettering.start(2.6).in(Pen.WARM));
-      return;
-    }
-    double from = axis.clamped(interval.lower());
-    double to = axis.clamped(interval.upper());
-    Pen bar = new Pen(colour, 0.3, applies ? tint(bound.strength()) : "#ffffff", applies ? "" : "1.2 0.8");
-    svg.rectangle(from, y - 0.5 * BAR, Math.max(0.4, to - from), BAR, bar);
-    figures(svg, unit, interval, from, to, y, colour);
-  }
-
-  private static void figures(
-      Svg svg, NamedUnit<?> unit, Interval interval, double from, double to, double y, String colour) {
-    String low = Double.isFinite(interval.lower()) ? NamedUnit.NUMBER.format(unit.fromSi(interval.lower()), 3) : "";
-    String high = Double.isFinite(interval.upper()) ? NamedUnit.NUMBER.format(unit.fromSi(interval.upper()), 3) : "";
-    double needed = 1.6 * (low.length() + high.length()) + 4.0;
-    Lettering start = Lettering.start(2.6).in(colour);
-    Lettering end = Lettering.end(2.6).in(colour);
-    if (to - from > needed) {
-      svg.text(from + 1.0, y + 1.0, low, start);
-      svg.text(to - 1.0, y + 1.0, high, end);
-    } else {
-      svg.text(from - 1.0, y + 1.0, low, end);
-      svg.text(to + 1.0, y + 1.0, high, start);
-    }
-  }
-
-  private static void feasibleRow(Svg svg, Axis axis, FeasibleRange range, double y) {
+  private void result(double y) {
     Interval feasible = range.interval();
+    Lettering name = Lettering.start(Lettering.NOTE).heavy();
     if (feasible.isEmpty()) {
-      svg.text(LEFT, y + 1.0, "feasible: nothing", Lettering.start(3.1).heavy().in(Pen.WARM));
-      range
-          .clashes()
-          .stream()
-          .findFirst()
-          .ifPresent(
-              clash -> {
-                double from = axis.clamped(clash.high().interval().upper());
-                double to = axis.clamped(clash.low().interval().lower());
-                svg.rectangle(from, y - 0.5 * BAR, to - from, BAR, new Pen(Pen.WARM, 0.3, Pen.WARM_TINT, "0.8 0.8"));
-                String gap = "apart by " + range.unit().format(clash.gap(), 3);
-                svg.text(0.5 * (from + to), y + 5.0, gap, Lettering.middle(2.6).in(Pen.WARM));
-              });
+      sketch.text(LEFT, y + 1.2, "feasible: nothing", name.in(Pen.WARM));
+      clash(y);
       return;
     }
-    svg.text(LEFT, y + 1.0, "feasible", Lettering.start(3.1).heavy().in(Pen.ACCENT));
+    sketch.text(LEFT, y + 1.2, "feasible", name.in(Pen.ACCENT));
     double from = axis.clamped(feasible.lower());
     double to = axis.clamped(feasible.upper());
-    svg.rectangle(from, y - 0.5 * BAR, Math.max(0.6, to - from), BAR, Pen.fill(Pen.ACCENT));
-    String words = feasible.format(range.unit());
-    double middle = 0.5 * (from + to);
-    double half = 0.8 * words.length();
-    double x = Math.max(AXIS_LEFT + half, Math.min(WIDTH - RIGHT - half, middle));
-    svg.text(x, y + 5.2, words, Lettering.middle(2.6).in(Pen.ACCENT));
+    sketch.rectangle(from, y - 0.5 * BAR, Math.max(0.6, to - from), BAR, Pen.fill(Pen.ACCENT));
+    words(feasible.format(range.unit()), 0.5 * (from + to), y + 6.2, Pen.ACCENT);
   }
 
-  private static void scale(Svg svg, Axis axis, NamedUnit<?> unit, double y) {
-    Axis inUnit = new Axis(unit.fromSi(axis.low()), unit.fromSi(axis.high()), axis.start(), axis.end());
-    svg.line(AXIS_LEFT, y, WIDTH - RIGHT, y, Pen.THIN);
-    for (double tick : inUnit.ticks(7)) {
-      double x = inUnit.at(tick);
-      svg.line(x, y, x, y + 1.2, Pen.THIN);
-      svg.text(x, y + 4.4, NamedUnit.NUMBER.format(tick, 4), Lettering.middle(2.6));
+  private void clash(double y) {
+    FeasibleRange.Clash worst = range.clashes().stream().findFirst().orElse(null);
+    if (worst == null || !Double.isFinite(worst.gap())) {
+      words("a consideration cannot be met at all", 0.5 * (AXIS_LEFT + AXIS_RIGHT), y + 1.2, Pen.WARM);
+      return;
     }
-    svg.text(WIDTH - RIGHT, y + 8.6, "in " + (unit.symbol().isEmpty() ? "1" : unit.symbol()), Lettering.end(2.6));
+    double from = axis.clamped(worst.high().interval().upper());
+    double to = axis.clamped(worst.low().interval().lower());
+    Pen pen = new Pen(Pen.WARM, 0.3, Pen.WARM_TINT, "0.8 0.8");
+    sketch.rectangle(from, y - 0.5 * BAR, Math.max(0.4, to - from), BAR, pen);
+    words("apart by " + range.unit().format(worst.gap(), 3), 0.5 * (from + to), y + 6.2, Pen.WARM);
   }
 
-  private static void choice(Svg svg, Axis axis, double choice, String label, double bottom) {
+  /** Words centred where they belong, but within the axis. */
+  private void words(String words, double x, double y, String colour) {
+    Lettering lettering = Lettering.middle(Lettering.SMALL).in(colour).onto(range.isEmpty() ? "#ffffff" : Pen.ACCENT_TINT);
+    String fitting = TextWidth.cut(words, AXIS_RIGHT - AXIS_LEFT, lettering);
+    double half = 0.5 * lettering.width(fitting);
+    sketch.text(Math.max(AXIS_LEFT + half, Math.min(AXIS_RIGHT - half, x)), y, fitting, lettering);
+  }
+
+  private void scale() {
+    NamedUnit<?> unit = range.unit();
+    Axis inUnit = new Axis(unit.fromSi(axis.low()), unit.fromSi(axis.high()), axis.start(), axis.end());
+    sketch.line(AXIS_LEFT, bottom, AXIS_RIGHT, bottom, Pen.THIN);
+    for (Axis.Tick tick : inUnit.labelledTicks(FIGURE)) {
+      sketch.line(tick.at(), bottom, tick.at(), bottom + 1.2, Pen.THIN);
+      sketch.text(tick.at(), bottom + 4.8, tick.label(), Lettering.middle(Lettering.SMALL));
+    }
+    String symbol = unit.symbol().isEmpty() ? "dimensionless" : "in " + unit.symbol();
+    sketch.text(AXIS_RIGHT, bottom + 9.6, symbol, Lettering.end(Lettering.SMALL));
+  }
+
+  private void choice(double choice, String label) {
     double x = axis.clamped(choice);
-    svg.line(x, TOP - 4.0, x, bottom + 6.2, Pen.stroke(Pen.WARM, 0.5));
-    double half = 0.75 * label.length();
-    double at = Math.max(AXIS_LEFT + half, Math.min(WIDTH - RIGHT - half, x));
-    svg.text(at, TOP - 5.2, label, Lettering.middle(2.9).heavy().in(Pen.WARM));
-  }
-
-  private static String colour(Strength strength) {
-    return switch (strength) {
-      case LIMIT -> Pen.INK;
-      case GUIDELINE -> Pen.ACCENT;
-      case TARGET -> Pen.WARM;
-    };
-  }
-
-  private static String tint(Strength strength) {
-    return switch (strength) {
-      case LIMIT -> "#dfe3e6";
-      case GUIDELINE -> "#ffffff";
-      case TARGET -> Pen.WARM_TINT;
-    };
-  }
-
-  private static String cut(String text) {
-    return text.length() <= LABEL_LENGTH ? text : text.substring(0, LABEL_LENGTH - 1) + "…";
+    sketch.line(x, CHOICE_Y + 1.4, x, bottom + 1.2, Pen.stroke(Pen.WARM, 0.5));
+    Lettering lettering = Lettering.middle(Lettering.NOTE).heavy().in(Pen.WARM);
+    String fitting = TextWidth.cut(label, WIDTH - 2.0 * LEFT, lettering);
+    double half = 0.5 * lettering.width(fitting);
+    double at = Math.max(LEFT + half, Math.min(WIDTH - LEFT - half, x));
+    sketch.text(at, CHOICE_Y, fitting, lettering);
   }
 }

@@ -191,7 +191,24 @@ public final class Svg {
     return rounded.signum() == 0 ? "0" : rounded.toPlainString();
   }
 
+  /** Text as it may stand in an element; characters that no document may hold are replaced. */
   static String escape(String text) {
-    return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
+    StringBuilder out = new StringBuilder(text.length());
+    text.codePoints().forEach(c -> escape(out, c));
+    return out.toString();
+  }
+
+  private static void escape(StringBuilder out, int c) {
+    switch (c) {
+      case '&' -> out.append("&amp;");
+      case '<' -> out.append("&lt;");
+      case '>' -> out.append("&gt;");
+      case '"' -> out.append("&quot;");
+      default -> out.appendCodePoint(isLegal(c) ? c : 0xFFFD);
+    }
+  }
+
+  private static boolean isLegal(int c) {
+    return c >= ' ' && (c < 0xD800 || c > 0xDFFF) && c != 0xFFFE && c != 0xFFFF;
   }
 }

@@ -5,48 +5,27 @@ import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.basis.Severity;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Workings;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Writes a report as one page of HTML, pictures inside, nothing outside. */
 final class HtmlWriter {
-  private static final String STYLE =
-      """
-      :root { --ink: #1d2b36; --soft: #5b6b76; --rule: #d5dbdf; --accent: #00695f; --warm: #b5451b; }
-      body { font: 16px/1.5 Georgia, 'Times New Roman', serif; color: var(--ink); background: #f4f5f3; margin: 0; }
-      main { max-width: 62rem; margin: 0 auto; padding: 2rem 2.5rem 4rem; background: #fff; }
-      h1 { font-size: 2rem; margin: 0 0 .2rem; }
-      h2 { font-size: 1.3rem; margin: 2.4rem 0 .6rem; border-bottom: 2px solid var(--accent); padding-bottom: .2rem; }
-      .subtitle { color: var(--soft); margin: 0 0 1.5rem; }
-      nav { columns: 3; font-size: .9rem; padding: .8rem 0; border-top: 1px solid var(--rule); border-bottom: 1px solid var(--rule); }
-      nav a { color: var(--accent); text-decoration: none; display: block; }
-      table { border-collapse: collapse; width: 100%; font: 14px/1.4 Helvetica, Arial, sans-serif; margin: .6rem 0 1rem; }
-      th { text-align: left; border-bottom: 1px solid var(--ink); padding: .25rem .6rem .25rem 0; }
-      td { border-bottom: 1px solid var(--rule); padding: .25rem .6rem .25rem 0; vertical-align: top; }
-      td.number { text-align: right; white-space: nowrap; font-variant-numeric: tabular-nums; }
-      td.quiet, .source { color: var(--soft); font-size: .85em; }
-      td a { color: inherit; }
-      figure { margin: 1rem 0; overflow-x: auto; }
-      figure svg { max-width: 100%; height: auto; border: 1px solid var(--rule); }
-      figcaption { color: var(--soft); font-size: .9rem; }
-      .finding { border-left: 5px solid var(--rule); padding: .3rem .9rem; margin: .6rem 0; }
-      .finding.serious { border-color: var(--warm); background: #fbeee7; }
-      .finding.caution { border-color: #c79a2b; }
-      .finding p { margin: .1rem 0; }
-      .steps { font: 13px/1.45 'DejaVu Sans Mono', Menlo, Consolas, monospace; }
-      .steps td { padding-top: .35rem; }
-      @media print { body { background: #fff; } main { padding: 0; } }
-      """;
+  private static final Pattern NUMBER = Pattern.compile("\\s*|[-+−±<>≤≥≈]?\\s*[0-9][^A-Za-z]*( ?[^ ]{1,5})?");
 
   private final IdentityHashMap<Step, Integer> anchors = new IdentityHashMap<>();
+  private final Set<Integer> written = new HashSet<>();
 
   String write(Report report) {
     report.chapters().forEach(c -> c.blocks().forEach(this::collectAnchors));
     StringBuilder out = new StringBuilder();
-    out.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n");
-    out.append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>");
-    out.append(escape(report.title())).append("</title>\n<style>\n").append(STYLE).append("</style>\n</head>\n<body>\n<main>\n<h1>");
+    out.append("<!DOCTYPE html>\n<html lang=\"en\" xmlns=\"http://www.w3.org/1999/xhtml\">\n<head>\n<meta charset=\"utf-8\"/>\n");
+    out.append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n<title>");
+    out.append(escape(report.title())).append("</title>\n<style>\n").append(HtmlStyle.SHEET).append("</style>\n</head>\n<body id=\"top\">\n<main>\n<h1>");
     out.append(escape(report.title())).append("</h1>\n");
     if (!report.subtitle().isEmpty()) {
       out.append("<p class=\"subtitle\">").append(escape(report.subtitle())).append("</p>\n");
@@ -93,27 +72,48 @@ final class HtmlWriter {
   }
 
   private static void table(StringBuilder out, Block.Table table) {
-    out.append("<table>\n<tr>");
-    table.header().forEach(h -> out.append("<th>").append(escape(h)).append("</th>"));
-    out.append("</tr>\n");
+    List<Boolean> numeric = numericColumns(table);
+    out.append("<div class=\"wide\"><table>\n<thead><tr>");
+    for (int i = 0; i < numeric.size(); i++) {
+      cell(out, "th", numeric.get(i), table.header().get(i));
+    }
+    out.append("</tr></thead>\n<tbody>\n");
     for (List<String> row : table.rows()) {
       out.append("<tr>");
-      row.forEach(cell -> out.append("<td>").append(escape(cell)).append("</td>"));
+      for (int i = 0; i < numeric.size(); i++) {
+        cell(out, "td", numeric.get(i), row.get(i));
+      }
       out.append("</tr>\n");
     }
-    out.append("</table>\n");
+    out.append("</tbody>\n</table></div>\n");
+  }
+
+  private static void cell(StringBuilder out, String element, boolean number, String text) {
+    out.append('<').append(element).append(number ? " class=\"number\">" : ">");
+    out.append(escape(text)).append("</").append(element).append('>');
+  }
+
+  /** Columns in which every cell that is not empty begins as a number does, set to the right. */
+  private static List<Boolean> numericColumns(Block.Table table) {
+    List<Boolean> numeric = new ArrayList<>();
+    for (int i = 0; i < table.header().size(); i++) {
+      int column = i;
+      boolean some = table.rows().stream().anyMatch(row -> !row.get(column).isBlank());
+      numeric.add(some && table.rows().stream().allMatch(row -> NUMBER.matcher(row.get(column)).matches()));
+    }
+    return numeric;
   }
 
   private void sheet(StringBuilder out, List<Entry> entries) {
-    out.append("<table>\n");
+    out.append("<div class=\"wide\"><table>\n<tbody>\n");
     for (Entry entry : entries) {
       Integer anchor = anchors.get(entry.step());
-      String symbol = escape(entry.step().symbol());
+      String symbol = symbol(entry.step().symbol());
       String linked = anchor == null ? symbol : "<a href=\"#step-" + anchor + "\">" + symbol + "</a>";
-      out.append("<tr><td>").append(escape(entry.label())).append("</td><td>").append(linked).append("</td><td class=\"number\">");
-      out.append(escape(entry.text())).append("</td></tr>\n");
+      out.append("<tr><td>").append(escape(entry.label())).append("</td><td class=\"symbol\">").append(linked);
+      out.append("</td><td class=\"number\">").append(escape(entry.text())).append("</td></tr>\n");
     }
-    out.append("</table>\n");
+    out.append("</tbody>\n</table></div>\n");
   }
 
   private static void findings(StringBuilder out, List<Finding> findings) {
@@ -121,8 +121,9 @@ final class HtmlWriter {
       out.append("<p>Nothing to report.</p>\n");
     }
     for (Finding finding : findings) {
-      out.append("<div class=\"finding ").append(name(finding.severity())).append("\"><p><strong>");
-      out.append(escape(finding.subject())).append("</strong> (").append(name(finding.severity())).append(")");
+      String weight = name(finding.severity());
+      out.append("<div class=\"finding ").append(weight).append("\"><p><span class=\"weight\">").append(weight);
+      out.append("</span><strong>").append(escape(finding.subject())).append("</strong>");
       if (!finding.measure().isEmpty()) {
         out.append(": ").append(escape(finding.measure()));
       }
@@ -136,20 +137,54 @@ final class HtmlWriter {
   }
 
   private void steps(StringBuilder out, Workings workings) {
-    out.append("<table class=\"steps\">\n<tr><th>symbol</th><th>value</th><th>what it is, and how it comes about</th></tr>\n");
+    out.append("<div class=\"wide\"><table class=\"steps\">\n<thead><tr><th>symbol</th><th class=\"number\">value</th>");
+    out.append("<th>what it is, and how it comes about</th></tr></thead>\n<tbody>\n");
     for (Step step : workings.steps()) {
-      out.append("<tr id=\"step-").append(anchors.get(step)).append("\"><td>").append(escape(step.symbol()));
-      out.append("</td><td class=\"number\">").append(escape(Workings.result(step))).append("</td><td>");
-      out.append(escape(step.name())).append("<br>= ").append(escape(Workings.explain(step)));
+      out.append("<tr");
+      Integer anchor = anchors.get(step);
+      // A step that stands in two chapters is linked to where it stands first.
+      if (anchor != null && written.add(anchor)) {
+        out.append(" id=\"step-").append(anchor).append('"');
+      }
+      out.append("><td class=\"symbol\">").append(symbol(step.symbol())).append("</td><td class=\"number\">");
+      out.append(escape(Workings.result(step))).append("</td><td>").append(escape(step.name()));
+      out.append("<div class=\"formula\">= ").append(escape(Workings.explain(step))).append("</div>");
       if (!(step instanceof Step.Given) && !(step instanceof Step.Sum)) {
-        out.append("<br><span class=\"source\">").append(escape(step.source().cite())).append("</span>");
+        out.append("<div class=\"source\">").append(escape(step.source().cite())).append("</div>");
       }
       out.append("</td></tr>\n");
     }
-    out.append("</table>\n");
+    out.append("</tbody>\n</table></div>\n<p class=\"top\"><a href=\"#top\">back to the top</a></p>\n");
   }
 
+  /** What follows the first underscore of a symbol is its index: {@code c_r}. */
+  private static String symbol(String symbol) {
+    int mark = symbol.indexOf('_');
+    boolean indexed = mark > 0 && mark < symbol.length() - 1;
+    return indexed
+        ? escape(symbol.substring(0, mark)) + "<sub>" + escape(symbol.substring(mark + 1)) + "</sub>"
+        : escape(symbol);
+  }
+
+  /** Text as it may stand in an element or an attribute; characters that no document may hold are replaced. */
   private static String escape(String text) {
-    return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
+    StringBuilder out = new StringBuilder(text.length());
+    text.codePoints().forEach(c -> escape(out, c));
+    return out.toString();
+  }
+
+  private static void escape(StringBuilder out, int c) {
+    switch (c) {
+      case '&' -> out.append("&amp;");
+      case '<' -> out.append("&lt;");
+      case '>' -> out.append("&gt;");
+      case '"' -> out.append("&quot;");
+      default -> out.appendCodePoint(isLegal(c) ? c : 0xFFFD);
+    }
+  }
+
+  private static boolean isLegal(int c) {
+    boolean control = c < ' ' && c != '\t' && c != '\n' && c != '\r';
+    return !control && (c < 0xD800 || c > 0xDFFF) && c != 0xFFFE && c != 0xFFFF;
   }
 }

@@ -1,14 +1,36 @@
 // SPDX-License-Identifier: Apache-2.0
 /**
- * Shows results: as one self-contained page of HTML, as Markdown, as plain text.
+ * Shows results: as one self-contained page of HTML, or as Markdown.
  *
- * <p>A {@link io.github.wingwright.core.report.Report} is a title and chapters; a chapter is a heading and
- * {@link io.github.wingwright.core.report.Block blocks}: a paragraph, a table, a sheet of
- * {@link io.github.wingwright.core.report.Entry entries}, a picture, findings, workings. The package knows steps, findings
- * and pictures and no aircraft: what to show is decided where the design is known.
+ * <h2>What is here</h2>
  *
- * <p>Every number on a sheet is an entry, and every entry holds the step that computes it: the sheet shows the number, the
- * workings show where it comes from.
+ * <table>
+ * <caption>Types</caption>
+ * <tr><th>type</th><th>is</th></tr>
+ * <tr><td>{@link io.github.wingwright.core.report.Report}</td><td>a title and chapters; it writes itself</td></tr>
+ * <tr><td>{@link io.github.wingwright.core.report.Chapter}</td><td>a heading, such as "Balance", and its blocks</td></tr>
+ * <tr><td>{@link io.github.wingwright.core.report.Block}</td>
+ *     <td>a paragraph, points, a table, a sheet, a picture, findings, or workings</td></tr>
+ * <tr><td>{@link io.github.wingwright.core.report.Entry}</td>
+ *     <td>one number of a sheet, such as "root chord 77.71 mm", with the step that computes it</td></tr>
+ * </table>
+ *
+ * <h2>How it is meant</h2>
+ *
+ * <p>The package knows steps, findings and pictures and no aircraft: what to show is decided where the design is known.
+ * Every number on a sheet is an entry, and every entry holds the step that computes it, so a sheet cannot show a number that
+ * was not computed. Where the workings stand in the same report, the symbol on the sheet is a link to its line there.
+ * Findings come heaviest first, whatever order they were given in.
+ *
+ * <p>The page is set as an engineering note: one column, running text in lines of a length that reads well, tables and
+ * pictures as wide as they need, and a print form without the navigation. It names no font, script or picture outside
+ * itself. It is well-formed XML, so other programs can take it apart.
+ *
+ * <h2>What stays the same</h2>
+ *
+ * <p>The same report gives the same bytes, whatever the locale. Whatever stands in a title, a label or a cell is shown as it
+ * is: markup in it has no effect. A picture is trusted, because it is an element already: give it only what
+ * {@code core.drawing} or another careful writer made. Null is refused.
  */
 @NullMarked
 package io.github.wingwright.core.report;
