@@ -33,7 +33,7 @@ public final class LiftingLineSolution {
 
     private static final Guideline ASPECT_RATIO = new Guideline("aspect ratio of a lifting line", Interval.atLeast(4),
             NamedUnit.NUMBER, "the lifting line",
-            "Its lift slope is too high here: by 8 % at aspect ratio 4, 27 % at 2. Use the vortex lattice.",
+            "Its lift slope is too high here: by 12 % at aspect ratio 4, 23 % at 2. Use the vortex lattice.",
             Source.library("compared with lifting-surface theory for rectangular wings"));
 
     private static final SpanQuadrature QUADRATURE = new SpanQuadrature(256);
@@ -265,7 +265,7 @@ public final class LiftingLineSolution {
 
     @Override
     public String toString() {
-        return String.format(Locale.ROOT, "wing of aspect ratio %.3g: slope %.4f per rad, δ %.4f, zero lift %.2f°",
+        return String.format(Locale.ROOT, "wing, A %.3g: slope %.4f per rad, δ %.4f, zero lift %.2f°",
                 aspectRatio(), liftSlope(), inducedDragFactor(), Math.toDegrees(zeroLiftAngle()) + 0.0);
     }
 

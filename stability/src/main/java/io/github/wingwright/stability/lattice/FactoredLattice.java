@@ -71,7 +71,8 @@ public final class FactoredLattice {
     }
 
     /**
-     * Neutral point, at zero angle of attack: moments about it do not change with the angle.
+     * Neutral point, at zero angle of attack: moments about it, at the height of the moment reference, do not change
+     * with the angle.
      *
      * @return x aft of the datum [m]
      */
@@ -79,12 +80,12 @@ public final class FactoredLattice {
         LatticeSolution level = solve(LatticeCondition.at(0));
         LatticeReference ref = lattice.reference();
         return ref.x() - ref.chord() * level.derivative(Coefficient.PITCHING_MOMENT, Variable.ANGLE_OF_ATTACK)
-                / level.derivative(Coefficient.LIFT, Variable.ANGLE_OF_ATTACK);
+                / level.normalForceSlope();
     }
 
     @Override
     public String toString() {
-        return String.format(Locale.ROOT, "%s: slope %.4f per rad, neutral point %.4g m", lattice, liftSlope(),
+        return String.format(Locale.ROOT, "factored lattice: slope %.4f per rad, neutral point %.4g m", liftSlope(),
                 neutralPoint());
     }
 }

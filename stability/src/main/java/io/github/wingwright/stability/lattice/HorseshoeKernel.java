@@ -11,7 +11,8 @@ package io.github.wingwright.stability.lattice;
  * leg from B   V = Γ/(4π) · (1 + Δx/r)/(Δy² + Δz²) · (0, −Δz, Δy)               (Δx, Δy, Δz) = P − B
  * leg to A     the same with A, and the opposite sign
  * }</pre>
- * This form of the bound part stays finite on the prolongation of the segment.
+ * This form of the bound part stays finite on the prolongation of the segment. {@link #velocity} expects a point off the
+ * vortex.
  *
  * <p>Source: the Biot–Savart integral, as in J. J. Bertin and M. L. Smith, <i>Aerodynamics for Engineers</i>, chapter
  * on the vortex lattice method.
@@ -19,8 +20,8 @@ package io.github.wingwright.stability.lattice;
 public final class HorseshoeKernel {
     private static final double FOUR_PI = 4 * Math.PI;
 
-    /** Just more than one, so that a bound vortex gives itself nothing instead of zero over zero. */
-    private static final double ON_ITSELF = 1 + 1e-10;
+    /** Squared sine below which a point counts as on the line of a bound vortex, which gives it nothing. */
+    private static final double ON_LINE = 1e-24;
 
     private HorseshoeKernel() {}
 
@@ -129,10 +130,15 @@ public final class HorseshoeKernel {
                 double y2 = wy[j + 1];
                 double z2 = wz[j + 1];
                 double product = wr[j] * wr[j + 1];
-                double f = (wr[j] + wr[j + 1]) / (product * (ON_ITSELF * product + x1 * x2 + y1 * y2 + z1 * z2));
-                vx[at + j] += scale * f * (y1 * z2 - z1 * y2);
-                vy[at + j] += scaleY * (f * (z1 * x2 - x1 * z2) + wleg[j] * z1 - wleg[j + 1] * z2);
-                vz[at + j] += scaleZ * (f * (x1 * y2 - y1 * x2) - wleg[j] * y1 + wleg[j + 1] * y2);
+                double cx = y1 * z2 - z1 * y2;
+                double cy = z1 * x2 - x1 * z2;
+                double cz = x1 * y2 - y1 * x2;
+                double f = cx * cx + cy * cy + cz * cz > ON_LINE * product * product
+                        ? (wr[j] + wr[j + 1]) / (product * (product + x1 * x2 + y1 * y2 + z1 * z2))
+                        : 0;
+                vx[at + j] += scale * f * cx;
+                vy[at + j] += scaleY * (f * cy + wleg[j] * z1 - wleg[j + 1] * z2);
+                vz[at + j] += scaleZ * (f * cz - wleg[j] * y1 + wleg[j + 1] * y2);
             }
         }
     }

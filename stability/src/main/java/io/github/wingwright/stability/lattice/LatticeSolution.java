@@ -100,17 +100,20 @@ public final class LatticeSolution {
         return sum;
     }
 
-    /** Turns forces over ρ·V² in the axes of the lattice into coefficients in stability axes. */
-    private LatticeCoefficients coefficients(double[] f, double ca, double sa) {
+    /** Turns forces over ρ·V² in the axes of the lattice into coefficients in stability axes, drag along the wind. */
+    private LatticeCoefficients coefficients(double[] f, double ca, double sa, double cb, double sb) {
         LatticeReference ref = solved.lattice.reference();
         double scale = 2 / ref.area();
         double roll = -f[3] / ref.span();
         double yaw = -f[5] / ref.span();
-        double cb = Math.cos(condition.sideslip());
-        double sb = Math.sin(condition.sideslip());
         return new LatticeCoefficients(scale * (f[2] * ca - f[0] * sa), scale * f[1],
                 scale * ((f[0] * ca + f[2] * sa) * cb - f[1] * sb), scale * (roll * ca + yaw * sa),
                 scale * f[4] / ref.chord(), scale * (yaw * ca - roll * sa));
+    }
+
+    private LatticeCoefficients inAxes(double[] f) {
+        return coefficients(f, Math.cos(condition.angleOfAttack()), Math.sin(condition.angleOfAttack()),
+                Math.cos(condition.sideslip()), Math.sin(condition.sideslip()));
     }
 
     /** The condition. */
@@ -133,8 +136,7 @@ public final class LatticeSolution {
     }
 
     private LatticeCoefficients coefficients(double[][][] table) {
-        return coefficients(product(table, weight, weight), Math.cos(condition.angleOfAttack()),
-                Math.sin(condition.angleOfAttack()));
+        return inAxes(product(table, weight, weight));
     }
 
     /**
@@ -153,16 +155,30 @@ public final class LatticeSolution {
     }
 
     private double derivative(double[][][] table, Coefficient coefficient, Variable variable) {
-        double[] change = changed(table, weightSlopes(variable));
+        double slope = inAxes(changed(table, weightSlopes(variable))).of(coefficient);
+        return slope + turning(product(table, weight, weight), variable).of(coefficient);
+    }
+
+    /** What changes because the axes turn with the angles: nothing in the pitching moment and the side force. */
+    private LatticeCoefficients turning(double[] f, Variable variable) {
         double ca = Math.cos(condition.angleOfAttack());
         double sa = Math.sin(condition.angleOfAttack());
-        double slope = coefficients(change, ca, sa).of(coefficient);
-        boolean turnsWithTheAxes =
-                coefficient != Coefficient.PITCHING_MOMENT && coefficient != Coefficient.SIDE_FORCE;
-        if (variable == Variable.ANGLE_OF_ATTACK && turnsWithTheAxes) {
-            slope += coefficients(product(table, weight, weight), -sa, ca).of(coefficient);
-        }
-        return slope;
+        double cb = Math.cos(condition.sideslip());
+        double sb = Math.sin(condition.sideslip());
+        return switch (variable) {
+            case ANGLE_OF_ATTACK -> {
+                LatticeCoefficients turned = coefficients(f, -sa, ca, cb, 0);
+                yield new LatticeCoefficients(turned.lift(), 0, turned.nearFieldDrag(), turned.rollingMoment(), 0,
+                        turned.yawingMoment());
+            }
+            case SIDESLIP -> new LatticeCoefficients(0, 0, coefficients(f, ca, sa, -sb, cb).nearFieldDrag(), 0, 0, 0);
+            case ROLL_RATE, PITCH_RATE, YAW_RATE -> new LatticeCoefficients(0, 0, 0, 0, 0, 0);
+        };
+    }
+
+    /** Slope of the force along the lattice's z axis with the angle of attack, as a coefficient. */
+    double normalForceSlope() {
+        return 2 / solved.lattice.reference().area() * changed(solved.total, weightSlopes(Variable.ANGLE_OF_ATTACK))[2];
     }
 
     private double[] changed(double[][][] table, double[] slopes) {
@@ -194,8 +210,7 @@ public final class LatticeSolution {
                     + solved.controls.stream().map(LatticeControl::name).toList() + ", was '" + control + "'");
         }
         slopes[LatticeAssembly.FLOWS + found] = 1;
-        return coefficients(changed(solved.total, slopes), Math.cos(condition.angleOfAttack()),
-                Math.sin(condition.angleOfAttack())).of(coefficient);
+        return inAxes(changed(solved.total, slopes)).of(coefficient);
     }
 
     /**
@@ -283,7 +298,9 @@ public final class LatticeSolution {
 
     @Override
     public String toString() {
-        return String.format(Locale.ROOT, "lattice at α %.2f°, β %.2f°: %s",
-                Math.toDegrees(condition.angleOfAttack()), Math.toDegrees(condition.sideslip()), coefficients());
+        LatticeCoefficients c = coefficients();
+        return String.format(Locale.ROOT, "lattice at α %.2f°, β %.2f°: C_L %.4f, C_m %.4f",
+                Math.toDegrees(condition.angleOfAttack()), Math.toDegrees(condition.sideslip()), c.lift(),
+                c.pitchingMoment());
     }
 }

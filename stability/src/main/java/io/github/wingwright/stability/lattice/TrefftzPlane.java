@@ -10,7 +10,7 @@ package io.github.wingwright.stability.lattice;
  * D = −½·ρ·Σ Γⱼ·wⱼ·sⱼ
  * }</pre>
  * with wⱼ the velocity across the strip at its control station and sⱼ its width. For strips spaced by
- * {@link Spacing#SEMICIRCLE} the sum is as good as the loading's sine series.
+ * {@link Spacing#SEMICIRCLE} the sum is exact for elliptic loading and second order in the strips for any other smooth one.
  *
  * <p>Source: M. M. Munk's theorems on the far wake, as in most texts on wing theory.
  */
