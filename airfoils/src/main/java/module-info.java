@@ -8,4 +8,5 @@ module io.github.wingwright.airfoils {
 
     exports io.github.wingwright.airfoils;
     exports io.github.wingwright.airfoils.potential;
+    exports io.github.wingwright.airfoils.viscous;
 }
