@@ -15,8 +15,8 @@ import java.util.List;
 final class Assessment {
     private static final Source CARMICHAEL = Source.fromMemory("Carmichael, NASA CR-165803, 1981", "");
     private static final Source LIMITS = Source.library("compared with wind tunnels in the validation page of airfoils");
-    /** Separation this close to the trailing edge is that of the edge itself. */
-    private static final double AT_EDGE = 0.97;
+    /** Separation this far aft is a thin dead-air region at the edge, which the drag formula bears. */
+    private static final double AT_EDGE = 0.9;
 
     private static final double LARGEST_SHAPE = 2.5;
 
@@ -104,19 +104,21 @@ final class Assessment {
                     "Below this Reynolds number a separated laminar layer hardly ever comes back; use a thin plate or measure.",
                     reynolds, Interval.atLeast(5e4), NamedUnit.NUMBER, CARMICHAEL));
         }
-        for (SurfaceLayer layer : List.of(upper, lower)) {
-            String side = layer == upper ? "The upper layer " : "The lower layer ";
-            if (layer.regime() == Regime.OPEN) {
-                findings.add(Finding.of(Severity.CAUTION, "section drag",
-                        side + "separates while laminar and does not come back: drag may be 40 % higher, lift lower;"
-                                + " tunnels find hysteresis here.",
-                        LIMITS));
-            } else if (layer.regime() == Regime.STALLING) {
-                findings.add(Finding.of(Severity.CAUTION, "section lift",
-                        side + "separates ahead of the trailing edge: close to stall, where lift is overestimated.",
-                        LIMITS));
-            }
-        }
+        addLayer(findings, "The upper layer ", upper);
+        addLayer(findings, "The lower layer ", lower);
         return findings;
+    }
+
+    private static void addLayer(List<Finding> findings, String side, SurfaceLayer layer) {
+        if (layer.regime() == Regime.OPEN) {
+            findings.add(Finding.of(Severity.CAUTION, "section drag",
+                    side + "separates while laminar and does not come back: drag may be 40 % higher, lift lower;"
+                            + " tunnels find hysteresis here.",
+                    LIMITS));
+        } else if (layer.regime() == Regime.STALLING) {
+            findings.add(Finding.of(Severity.CAUTION, "section lift",
+                    side + "separates ahead of the trailing edge: close to stall, where lift is overestimated.",
+                    LIMITS));
+        }
     }
 }
