@@ -5,5 +5,8 @@
 module io.github.wingwright.airfoils {
     requires transitive io.github.wingwright.core;
     requires static transitive org.jspecify;
-    requires commons.math3;
+
+    exports io.github.wingwright.airfoils;
+    exports io.github.wingwright.airfoils.potential;
+    exports io.github.wingwright.airfoils.viscous;
 }

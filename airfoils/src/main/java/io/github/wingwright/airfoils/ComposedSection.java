@@ -1,9 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.airfoils;
 
+import io.github.wingwright.core.geometry.AirfoilSection;
 import java.io.Serializable;
 import java.util.Arrays;
+import java.util.Objects;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.DoubleStream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A section composed of a mean line and a thickness form, on a chord of 1 from (0, 0) to (1, 0).
@@ -21,13 +25,14 @@ import java.util.function.DoubleUnaryOperator;
  * <p>The perpendicular construction puts the surface slightly ahead of x = 0 ({@link #noseOverhang()}), and the ends
  * of an open trailing edge not quite at x = 1.
  */
-public sealed class ComposedSection implements Serializable permits Naca4 {
+public sealed class ComposedSection implements AirfoilSection, Serializable permits Naca4 {
     private static final long serialVersionUID = 1L;
     private static final double LAST_ROOT = 1.02;
 
     private final MeanLine meanLine;
     private final ThicknessForm thicknessForm;
     private final Construction construction;
+    private transient volatile @Nullable SectionProperties properties;
 
     ComposedSection(MeanLine meanLine, ThicknessForm thicknessForm, Construction construction) {
         this.meanLine = meanLine;
@@ -67,6 +72,7 @@ public sealed class ComposedSection implements Serializable permits Naca4 {
     }
 
     /** What this section is, in a few words. */
+    @Override
     public String name() {
         return thicknessForm.name() + ", " + meanLine.name();
     }
@@ -192,34 +198,40 @@ public sealed class ComposedSection implements Serializable permits Naca4 {
     }
 
     /** Full thickness of the trailing edge [chords]. */
+    @Override
     public double trailingEdgeThickness() {
         return thicknessForm.trailingEdgeThickness();
     }
 
     /** Full thickness at a station of the mean line [chords]. */
+    @Override
     public double thickness(double parameter) {
         Checks.within("parameter", parameter, 0, 1);
         return 2 * thicknessForm.halfThickness(parameter);
     }
 
     /** Camber at a station [chords]. */
+    @Override
     public double camber(double station) {
         Checks.within("station", station, 0, 1);
         return meanLine.ordinate(station);
     }
 
     /** Slope of the mean line at a station [1]. */
+    @Override
     public double camberSlope(double station) {
         Checks.within("station", station, 0, 1);
         return meanLine.slope(station);
     }
 
     /** Station of the true greatest thickness [chords]; 0.299828 for the published 4-digit form, not 0.3. */
+    @Override
     public double maximumThicknessPosition() {
         return Roots.maximum(thicknessForm::halfThickness, thicknessForm::slope, edges(thicknessForm.breaks()));
     }
 
     /** The true greatest thickness [chords]; 1.000288 times the nominal one for the published 4-digit form. */
+    @Override
     public double maximumThickness() {
         return thickness(maximumThicknessPosition());
     }
@@ -231,13 +243,30 @@ public sealed class ComposedSection implements Serializable permits Naca4 {
     }
 
     /** The greatest camber [chords], negative for a line that hangs below the chord. */
+    @Override
     public double maximumCamber() {
         return meanLine.ordinate(maximumCamberPosition());
     }
 
     /** Area, centroid, second moments and lengths, to ten digits. */
     public SectionProperties properties() {
-        return SectionProperties.of(this);
+        SectionProperties known = properties;
+        if (known == null) {
+            // Two threads may both compute it; they get the same value.
+            known = SectionProperties.of(this);
+            properties = known;
+        }
+        return known;
+    }
+
+    @Override
+    public double area() {
+        return properties().area();
+    }
+
+    @Override
+    public double perimeter() {
+        return properties().perimeter();
     }
 
     /**
@@ -279,7 +308,8 @@ public sealed class ComposedSection implements Serializable permits Naca4 {
      * @param x receives the abscissas [chords]; its length is the number of points, at least 5
      * @param y receives the ordinates [chords]; as long as {@code x}
      */
-    public void contour(double[] x, double[] y) {
+    @Override
+    public void outline(double[] x, double[] y) {
         int n = Contour.sizeOf(x, y);
         for (int i = 0; i < n; i++) {
             Surface side = 2 * i < n ? Surface.UPPER : Surface.LOWER;
@@ -295,7 +325,7 @@ public sealed class ComposedSection implements Serializable permits Naca4 {
     public Contour contour(int points) {
         double[] x = new double[points];
         double[] y = new double[points];
-        contour(x, y);
+        outline(x, y);
         return Contour.of(x, y);
     }
 
@@ -337,8 +367,8 @@ public sealed class ComposedSection implements Serializable permits Naca4 {
     }
 
     private static double[] edges(double[]... inner) {
-        return java.util.stream.DoubleStream.concat(
-                        Arrays.stream(inner).flatMapToDouble(Arrays::stream), java.util.stream.DoubleStream.of(0, 1))
+        return DoubleStream.concat(
+                        Arrays.stream(inner).flatMapToDouble(Arrays::stream), DoubleStream.of(0, 1))
                 .filter(x -> x >= 0 && x <= 1)
                 .sorted()
                 .distinct()
@@ -346,7 +376,7 @@ public sealed class ComposedSection implements Serializable permits Naca4 {
     }
 
     @Override
-    public boolean equals(Object other) {
+    public boolean equals(@Nullable Object other) {
         return other instanceof ComposedSection section
                 && meanLine.equals(section.meanLine)
                 && thicknessForm.equals(section.thicknessForm)
@@ -355,7 +385,7 @@ public sealed class ComposedSection implements Serializable permits Naca4 {
 
     @Override
     public int hashCode() {
-        return java.util.Objects.hash(meanLine, thicknessForm, construction);
+        return Objects.hash(meanLine, thicknessForm, construction);
     }
 
     @Override

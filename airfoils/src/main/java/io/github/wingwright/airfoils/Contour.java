@@ -3,6 +3,7 @@ package io.github.wingwright.airfoils;
 
 import java.io.Serializable;
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The outline of a section as points: from the upper trailing edge round the nose to the lower trailing edge, on a
@@ -114,7 +115,7 @@ public final class Contour implements Serializable {
     }
 
     @Override
-    public boolean equals(Object other) {
+    public boolean equals(@Nullable Object other) {
         return other instanceof Contour contour && Arrays.equals(x, contour.x) && Arrays.equals(y, contour.y);
     }
 

@@ -153,8 +153,8 @@ public final class Naca4 extends ComposedSection {
     }
 
     @Override
-    public void contour(double[] x, double[] y) {
-        contour(line.maximumCamber(), line.position(), form.thickness(), form.coefficient(),
+    public void outline(double[] x, double[] y) {
+        outline(line.maximumCamber(), line.position(), form.thickness(), form.coefficient(),
                 construction() == Construction.PERPENDICULAR, x, y);
     }
 
@@ -172,7 +172,7 @@ public final class Naca4 extends ComposedSection {
      * @param x receives the abscissas [chords]; at least 5 long
      * @param y receives the ordinates [chords]; as long as {@code x}
      */
-    public static void contour(
+    public static void outline(
             double m, double p, double t, double k, boolean perpendicular, double[] x, double[] y) {
         int n = Contour.sizeOf(x, y);
         double front = m / (p * p);

@@ -2,6 +2,7 @@
 package io.github.wingwright.airfoils;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A mean line given by a polynomial of the chord station that is zero at both ends of the chord.
@@ -73,7 +74,7 @@ public final class PolynomialMeanLine implements MeanLine {
     }
 
     @Override
-    public boolean equals(Object other) {
+    public boolean equals(@Nullable Object other) {
         return other instanceof PolynomialMeanLine line && Arrays.equals(coefficients, line.coefficients);
     }
 

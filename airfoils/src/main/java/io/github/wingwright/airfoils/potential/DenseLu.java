@@ -5,13 +5,13 @@ package io.github.wingwright.airfoils.potential;
  * LU factors of a dense matrix with partial pivoting, rows scaled first; the factors are kept and serve any number of
  * right sides.
  */
-final class DenseLu {
+public final class DenseLu {
     private final double[][] lu;
     private final int[] order;
     private final double[] scale;
 
     /** Factors the matrix in place: the caller gives it away. */
-    DenseLu(double[][] matrix) {
+    public DenseLu(double[][] matrix) {
         int n = matrix.length;
         lu = matrix;
         order = new int[n];
@@ -63,7 +63,8 @@ final class DenseLu {
         }
     }
 
-    double[] solve(double[] right) {
+    /** Solution for one right side [any unit]; the argument is kept. */
+    public double[] solve(double[] right) {
         int n = lu.length;
         double[] x = new double[n];
         for (int i = 0; i < n; i++) {
