@@ -21,7 +21,7 @@ import io.github.wingwright.stability.NeutralPoint;
 import io.github.wingwright.stability.TailVolume;
 
 /**
- * Tails, masses and balance of one wing and one fuselage by the quick methods, on doubles: what {@link SizingLoop} repeats
+ * Tails, masses and balance of one wing and one fuselage by the quick methods, on doubles: what {@code SizingLoop} repeats
  * and what a study calls.
  *
  * <p>The unknown is the station of the wing. With it come the tail arms, the tail areas, the masses, the centre of gravity
