@@ -117,7 +117,8 @@ record DimensionLine(double from, double to, double featureFrom, double featureT
     line(sketch, direction, along, feature + sense * GAP, along, at + sense * OVERSHOOT);
   }
 
-  private static void line(Sketch sketch, Direction direction, double along1, double across1, double along2, double across2) {
+  private static void line(
+      Sketch sketch, Direction direction, double along1, double across1, double along2, double across2) {
     if (direction == Direction.HORIZONTAL) {
       sketch.line(along1, across1, along2, across2, Pen.THIN);
     } else {

@@ -96,7 +96,10 @@ final class FrontView {
     double reach = radius + 2.0;
     double body = 0.5 * scale.paper(airframe.fuselage().diameter());
     sketch.line(Math.min(body + 0.8, half), root, reach, root, Pen.THIN);
-    sketch.line(half + 0.8, root - (half + 0.8) * Math.tan(angle), reach * Math.cos(angle), root - reach * Math.sin(angle), Pen.THIN);
+    double start = half + 0.8;
+    double endX = reach * Math.cos(angle);
+    double endY = root - reach * Math.sin(angle);
+    sketch.line(start, root - start * Math.tan(angle), endX, endY, Pen.THIN);
     double[] x = new double[ARC_POINTS];
     double[] y = new double[ARC_POINTS];
     for (int i = 0; i < ARC_POINTS; i++) {

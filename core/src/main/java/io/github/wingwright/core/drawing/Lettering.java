@@ -130,6 +130,11 @@ public record Lettering(double size, Anchor anchor, String colour, boolean bold,
         + colour
         + "\""
         + (bold ? " font-weight=\"bold\"" : "")
-        + (halo.isEmpty() ? "" : " paint-order=\"stroke\" stroke-linejoin=\"round\" stroke-width=\"1\" stroke=\"" + halo + "\"");
+        + rim();
+  }
+
+  private String rim() {
+    String line = " paint-order=\"stroke\" stroke-linejoin=\"round\" stroke-width=\"1\" stroke=\"";
+    return halo.isEmpty() ? "" : line + halo + "\"";
   }
 }

@@ -125,7 +125,8 @@ final class PlanView {
     double right = scale.paper(airframe.fuselage().length());
     for (Tail tail : airframe.tails()) {
       for (Length station : tail.planform().stations()) {
-        right = Math.max(right, scale.paper(tail.placement().x().si() + Silhouette.trailingEdge(tail.planform(), station)));
+        double trailing = Silhouette.trailingEdge(tail.planform(), station);
+        right = Math.max(right, scale.paper(tail.placement().x().si() + trailing));
       }
     }
     return right;

@@ -125,7 +125,8 @@ public final class RangePicture {
 
   /** Words centred where they belong, but within the axis. */
   private void words(String words, double x, double y, String colour) {
-    Lettering lettering = Lettering.middle(Lettering.SMALL).in(colour).onto(range.isEmpty() ? "#ffffff" : Pen.ACCENT_TINT);
+    String ground = range.isEmpty() ? "#ffffff" : Pen.ACCENT_TINT;
+    Lettering lettering = Lettering.middle(Lettering.SMALL).in(colour).onto(ground);
     String fitting = TextWidth.cut(words, AXIS_RIGHT - AXIS_LEFT, lettering);
     double half = 0.5 * lettering.width(fitting);
     sketch.text(Math.max(AXIS_LEFT + half, Math.min(AXIS_RIGHT - half, x)), y, fitting, lettering);

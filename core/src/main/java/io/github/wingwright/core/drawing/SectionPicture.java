@@ -78,7 +78,7 @@ public final class SectionPicture {
     sketch.circle(x, upper, 0.7, Pen.fill(Pen.WARM));
     sketch.circle(x, lower, 0.7, Pen.fill(Pen.WARM));
     String figure =
-        "thickness " + made(section.maximumThickness()) + " (" + percent(section.maximumThickness()) + ") at " + percent(at) + " of the chord";
+        "thickness " + both(section.maximumThickness()) + " at " + percent(at) + " of the chord";
     sketch.text(x + 1.5, top + 2.6, figure, Lettering.start(Lettering.NOTE).in(Pen.WARM));
   }
 
@@ -87,15 +87,16 @@ public final class SectionPicture {
     double at = sketch.bounds().bottom() + 9.0;
     dimension.draw(sketch, Direction.HORIZONTAL, at, FigurePlace.INSIDE);
     double camber = section.maximumCamber();
-    String mean = camber == 0.0 ? "symmetric" : "camber " + made(camber) + " (" + percent(camber) + ")";
+    String mean = camber == 0.0 ? "symmetric" : "camber " + both(camber);
     double edge = section.trailingEdgeThickness();
-    String trailing = edge == 0.0 ? "sharp trailing edge" : "trailing edge " + made(edge) + " (" + percent(edge) + ")";
+    String trailing = edge == 0.0 ? "sharp trailing edge" : "trailing edge " + both(edge);
     sketch.text(LEFT, at + 7.0, mean, Lettering.start(Lettering.NOTE).in(Pen.ACCENT));
     sketch.text(LEFT + CHORD, at + 7.0, trailing, Lettering.end(Lettering.NOTE));
   }
 
-  private String made(double overChord) {
-    return unit.format(overChord * chord.si(), 3);
+  /** As it is made and in percent of the chord. */
+  private String both(double overChord) {
+    return unit.format(overChord * chord.si(), 3) + " (" + percent(overChord) + ")";
   }
 
   private static String percent(double ratio) {

@@ -57,7 +57,7 @@ final class TextWidth {
   static List<String> wrap(String text, double width, Lettering lettering, int mostLines) {
     List<String> lines = new ArrayList<>();
     String line = "";
-    for (String word : BLANKS.split(text.strip())) {
+    for (String word : BLANKS.split(text.strip(), -1)) {
       String longer = line.isEmpty() ? word : line + " " + word;
       if (line.isEmpty() || lettering.width(longer) <= width) {
         line = longer;

@@ -25,7 +25,8 @@ final class TitleStrip {
     }
     y += 6.5;
     Lettering note = Lettering.start(Lettering.NOTE);
-    String words = "scale " + scale.words() + " · dimensions in " + unitInWords(scale.unit()) + " · third-angle projection";
+    String dimensions = "dimensions in " + unitInWords(scale.unit());
+    String words = "scale " + scale.words() + " · " + dimensions + " · third-angle projection";
     List<String> lines = TextWidth.wrap(words, width - SYMBOL, note, MOST_TITLE_LINES);
     for (String line : lines) {
       sketch.text(0.0, y, line, note);

@@ -23,24 +23,36 @@ final class HtmlWriter {
   String write(Report report) {
     report.chapters().forEach(c -> c.blocks().forEach(this::collectAnchors));
     StringBuilder out = new StringBuilder();
-    out.append("<!DOCTYPE html>\n<html lang=\"en\" xmlns=\"http://www.w3.org/1999/xhtml\">\n<head>\n<meta charset=\"utf-8\"/>\n");
-    out.append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n<title>");
-    out.append(escape(report.title())).append("</title>\n<style>\n").append(HtmlStyle.SHEET).append("</style>\n</head>\n<body id=\"top\">\n<main>\n<h1>");
-    out.append(escape(report.title())).append("</h1>\n");
+    head(out, report.title());
+    out.append("<h1>").append(escape(report.title())).append("</h1>\n");
     if (!report.subtitle().isEmpty()) {
       out.append("<p class=\"subtitle\">").append(escape(report.subtitle())).append("</p>\n");
     }
-    out.append("<nav>\n");
-    for (int i = 0; i < report.chapters().size(); i++) {
-      out.append("<a href=\"#chapter-").append(i + 1).append("\">").append(escape(report.chapters().get(i).title())).append("</a>\n");
-    }
-    out.append("</nav>\n");
+    contents(out, report.chapters());
     for (int i = 0; i < report.chapters().size(); i++) {
       Chapter chapter = report.chapters().get(i);
       out.append("<h2 id=\"chapter-").append(i + 1).append("\">").append(escape(chapter.title())).append("</h2>\n");
       chapter.blocks().forEach(block -> block(out, block));
     }
     return out.append("</main>\n</body>\n</html>\n").toString();
+  }
+
+  private static void head(StringBuilder out, String title) {
+    out.append("<!DOCTYPE html>\n<html lang=\"en\" xmlns=\"http://www.w3.org/1999/xhtml\">\n<head>\n");
+    out.append("<meta charset=\"utf-8\"/>\n");
+    out.append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n");
+    out.append("<title>").append(escape(title)).append("</title>\n");
+    out.append("<style>\n").append(HtmlStyle.SHEET).append("</style>\n");
+    out.append("</head>\n<body id=\"top\">\n<main>\n");
+  }
+
+  private static void contents(StringBuilder out, List<Chapter> chapters) {
+    out.append("<nav>\n");
+    for (int i = 0; i < chapters.size(); i++) {
+      out.append("<a href=\"#chapter-").append(i + 1).append("\">").append(escape(chapters.get(i).title()));
+      out.append("</a>\n");
+    }
+    out.append("</nav>\n");
   }
 
   /** Steps that stand in the workings can be linked to from a sheet. */

@@ -43,4 +43,15 @@ class SvgTest {
   void charactersThatNoDocumentMayHoldAreReplaced() {
     assertThat(Svg.escape("a\u0000b\u001Bc\uD800d\uFFFF")).isEqualTo("a\uFFFDb\uFFFDc\uFFFDd\uFFFD");
   }
+
+  @Test
+  void theCheckOfLegibilitySeesTextUponTextAndPointsOffTheSheet() {
+    Svg crowded = new Svg(100.0, 20.0, "crowded");
+    crowded.text(10.0, 10.0, "one text", Lettering.start(3.5));
+    crowded.text(20.0, 11.0, "upon another", Lettering.start(3.5));
+    assertThatThrownBy(() -> PictureChecks.isLegible(crowded, "crowded")).isInstanceOf(AssertionError.class);
+    Svg outside = new Svg(100.0, 20.0, "outside");
+    outside.line(0.0, 0.0, 100.1, 5.0, Pen.THIN);
+    assertThatThrownBy(() -> PictureChecks.isLegible(outside, "outside")).isInstanceOf(AssertionError.class);
+  }
 }
