@@ -3,11 +3,14 @@ package io.github.wingwright.stability.design;
 
 import io.github.wingwright.core.geometry.AirfoilSection;
 import io.github.wingwright.core.geometry.Fuselage;
+import io.github.wingwright.core.geometry.Panel;
 import io.github.wingwright.core.geometry.Planform;
 import io.github.wingwright.core.geometry.TaperedPlanform;
 import io.github.wingwright.core.geometry.Wing;
+import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Volume;
+import java.util.List;
 
 /** Where the parts of a glider sit and what they measure, for the quick and the full evaluation alike. */
 final class PartGeometry {
@@ -51,6 +54,13 @@ final class PartGeometry {
   static double meanChord(double area, TailBrief tail) {
     return TaperedPlanform.meanAerodynamicChord(
         TailGeometry.rootChord(area, tail.aspectRatio(), tail.taperRatio()), tail.taperRatio());
+  }
+
+  /** A fin without sweep of its quarter-chord line. */
+  static Planform fin(Length height, Length rootChord, Length tipChord) {
+    double tangent = 0.25 * (rootChord.si() - tipChord.si()) / height.si();
+    Panel panel = new Panel(height, tipChord, Angle.radians(Math.atan(tangent)), Angle.ZERO, Angle.ZERO);
+    return Planform.fin(rootChord, List.of(panel));
   }
 
   /** Sweep of the half-chord line of a surface whose quarter-chord line is not swept [rad]. */

@@ -1,0 +1,231 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.stability.design;
+
+import io.github.wingwright.core.aerodynamics.DragBreakdown;
+import io.github.wingwright.core.aircraft.Aircraft;
+import io.github.wingwright.core.basis.Finding;
+import io.github.wingwright.core.basis.Sized;
+import io.github.wingwright.core.basis.Step;
+import io.github.wingwright.core.basis.Workings;
+import io.github.wingwright.core.geometry.Fuselage;
+import io.github.wingwright.core.geometry.Wing;
+import io.github.wingwright.core.performance.GlidePerformance;
+import io.github.wingwright.core.performance.ThrowCheck;
+import io.github.wingwright.stability.LateralStability;
+import io.github.wingwright.stability.NeutralPoint;
+import io.github.wingwright.stability.StaticMargin;
+import io.github.wingwright.stability.Trim;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A complete design: what {@link SizingLoop} arrives at.
+ *
+ * <p>Every number of it is a step under a name, such as {@code "wing.span_m"}: flat, in SI, the unit in the name. The value
+ * of the step is the number that the design was reckoned with.
+ */
+public final class Design {
+  private final DesignBrief brief;
+  private final Sized<Wing> wing;
+  private final Sized<Fuselage> fuselage;
+  private final Aircraft aircraft;
+  private final NeutralPoint neutralPoint;
+  private final StaticMargin staticMargin;
+  private final GlidePerformance glide;
+  private final GlidePerformance alternative;
+  private final ThrowCheck throwCheck;
+  private final Trim trim;
+  private final LateralStability lateral;
+  private final DragBreakdown drag;
+  private final Map<String, Step> numbers;
+  private final List<Finding> findings;
+
+  Design(
+      DesignBrief brief,
+      Sized<Wing> wing,
+      Sized<Fuselage> fuselage,
+      Aircraft aircraft,
+      NeutralPoint neutralPoint,
+      StaticMargin staticMargin,
+      GlidePerformance glide,
+      GlidePerformance alternative,
+      ThrowCheck throwCheck,
+      Trim trim,
+      LateralStability lateral,
+      DragBreakdown drag,
+      Map<String, Step> numbers,
+      List<Finding> findings) {
+    this.brief = brief;
+    this.wing = wing;
+    this.fuselage = fuselage;
+    this.aircraft = aircraft;
+    this.neutralPoint = neutralPoint;
+    this.staticMargin = staticMargin;
+    this.glide = glide;
+    this.alternative = alternative;
+    this.throwCheck = throwCheck;
+    this.trim = trim;
+    this.lateral = lateral;
+    this.drag = drag;
+    this.numbers = Collections.unmodifiableMap(new LinkedHashMap<>(numbers));
+    this.findings = Finding.inOrderOfWeight(findings);
+  }
+
+  /**
+   * What was asked.
+   *
+   * @return the brief
+   */
+  public DesignBrief brief() {
+    return brief;
+  }
+
+  /**
+   * The wing as it was sized, before rounding, with the feasible range of its chord.
+   *
+   * @return the sized wing
+   */
+  public Sized<Wing> sizedWing() {
+    return wing;
+  }
+
+  /**
+   * The fuselage as it was sized, before rounding, with the feasible range of its diameter and the price of the choice.
+   *
+   * @return the sized fuselage
+   */
+  public Sized<Fuselage> sizedFuselage() {
+    return fuselage;
+  }
+
+  /**
+   * The aircraft as it is made: shape and masses.
+   *
+   * @return the aircraft
+   */
+  public Aircraft aircraft() {
+    return aircraft;
+  }
+
+  /**
+   * The stick-fixed neutral point.
+   *
+   * @return the neutral point with its contributions
+   */
+  public NeutralPoint neutralPoint() {
+    return neutralPoint;
+  }
+
+  /**
+   * The static margin.
+   *
+   * @return the margin with its findings
+   */
+  public StaticMargin staticMargin() {
+    return staticMargin;
+  }
+
+  /**
+   * How it glides.
+   *
+   * @return the glide
+   */
+  public GlidePerformance glide() {
+    return glide;
+  }
+
+  /**
+   * How it would glide with a curved plate as its wing, lighter by the difference of the wings' masses.
+   *
+   * @return the glide of the alternative
+   */
+  public GlidePerformance alternative() {
+    return alternative;
+  }
+
+  /**
+   * Whether it flies for this thrower.
+   *
+   * @return the verdict
+   */
+  public ThrowCheck throwCheck() {
+    return throwCheck;
+  }
+
+  /**
+   * Trim at 1.2 times the stall speed.
+   *
+   * @return the decalage as a range
+   */
+  public Trim trim() {
+    return trim;
+  }
+
+  /**
+   * Spiral stability.
+   *
+   * @return spiral parameter and dihedral
+   */
+  public LateralStability lateral() {
+    return lateral;
+  }
+
+  /**
+   * The drag of everything but the wing, at best glide.
+   *
+   * @return the build-up
+   */
+  public DragBreakdown drag() {
+    return drag;
+  }
+
+  /**
+   * All numbers of the design.
+   *
+   * @return a step under each name, in the order of the design
+   */
+  public Map<String, Step> numbers() {
+    return numbers;
+  }
+
+  /**
+   * One number of the design.
+   *
+   * @param name its name, such as {@code "wing.span_m"}
+   * @return its step
+   * @throws IllegalArgumentException if there is none of that name
+   */
+  public Step number(String name) {
+    Step step = numbers.get(name);
+    if (step == null) {
+      throw new IllegalArgumentException("number must be one of " + numbers.keySet() + ", was " + name);
+    }
+    return step;
+  }
+
+  /**
+   * The workings of all numbers.
+   *
+   * @return the steps, inputs first
+   */
+  public Workings workings() {
+    return Workings.of(new ArrayList<>(numbers.values()));
+  }
+
+  /**
+   * What the designer should know.
+   *
+   * @return findings, heaviest first
+   */
+  public List<Finding> findings() {
+    return findings;
+  }
+
+  @Override
+  public String toString() {
+    return "design " + brief.name() + ": " + aircraft.mass() + ", " + glide.bestGlide();
+  }
+}

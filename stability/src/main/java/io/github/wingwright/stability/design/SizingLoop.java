@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.stability.design;
+
+import io.github.wingwright.core.ConvergenceException;
+import io.github.wingwright.core.basis.Sized;
+import io.github.wingwright.core.geometry.Fuselage;
+import io.github.wingwright.core.geometry.Wing;
+import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.quantity.Mass;
+import io.github.wingwright.core.sizing.WingSizing;
+
+/**
+ * Brings the mass, the loading, the ballast and the balance of a design into agreement.
+ *
+ * <pre>{@code
+ * Design design = SizingLoop.of(brief).madeTo(millimetres(0.5), grams(0.1)).solve();
+ * }</pre>
+ *
+ * <p>From a mass the wing is sized, from the wing the fuselage; then the wing finds its station, the tails their arms and
+ * areas, the nose its ballast, and all of it has a mass again. This is repeated until the mass is the one it began with. The
+ * result is rounded to what can be made and reckoned forward once more from the rounded values.
+ */
+public final class SizingLoop {
+  /** Relative change of the mass at which it counts as settled. */
+  private static final double SETTLED = 1e-10;
+
+  private static final int MOST_ROUNDS = 100;
+
+  /** A glider of a brief without any hint of its mass begins with this one [kg]. */
+  private static final double FIRST_MASS = 0.03;
+
+  private final DesignBrief brief;
+  private final Making making;
+
+  private SizingLoop(DesignBrief brief, Making making) {
+    this.brief = brief;
+    this.making = making;
+  }
+
+  /**
+   * A loop for a brief.
+   *
+   * @param brief the brief
+   * @return the loop, which leaves the sized values as they are
+   */
+  public static SizingLoop of(DesignBrief brief) {
+    return new SizingLoop(brief, Making.EXACT);
+  }
+
+  /**
+   * Rounds the sized values to what can be made.
+   *
+   * @param length step of lengths
+   * @param mass step of the ballast
+   * @return the new loop
+   */
+  public SizingLoop madeTo(Length length, Mass mass) {
+    return new SizingLoop(brief, new Making(length, mass));
+  }
+
+  /**
+   * Runs the loop.
+   *
+   * @return the design
+   * @throws ConvergenceException if the mass would not settle; the message names it with its last values
+   * @throws IllegalStateException if the brief is incomplete, or no arrangement satisfies it
+   */
+  public Design solve() {
+    double mass = FIRST_MASS;
+    double before = Double.NaN;
+    for (int round = 1; round <= MOST_ROUNDS; round++) {
+      WingSizing asked = brief.wing().apply(Mass.kilograms(mass)).mass(Mass.kilograms(mass));
+      Sized<Wing> wing = asked.solve();
+      Sized<Fuselage> fuselage = brief.fuselage().apply(wing.value());
+      QuickDesign quick = new QuickDesign(brief, wing.value(), fuselage.value());
+      QuickDesign.Balance balance = quick.balance(mass);
+      double change = balance.mass() - mass;
+      before = mass;
+      mass = balance.mass();
+      if (Math.abs(change) <= SETTLED * mass) {
+        return new DesignEvaluation(brief, making, wing, fuselage, quick, balance).design();
+      }
+      if (!(mass > 0.0 && mass < 1e6)) {
+        break;
+      }
+    }
+    throw ConvergenceException.atValues(
+        "the mass of the design would not settle (kg, last two)", MOST_ROUNDS, mass - before, before, mass);
+  }
+}
