@@ -69,6 +69,7 @@ public final class DesignBrief {
     private Length tailThickness = Length.millimetres(0.84);
     private double staticMargin = 0.15;
     private Interval wingStations = Interval.ALL;
+    private Length leastTailArm = Length.ZERO;
     private List<MassItem> carried = List.of();
 
     private Parts copy() {
@@ -93,6 +94,7 @@ public final class DesignBrief {
       copy.tailThickness = tailThickness;
       copy.staticMargin = staticMargin;
       copy.wingStations = wingStations;
+      copy.leastTailArm = leastTailArm;
       copy.carried = carried;
       return copy;
     }
@@ -326,6 +328,19 @@ public final class DesignBrief {
   }
 
   /**
+   * How long the arm of the horizontal tail must be at least: it keeps the wing from moving too far aft.
+   *
+   * @param least least arm, not negative
+   * @return the new brief
+   */
+  public DesignBrief tailArmAtLeast(Length least) {
+    if (!(least.si() >= 0.0) || Double.isInfinite(least.si())) {
+      throw new IllegalArgumentException("least tail arm must not be negative, was " + least);
+    }
+    return with(p -> p.leastTailArm = least);
+  }
+
+  /**
    * Adds something that is on board and not printed with the rest: a clip, glue, a camera.
    *
    * @param item the thing with its place
@@ -516,6 +531,15 @@ public final class DesignBrief {
    */
   public Interval wingStations() {
     return parts.wingStations;
+  }
+
+  /**
+   * How long the arm of the horizontal tail must be at least.
+   *
+   * @return the least arm, zero if it was not given
+   */
+  public Length leastTailArm() {
+    return parts.leastTailArm;
   }
 
   /**

@@ -126,7 +126,7 @@ final class DesignEvaluation {
     Trim trim = pitch.trim(masses.centreOfGravity().x(), trimLift);
     number("decalage_rad", trim.step());
     findings.addAll(trim.findings());
-    LateralStability lateral = LateralStability.of(airframe, glide.usableLift(), brief.aircraftClass());
+    LateralStability lateral = LateralStability.of(airframe, trimLift, brief.aircraftClass());
     number("spiral_parameter_rad", lateral.step());
     findings.addAll(lateral.findings());
     DragBreakdown build =
@@ -248,16 +248,23 @@ final class DesignEvaluation {
             "leading edge of the wing's root, behind the nose",
             "x_r",
             Length.METRE,
-            ballasted ? "the rearmost station at which the tails still fit; ballast does the rest" : "Brent's method over the travel of the wing",
-            ballasted ? "x_r = end of the travel" : "K_n(x_r) = K_w",
+            ballasted
+                ? "the station at which tails and ballast are lightest, over the travel of the wing"
+                : "Brent's method over the travel of the wing",
+            "K_n(x_r) = K_w" + (ballasted ? ", with ballast" : ""),
             v -> balance.station(),
-            v -> ballasted ? v[1] - quick.travel().upper() : quick.margin(v[1], mass) - v[0],
+            v -> ballasted ? marginWithBallast() - v[0] : quick.margin(v[1], mass) - v[0],
             Source.library("wing station first, ballast second"),
             wanted);
     Step made = number("wing.leading_edge_x_m", making.made(station));
     keep("x_w", Step.of(DesignFormulas.QUARTER_CHORD, made, step("c_r"), step("ȳ"), step("Λ")));
     return Wing.of(planform, sizedWing.value().section())
         .placedAt(Placement.at(Length.metres(made.value()), PartGeometry.wingHeight(fuselage)));
+  }
+
+  private double marginWithBallast() {
+    double chord = sizedWing.value().planform().meanAerodynamicChord().si();
+    return (balance.neutralPoint() - balance.centreOfGravity()) / chord;
   }
 
   private Tail horizontalTail(Fuselage fuselage) {
@@ -589,8 +596,7 @@ final class DesignEvaluation {
           Finding.of(
               Severity.NOTE,
               "ballast",
-              "The wing sits as far aft as the tails allow and the nose still needs ballast. A longer nose, lighter tails or a"
-                  + " shorter tail arm save it.",
+              "No station of the wing balances it; the nose carries ballast. A longer nose or lighter tails save some of it.",
               at("ballast_kg").value(),
               Interval.atMost(0.1 * at("mass_kg").value()),
               Mass.GRAM,

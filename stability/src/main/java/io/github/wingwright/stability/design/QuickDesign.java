@@ -10,6 +10,7 @@ import io.github.wingwright.core.geometry.Planform;
 import io.github.wingwright.core.geometry.Wing;
 import io.github.wingwright.core.mass.Ballast;
 import io.github.wingwright.core.mass.MassItem;
+import io.github.wingwright.core.numerics.Minimum;
 import io.github.wingwright.core.numerics.Roots;
 import io.github.wingwright.core.numerics.Tolerance;
 import io.github.wingwright.core.performance.SteadyGlide;
@@ -25,8 +26,8 @@ import io.github.wingwright.stability.TailVolume;
  * and what a study calls.
  *
  * <p>The unknown is the station of the wing. With it come the tail arms, the tail areas, the masses, the centre of gravity
- * and the neutral point; it is moved until the static margin is the wanted one. Where the travel of the wing ends first, the
- * wing stays there and ballast in the nose does the rest: station first, ballast second.
+ * and the neutral point; it is moved until the static margin is the wanted one. Where no station within its travel gives it,
+ * ballast in the nose does the rest, at the station at which the whole is lightest: station first, ballast second.
  *
  * <p>Stability is reckoned at 1.2 times the stall speed, the slowest speed at which one would trim a glider.
  */
@@ -36,6 +37,13 @@ public final class QuickDesign {
 
   private static final double GRAVITY = Acceleration.STANDARD_GRAVITY.si();
   private static final Tolerance STATION = new Tolerance(1e-13, 1e-13);
+  private static final Tolerance LEAST_MASS = Tolerance.relative(1e-9);
+  private static final double FIT = 1.001;
+
+  /** A glider that takes more than this many times its own mass in ballast is no design. */
+  private static final double HOPELESS = 10.0;
+
+  private static final int SCAN_STEPS = 16;
   private static final int OUTLINE_POINTS = 201;
 
   private final double density;
@@ -112,22 +120,35 @@ public final class QuickDesign {
     carriedMoment = moment;
     tailEfficiency = PartGeometry.TAIL_EFFICIENCY;
     wanted = brief.staticMargin();
-    travel = travel(brief.wingStations(), fuselage);
+    travel = travel(brief.wingStations(), brief.leastTailArm().si(), fuselage);
   }
 
-  /** From one diameter behind the nose, or where the brief says, to the last station at which both tails still fit. */
-  private Interval travel(Interval asked, Fuselage fuselage) {
-    double h = TailGeometry.leastRoom(horizontal.volumeCoefficient() * area * chord, horizontal.aspectRatio(), horizontal.taperRatio());
-    double v = TailGeometry.leastRoom(vertical.volumeCoefficient() * area * span, vertical.aspectRatio(), vertical.taperRatio());
-    double lower = Math.max(asked.lower(), Double.isInfinite(asked.lower()) ? fuselage.diameter().si() : 0.0);
-    // A hair's breadth inside, so that the arm exists at the end of the travel.
-    double upper = Math.min(asked.upper(), bodyLength - quarterX - 1.001 * Math.max(h, v));
+  /**
+   * From one diameter behind the nose, or where the brief says, to the last station at which both tails still fit and the
+   * horizontal tail has the arm that it must have.
+   */
+  private Interval travel(Interval asked, double leastArm, Fuselage fuselage) {
+    double h = horizontal.volumeCoefficient() * area * chord;
+    double v = vertical.volumeCoefficient() * area * span;
+    // A hair's breadth more than the least room, so that the arm exists at the end of the travel.
+    double room =
+        FIT
+            * Math.max(
+                TailGeometry.leastRoom(h, horizontal.aspectRatio(), horizontal.taperRatio()),
+                TailGeometry.leastRoom(v, vertical.aspectRatio(), vertical.taperRatio()));
+    double longestFitting = TailGeometry.arm(room, h, horizontal.aspectRatio(), horizontal.taperRatio());
+    if (leastArm > longestFitting) {
+      double root = TailGeometry.rootChord(h / leastArm, horizontal.aspectRatio(), horizontal.taperRatio());
+      room = Math.max(room, leastArm + 0.75 * root);
+    }
+    double lower = Double.isInfinite(asked.lower()) ? fuselage.diameter().si() : asked.lower();
+    double upper = Math.min(asked.upper(), bodyLength - quarterX - room);
     if (!(upper > lower)) {
       throw new IllegalStateException(
-          "the fuselage must be longer for such tails: with the wing as far forward as it may sit ("
+          "the fuselage must be longer for such tails, or the tails smaller: with the wing as far forward as it may sit ("
               + mm(lower)
               + " behind the nose) the tails need "
-              + mm(1.001 * Math.max(h, v))
+              + mm(room)
               + " behind the wing's quarter chord, and "
               + fuselage.length()
               + " leaves "
@@ -232,16 +253,40 @@ public final class QuickDesign {
    * @return the balance
    */
   public Balance balance(double mass) {
-    double atFront = margin(travel.lower(), mass) - wanted;
-    double atBack = margin(travel.upper(), mass) - wanted;
-    double station;
-    if (atFront >= 0.0) {
-      station = travel.lower();
-    } else if (atBack <= 0.0) {
-      station = travel.upper();
-    } else {
-      station = Roots.find(x -> margin(x, mass) - wanted, travel.lower(), travel.upper(), STATION);
+    if (margin(travel.lower(), mass) >= wanted) {
+      return at(travel.lower(), mass, false);
     }
+    // The margin need not rise all the way: the arm shrinks as the wing moves aft. The first station that reaches it serves.
+    double before = travel.lower();
+    for (int i = 1; i <= SCAN_STEPS; i++) {
+      double station = i == SCAN_STEPS ? travel.upper() : travel.lower() + travel.width() * i / SCAN_STEPS;
+      if (margin(station, mass) >= wanted) {
+        double root = Roots.find(x -> margin(x, mass) - wanted, before, station, STATION);
+        return at(root, mass, false);
+      }
+      before = station;
+    }
+    double lightest =
+        Minimum.amongSeveral(
+                x -> at(x, mass, true).mass(), travel.lower(), travel.upper(), SCAN_STEPS, LEAST_MASS)
+            .argument();
+    Balance balance = at(lightest, mass, true);
+    if (!(balance.ballast() >= 0.0 && balance.mass() < HOPELESS * (balance.mass() - balance.ballast()))) {
+      throw new IllegalStateException(
+          "no ballast in the nose gives a static margin of "
+              + wanted
+              + ": the neutral point lies at "
+              + mm(balance.neutralPoint())
+              + ", the centre of gravity would have to lie "
+              + mm(wanted * chord)
+              + " ahead of it, and the ballast sits at "
+              + mm(ballastPlace));
+    }
+    return balance;
+  }
+
+  /** The balance at a station, with the ballast that gives the wanted margin or without any. */
+  private Balance at(double station, double mass, boolean ballasted) {
     double room = bodyLength - station - quarterX;
     double arm = horizontalArm(room);
     double tail = TailVolume.area(horizontal.volumeCoefficient(), arm, area, chord);
@@ -250,15 +295,8 @@ public final class QuickDesign {
     double empty = emptyMass(tail, fin);
     double moment = moment(station, arm, tail, finArm, fin);
     double np = neutralPoint(station, arm, tail, mass);
-    double ballast = 0.0;
-    if (atFront < 0.0 && atBack <= 0.0) {
-      ballast = Ballast.ballastMass(empty, moment / empty, np - wanted * chord, ballastPlace);
-      if (!(ballast >= 0.0 && ballast < 100.0 * empty)) {
-        throw new IllegalStateException(
-            "no ballast in the nose gives a static margin of " + wanted + ": the centre of gravity would have to lie "
-                + mm(np - wanted * chord) + " behind the nose, and the ballast sits at " + mm(ballastPlace));
-      }
-    }
+    double ballast =
+        ballasted ? Ballast.ballastMass(empty, moment / empty, np - wanted * chord, ballastPlace) : 0.0;
     double total = empty + ballast;
     double cg = (moment + ballast * ballastPlace) / total;
     return new Balance(station, arm, tail, finArm, fin, total, ballast, cg, np);

@@ -1,0 +1,284 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.examples.designer;
+
+import io.github.wingwright.core.aerodynamics.DragBreakdown;
+import io.github.wingwright.core.basis.Decision;
+import io.github.wingwright.core.basis.Interval;
+import io.github.wingwright.core.basis.Price;
+import io.github.wingwright.core.basis.Sized;
+import io.github.wingwright.core.basis.Step;
+import io.github.wingwright.core.drawing.BalancePicture;
+import io.github.wingwright.core.drawing.CurvePicture;
+import io.github.wingwright.core.drawing.RangePicture;
+import io.github.wingwright.core.drawing.SectionPicture;
+import io.github.wingwright.core.drawing.Svg;
+import io.github.wingwright.core.drawing.ThreeView;
+import io.github.wingwright.core.geometry.Fuselage;
+import io.github.wingwright.core.geometry.Wing;
+import io.github.wingwright.core.mass.MassItem;
+import io.github.wingwright.core.performance.GlidePoint;
+import io.github.wingwright.core.quantity.Area;
+import io.github.wingwright.core.quantity.Energy;
+import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.quantity.NamedUnit;
+import io.github.wingwright.core.report.Block;
+import io.github.wingwright.core.report.Chapter;
+import io.github.wingwright.core.report.Entry;
+import io.github.wingwright.core.report.Report;
+import io.github.wingwright.stability.design.Design;
+import io.github.wingwright.stability.design.DesignBrief;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** The report of a design: what was asked, what came out, why, and what to watch. */
+final class DesignReport {
+  private final Design design;
+  private final GliderBrief brief;
+  private final BriefUnits units;
+
+  DesignReport(Design design, GliderBrief brief) {
+    this.design = design;
+    this.brief = brief;
+    this.units = brief.units();
+  }
+
+  Report report() {
+    List<Chapter> chapters = new ArrayList<>();
+    chapters.add(asked());
+    chapters.add(drawing());
+    chapters.add(sheet());
+    chapters.add(fuselage());
+    chapters.add(wing());
+    chapters.add(section());
+    chapters.add(masses());
+    chapters.add(balance());
+    chapters.add(drag());
+    chapters.add(glide());
+    chapters.add(Chapter.of("Findings", new Block.Findings(design.findings())));
+    chapters.add(cautions());
+    chapters.add(Chapter.of("Workings", new Block.Steps(design.workings())));
+    return new Report(brief.title(), "conceptual design, every number with its workings", chapters);
+  }
+
+  Svg threeView() {
+    return ThreeView.draw(
+        design.aircraft().airframe(),
+        brief.title(),
+        units.length(),
+        List.of(
+            new ThreeView.Mark(design.aircraft().centreOfGravity().x(), "CG", true),
+            new ThreeView.Mark(design.neutralPoint().x(), "NP", false)));
+  }
+
+  Svg sectionPicture() {
+    Wing wing = design.aircraft().airframe().wing();
+    return SectionPicture.draw(wing.section(), wing.planform().rootChord(), units.length());
+  }
+
+  private Chapter asked() {
+    DesignBrief asked = design.brief();
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(List.of("judged by", asked.goal().words()));
+    rows.add(List.of("air", asked.air().toString()));
+    rows.add(
+        List.of(
+            "launch",
+            asked.launch().speed().format(units.speed(), 3) + " from " + asked.launch().height().format(units.distance(), 3)));
+    rows.add(List.of("material", asked.material().toString()));
+    rows.add(List.of("wanted static margin", NamedUnit.NUMBER.format(asked.staticMargin(), 3)));
+    rows.add(List.of("made to", brief.making().length().format(units.length(), 3)));
+    List<Block> blocks = new ArrayList<>();
+    if (!brief.purpose().isEmpty()) {
+      blocks.add(new Block.Paragraph(brief.purpose()));
+    }
+    blocks.add(new Block.Table(List.of("asked", "answer of the brief"), rows));
+    return new Chapter("The brief", blocks);
+  }
+
+  private Chapter drawing() {
+    return Chapter.of(
+        "Three views",
+        new Block.Picture(threeView().element(), "Plan, side and front view. CG: centre of gravity, NP: neutral point."));
+  }
+
+  private Chapter sheet() {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(
+        new Block.Paragraph(
+            "Lengths are rounded to what can be made; all that depends on them is reckoned again from the rounded values."));
+    for (Map.Entry<String, List<Entry>> group : new DesignSheet(design, units).groups().entrySet()) {
+      blocks.add(new Block.Paragraph(group.getKey()));
+      blocks.add(new Block.Sheet(group.getValue()));
+    }
+    blocks.add(new Block.Paragraph("Ranges, where a number is known only between two ends:"));
+    blocks.add(new Block.Points(new DesignSheet(design, units).ranges()));
+    return new Chapter("Sheet of dimensions", blocks);
+  }
+
+  private Chapter fuselage() {
+    Sized<Fuselage> sized = design.sizedFuselage();
+    Length diameter = design.aircraft().airframe().fuselage().diameter();
+    Svg picture = RangePicture.draw(sized.range(), diameter.si(), "chosen: " + diameter.format(units.length(), 3));
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(
+        new Block.Picture(
+            picture.element(),
+            "Each bar is what one consideration leaves of the diameter; the tinted part is what all of them leave."));
+    if (sized.range().isEmpty()) {
+      blocks.add(new Block.Paragraph("The considerations clash:"));
+      blocks.add(new Block.Points(sized.range().clashes().stream().map(c -> c.describe(units.length())).toList()));
+    }
+    if (!sized.prices().isEmpty()) {
+      blocks.add(new Block.Paragraph("The price of leaving a guideline, against the best choice inside:"));
+      blocks.add(new Block.Points(sized.prices().stream().map(Price::toString).toList()));
+    }
+    List<String> decisions =
+        sized.range().bounds().stream()
+            .filter(b -> b.decision().kind() != Decision.Kind.CHOSEN)
+            .map(b -> b.name() + ": " + b.decision())
+            .toList();
+    if (!decisions.isEmpty()) {
+      blocks.add(new Block.Paragraph("Set aside, or kept for the time being:"));
+      blocks.add(new Block.Points(decisions));
+    }
+    return new Chapter("The fuselage, negotiated", blocks);
+  }
+
+  private Chapter wing() {
+    Sized<Wing> sized = design.sizedWing();
+    Length chord = design.aircraft().airframe().wing().planform().meanGeometricChord();
+    Svg picture = RangePicture.draw(sized.range(), chord.si(), "mean chord: " + chord.format(units.length(), 3));
+    return Chapter.of(
+        "The wing's chord, negotiated",
+        new Block.Picture(picture.element(), "What leaves the mean chord how much room at the given span."));
+  }
+
+  private Chapter section() {
+    return Chapter.of(
+        "Wing section",
+        new Block.Picture(sectionPicture().element(), "The section at the root; the mean line is dashed."),
+        new Block.Paragraph("In the air it is known by: " + design.brief().wingPolar().name() + "."));
+  }
+
+  private Chapter masses() {
+    List<List<String>> rows = new ArrayList<>();
+    for (MassItem item : design.aircraft().masses().items()) {
+      rows.add(
+          List.of(
+              item.name(),
+              item.mass().format(units.mass(), 3),
+              units.mass().format(item.massBand().low(), 3) + " to " + units.mass().format(item.massBand().high(), 3),
+              item.centreOfGravity().x().format(units.length(), 3)));
+    }
+    rows.add(
+        List.of(
+            "total",
+            design.aircraft().mass().format(units.mass(), 3),
+            units.mass().format(design.aircraft().masses().massBand().low(), 3)
+                + " to "
+                + units.mass().format(design.aircraft().masses().massBand().high(), 3),
+            design.aircraft().centreOfGravity().x().format(units.length(), 3)));
+    return Chapter.of(
+        "Mass statement", new Block.Table(List.of("part", "likely mass", "may be", "behind the nose"), rows));
+  }
+
+  private Chapter balance() {
+    Wing wing = design.aircraft().airframe().wing();
+    Length chord = wing.planform().meanAerodynamicChord();
+    Interval margins = design.brief().aircraftClass().staticMargin().range();
+    double np = design.number("neutral_point.x_m").value();
+    Interval allowed = Interval.between(np - margins.upper() * chord.si(), np - margins.lower() * chord.si());
+    Svg picture =
+        BalancePicture.draw(
+            wing.meanAerodynamicChordX(),
+            chord,
+            Length.metres(design.number("centre_of_gravity.x_m").value()),
+            Length.metres(np),
+            allowed,
+            units.length());
+    List<List<String>> rows = new ArrayList<>();
+    for (Step part : design.neutralPoint().contributions()) {
+      rows.add(List.of(part.name(), NamedUnit.NUMBER.format(100.0 * part.value(), 3) + " % of c̄"));
+    }
+    rows.add(
+        List.of("neutral point", NamedUnit.NUMBER.format(100.0 * design.neutralPoint().fraction(), 3) + " % of c̄"));
+    return Chapter.of(
+        "Balance, stability, trim",
+        new Block.Picture(picture.element(), "The tinted part is the range of centres of gravity for a static margin of " + margins + "."),
+        new Block.Table(List.of("what moves the neutral point", "by"), rows),
+        new Block.Points(List.of(design.trim().toString(), design.lateral().toString())));
+  }
+
+  private Chapter drag() {
+    GlidePoint best = design.glide().bestGlide();
+    double area = design.aircraft().airframe().wing().planform().area().si();
+    double total = best.dragCoefficient() * area;
+    List<List<String>> rows = new ArrayList<>();
+    double known = 0.0;
+    for (DragBreakdown.Part line : design.drag().lines()) {
+      known += line.dragArea().si();
+      rows.add(row(line.name(), line.dragArea().si(), total));
+    }
+    double induced = (1.0 + design.glide().drag().inducedLoss()) * best.liftCoefficient() * best.liftCoefficient()
+        / (Math.PI * design.aircraft().airframe().wing().planform().aspectRatio()) * area;
+    rows.add(row("induced by lift", induced, total));
+    rows.add(row("profile of the wing", total - known - induced, total));
+    rows.add(row("all", total, total));
+    return Chapter.of(
+        "Drag build-up at best glide", new Block.Table(List.of("part", "drag area", "share"), rows));
+  }
+
+  private static List<String> row(String name, double area, double total) {
+    return List.of(
+        name, Area.SQUARE_CENTIMETRE.format(area, 3), NamedUnit.NUMBER.format(100.0 * area / total, 3) + " %");
+  }
+
+  private Chapter glide() {
+    List<Double> speed = new ArrayList<>();
+    List<Double> sink = new ArrayList<>();
+    for (GlidePoint point : design.glide().polar(41)) {
+      speed.add(point.speed().in(units.speed()));
+      sink.add(-point.sinkRate().in(units.speed()));
+    }
+    List<Double> otherSpeed = new ArrayList<>();
+    List<Double> otherSink = new ArrayList<>();
+    for (GlidePoint point : design.alternative().polar(41)) {
+      otherSpeed.add(point.speed().in(units.speed()));
+      otherSink.add(-point.sinkRate().in(units.speed()));
+    }
+    GlidePoint best = design.glide().bestGlide();
+    GlidePoint least = design.glide().leastSink();
+    CurvePicture picture =
+        new CurvePicture(
+            "Glide polar",
+            "airspeed in " + units.speed().symbol(),
+            "vertical speed in " + units.speed().symbol(),
+            List.of(
+                new CurvePicture.Curve("this wing", speed, sink, CurvePicture.Style.MAIN),
+                new CurvePicture.Curve("plate wing", otherSpeed, otherSink, CurvePicture.Style.OTHER)),
+            List.of(
+                new CurvePicture.Point("best glide", best.speed().in(units.speed()), -best.sinkRate().in(units.speed())),
+                new CurvePicture.Point("least sink", least.speed().in(units.speed()), -least.sinkRate().in(units.speed()))));
+    return Chapter.of(
+        "Glide",
+        new Block.Picture(picture.draw().element(), "Likely values; the polar ends at the usable lift, at the stall."),
+        new Block.Points(
+            List.of(
+                design.throwCheck().toString(),
+                "with a curved plate of the wing's own walls instead: " + new DesignSheet(design, units).alternative())));
+  }
+
+  private Chapter cautions() {
+    String energy = Energy.JOULE.format(design.number("launch.kinetic_energy_j").value(), 2);
+    return Chapter.of(
+        "Cautions",
+        new Block.Points(
+            List.of(
+                String.format(Locale.ROOT, "Thrown, this glider carries %s. Never throw towards people or faces; give it a blunt, soft nose of at least 5 mm radius.", energy),
+                "Numbers here are a first estimate for a model. Where a value is a range, plan for both of its ends and find the truth by test glides.",
+                "Hot nozzles and beds burn, and printing gives off fumes: air the room, and let nobody reach into a running machine.",
+                "Follow the rules of the hall, the club and the country for flying models.")));
+  }
+}
