@@ -4,6 +4,9 @@ package io.github.wingwright.core.aerodynamics;
 import io.github.wingwright.core.atmosphere.Air;
 import io.github.wingwright.core.basis.Band;
 import io.github.wingwright.core.basis.Finding;
+import io.github.wingwright.core.basis.Formula;
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.geometry.Planform;
 import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Length;
@@ -25,6 +28,17 @@ import java.util.List;
  */
 public final class AircraftDrag implements Serializable {
   private static final long serialVersionUID = 1L;
+
+  /** Drag of the whole aircraft. */
+  public static final Formula TOTAL =
+      Formula.named("drag coefficient")
+          .gives("C_D", NamedUnit.NUMBER)
+          .as("c_d + (C_Di + C_D0)")
+          .where("c_d", "profile drag of the wing's section", 0.003, 0.3)
+          .where("C_Di", "induced drag", 0, 1)
+          .where("C_D0", "drag of everything else, on the wing's area", 0, 0.5)
+          .from(Source.DEFINITION)
+          .computedBy(AircraftDrag::total);
 
   private final SectionPolar section;
   private final double area;
@@ -83,8 +97,15 @@ public final class AircraftDrag implements Serializable {
    * @return C_D
    */
   public double likelyCoefficient(double lift, double speed, double kinematicViscosity) {
-    return section.likelyProfileDrag(lift, speed * chord / kinematicViscosity)
-        + withoutSection(lift, speed, kinematicViscosity);
+    return total(
+        section.likelyProfileDrag(lift, reynolds(speed, kinematicViscosity)),
+        InducedDrag.coefficient(lift, inducedLoss, aspectRatio),
+        rest.coefficient(speed, kinematicViscosity, 0.0));
+  }
+
+  /** C_D = c_d + (C_Di + C_D0). */
+  static double total(double profile, double induced, double others) {
+    return profile + (induced + others);
   }
 
   /**
@@ -96,12 +117,49 @@ public final class AircraftDrag implements Serializable {
    * @return C_D
    */
   public Band coefficient(double lift, double speed, double kinematicViscosity) {
-    Band profile = section.profileDrag(lift, speed * chord / kinematicViscosity);
-    return profile.plus(Band.exactly(withoutSection(lift, speed, kinematicViscosity)));
+    Band profile = section.profileDrag(lift, reynolds(speed, kinematicViscosity));
+    double others =
+        InducedDrag.coefficient(lift, inducedLoss, aspectRatio) + rest.coefficient(speed, kinematicViscosity, 0.0);
+    return profile.plus(Band.exactly(others));
   }
 
-  private double withoutSection(double lift, double speed, double kinematicViscosity) {
-    return InducedDrag.coefficient(lift, inducedLoss, aspectRatio) + rest.coefficient(speed, kinematicViscosity, 0.0);
+  /**
+   * The likely drag coefficient as a line of the workings.
+   *
+   * @param lift step of C_L
+   * @param speed step of the airspeed
+   * @param kinematicViscosity step of ν
+   * @return the step of C_D, equal to {@link #likelyCoefficient} to the bit
+   */
+  public Step step(Step lift, Step speed, Step kinematicViscosity) {
+    Source geometry = Source.library("geometry of the wing");
+    Step chordStep = Step.given("mean aerodynamic chord", "c̄", meanAerodynamicChord(), geometry);
+    Step reynolds = Step.of("Reynolds number of the wing", "Re", Air.REYNOLDS_NUMBER, speed, chordStep, kinematicViscosity);
+    Step induced =
+        Step.of(
+            InducedDrag.COEFFICIENT,
+            lift,
+            Step.given("loss against elliptic loading", "δ", inducedLoss, Source.library("lifting line of the wing")),
+            Step.given("aspect ratio", "A", aspectRatio, geometry));
+    Step mach = Step.given("Mach number, left out at the speeds of models", "M", 0.0, Source.library("incompressible"));
+    return Step.of(TOTAL, profileDragStep(lift, reynolds), induced, rest.step(speed, kinematicViscosity, mach));
+  }
+
+  private Step profileDragStep(Step lift, Step reynolds) {
+    if (section instanceof ShownPolar shown) {
+      return shown.profileDragStep(lift, reynolds);
+    }
+    return Step.solution(
+        "profile drag of the section, " + section.name(),
+        "c_d",
+        NamedUnit.NUMBER,
+        "the section's polar",
+        "c_d = c_d(C_L, Re)",
+        v -> section.likelyProfileDrag(v[0], v[1]),
+        v -> section.likelyProfileDrag(v[0], v[1]) - v[2],
+        section.source(),
+        lift,
+        reynolds);
   }
 
   /**

@@ -48,24 +48,16 @@ public record DragBreakdown(List<Part> lines, Step coefficient, List<Finding> fi
     Step v = Step.given("airspeed", "V", flight.airspeed(), FLIGHT);
     Step nu = Step.given("kinematic viscosity", "ν", flight.air().kinematicViscosity(), FLIGHT);
     Step m = Step.given("Mach number", "M", mach, FLIGHT);
-    List<Step> areas = new ArrayList<>();
+    Step coefficient = build.step(v, nu, m);
+    Step sum = coefficient.inputs().get(0);
+    List<Part> lines = new ArrayList<>();
     List<Finding> findings = new ArrayList<>();
-    for (DragComponent component : build.components()) {
-      areas.add(component.step(v, nu, m));
+    for (int i = 0; i < build.components().size(); i++) {
+      DragComponent component = build.components().get(i);
+      double area = sum.inputs().get(i).value();
+      lines.add(new Part(component.name(), Area.squareMetres(area), area / sum.value()));
       findings.addAll(component.findings(v.value(), nu.value(), mach));
     }
-    Step sum = Step.sum("sum of drag areas", "F", areas);
-    List<Part> lines = new ArrayList<>();
-    for (int i = 0; i < areas.size(); i++) {
-      double area = areas.get(i).value();
-      lines.add(new Part(build.components().get(i).name(), Area.squareMetres(area), area / sum.value()));
-    }
-    Step coefficient =
-        Step.of(
-            DragBuildUp.COEFFICIENT,
-            sum,
-            Step.given("reference area", "S", build.referenceArea(), Source.library("geometry of the wing")),
-            Step.given("leakage and protuberances", "k_lp", build.leakage(), Source.library("choice of the build-up")));
     return new DragBreakdown(lines, coefficient, findings);
   }
 

@@ -3,6 +3,8 @@ package io.github.wingwright.core.aerodynamics;
 
 import io.github.wingwright.core.atmosphere.FlightCondition;
 import io.github.wingwright.core.basis.Formula;
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.io.Serializable;
@@ -142,8 +144,22 @@ public final class DragBuildUp implements Serializable {
     return DragBreakdown.of(this, flight);
   }
 
-  double leakage() {
-    return leakage;
+  /**
+   * The coefficient as a line of the workings, for a flight whose speed and air are lines themselves.
+   *
+   * @param speed step of the airspeed
+   * @param kinematicViscosity step of ν
+   * @param mach step of the Mach number
+   * @return the step of C_D0, equal to {@link #coefficient} to the bit
+   */
+  public Step step(Step speed, Step kinematicViscosity, Step mach) {
+    List<Step> areas = new ArrayList<>();
+    components.forEach(c -> areas.add(c.step(speed, kinematicViscosity, mach)));
+    return Step.of(
+        COEFFICIENT,
+        Step.sum("sum of drag areas", "F", areas),
+        Step.given("reference area", "S", referenceArea(), Source.library("geometry of the wing")),
+        Step.given("leakage and protuberances", "k_lp", leakage, Source.library("choice of the build-up")));
   }
 
   /**

@@ -3,9 +3,11 @@ package io.github.wingwright.core.aerodynamics;
 
 import io.github.wingwright.core.basis.Band;
 import io.github.wingwright.core.basis.Finding;
+import io.github.wingwright.core.basis.Formula;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Severity;
 import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.geometry.AirfoilSection;
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.io.Serializable;
@@ -40,19 +42,46 @@ import java.util.List;
  * 10⁵, 0.82 at 2·10⁵; a slope of 0.6, 0.8 and 0.87 of 2π at 4·10⁴, 6·10⁴ and 10⁵. The moment was not measured; it is
  * taken to lose what the angle loses. The likely value is the middle.
  */
-public final class EstimatedPolar implements SectionPolar, Serializable {
+public final class EstimatedPolar implements SectionPolar, ShownPolar, Serializable {
   private static final long serialVersionUID = 1L;
+
+  /** Drag of the section with its layer attached. */
+  public static final Formula ATTACHED_DRAG =
+      Formula.named("drag of a laminar section")
+          .gives("c_a", NamedUnit.NUMBER)
+          .as("2·C_f·(1 + t) + t²")
+          .where("C_f", "laminar friction coefficient", 1e-3, 0.05)
+          .where("t", "thickness ratio", 0, 0.2)
+          .from(Sources.hoerner("ch. 6, laminar sections"))
+          .computedBy(EstimatedPolar::attached);
+
+  /** How separated the flow is. */
+  public static final Formula SEPARATION =
+      Formula.named("separated part")
+          .gives("s", NamedUnit.NUMBER)
+          .as("max(0, min(1, ln(150000/Re) / ln(5)))")
+          .where("Re", "Reynolds number on the chord", 1e4, 3e5)
+          .from(Source.library("all separated below 3·10⁴, attached from 1.5·10⁵; fitted to two tunnels at 6·10⁴ and 10⁵"))
+          .computedBy(EstimatedPolar::separation);
+
+  /** The likely drag. */
+  public static final Formula LIKELY_DRAG =
+      Formula.named("likely profile drag of the section")
+          .gives("c_d", NamedUnit.NUMBER)
+          .as("c_a + 0.7·s·0.15·(t + m) + (0.15 + 0.5·s)/(2·π)·(C_L − c_l0)²")
+          .where("c_a", "drag with the layer attached", 0.003, 0.1)
+          .where("s", "separated part", 0, 1)
+          .where("t", "thickness ratio", 0, 0.2)
+          .where("m", "camber over chord", 0, 0.1)
+          .where("C_L", "lift coefficient", -1, 1.5)
+          .where("c_l0", "lift coefficient of least drag", -1, 1.5)
+          .from(Source.library("between laminar and separated; fitted to two tunnels at 6·10⁴ and 10⁵"))
+          .computedBy(EstimatedPolar::likely);
 
   /** Reynolds number below which a separated laminar layer does not come back. */
   public static final double NO_REATTACHMENT_BELOW = 5e4;
 
-  /** Logarithms of the Reynolds numbers between which the flow goes from all separated to all attached. */
-  private static final double SEPARATED = Math.log(3e4);
-
-  private static final double ATTACHED = Math.log(1.5e5);
-
-  private static final double LIKELY_PART = 0.7;
-
+  private static final double LN_5 = Math.log(5.0);
   private static final double BASE_PRESSURE = 0.15;
   private static final double NO_SUCTION = 1.0 / (2.0 * Math.PI);
   private static final Interval RANGE = Interval.between(1e4, 3e5);
@@ -124,22 +153,35 @@ public final class EstimatedPolar implements SectionPolar, Serializable {
    * @return c_d
    */
   public static double attachedDrag(double thickness, double reynolds) {
-    return 2.0 * SkinFriction.laminar(reynolds) * (1.0 + thickness) + thickness * thickness;
+    return attached(SkinFriction.laminar(reynolds), thickness);
+  }
+
+  /** Drag with the layer attached, from a friction coefficient. */
+  static double attached(double friction, double thickness) {
+    return 2.0 * friction * (1.0 + thickness) + thickness * thickness;
   }
 
   /** How separated the flow is: 1 where it does not come back, 0 where it comes back soon. */
-  private static double separation(double logarithm) {
-    return Math.max(0.0, Math.min(1.0, (ATTACHED - logarithm) / (ATTACHED - SEPARATED)));
+  static double separation(double reynolds) {
+    return Math.max(0.0, Math.min(1.0, Math.log(1.5e5 / reynolds) / LN_5));
+  }
+
+  /** The likely drag from its parts. */
+  static double likely(double attached, double separated, double t, double m, double cl, double leastDragLift) {
+    double offset = cl - leastDragLift;
+    return attached
+        + 0.7 * separated * BASE_PRESSURE * (t + m)
+        + (0.15 + 0.5 * separated) * NO_SUCTION * offset * offset;
   }
 
   /** Lift coefficient of least drag: the design lift, less what decambering takes. */
-  private double leastDragLift(double logarithm) {
-    return 0.5 * (1.0 + ANGLE_PART.atLogarithm(logarithm)) * theory.designLift();
+  private double leastDragLift(double reynolds) {
+    return 0.5 * (1.0 + ANGLE_PART.at(reynolds)) * theory.designLift();
   }
 
   @Override
   public Band profileDrag(double cl, double reynolds) {
-    double offset = cl - leastDragLift(Math.log(reynolds));
+    double offset = cl - leastDragLift(reynolds);
     double least = 2.0 * SkinFriction.laminar(reynolds);
     double greatest =
         attachedDrag(thickness, reynolds) + BASE_PRESSURE * (thickness + camber) + NO_SUCTION * offset * offset;
@@ -148,12 +190,33 @@ public final class EstimatedPolar implements SectionPolar, Serializable {
 
   @Override
   public double likelyProfileDrag(double cl, double reynolds) {
-    double logarithm = Math.log(reynolds);
-    double s = separation(logarithm);
-    double offset = cl - leastDragLift(logarithm);
-    return attachedDrag(thickness, reynolds)
-        + LIKELY_PART * s * BASE_PRESSURE * (thickness + camber)
-        + (0.15 + 0.5 * s) * NO_SUCTION * offset * offset;
+    return likely(
+        attachedDrag(thickness, reynolds), separation(reynolds), thickness, camber, cl, leastDragLift(reynolds));
+  }
+
+  @Override
+  public Step profileDragStep(Step lift, Step reynolds) {
+    Source geometry = Source.library("geometry of the section");
+    Step t = Step.given("thickness ratio of the section", "t", thickness, geometry);
+    Step leastDragLift =
+        Step.solution(
+            "lift coefficient of least drag",
+            "c_l0",
+            NamedUnit.NUMBER,
+            "quadrature over the mean line, less what decambering takes at this Reynolds number",
+            "c_l0 = (1 + k(Re))/2·c_l,design",
+            v -> leastDragLift(v[0]),
+            v -> leastDragLift(v[0]) - v[1],
+            MEASURED,
+            reynolds);
+    return Step.of(
+        LIKELY_DRAG,
+        Step.of(ATTACHED_DRAG, Step.of(SkinFriction.LAMINAR, reynolds), t),
+        Step.of(SEPARATION, reynolds),
+        t,
+        Step.given("camber of the section", "m", camber, geometry),
+        lift,
+        leastDragLift);
   }
 
   @Override

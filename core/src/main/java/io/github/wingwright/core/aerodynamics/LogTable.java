@@ -25,11 +25,7 @@ final class LogTable implements Serializable {
   }
 
   double at(double reynolds) {
-    return atLogarithm(Math.log(reynolds));
-  }
-
-  /** The same for a logarithm that is at hand. */
-  double atLogarithm(double x) {
+    double x = Math.log(reynolds);
     int last = value.length - 1;
     if (x <= logarithm[0]) {
       return value[0];

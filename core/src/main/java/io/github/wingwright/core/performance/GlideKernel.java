@@ -27,9 +27,33 @@ public final class GlideKernel {
   private GlideKernel() {}
 
   /**
-   * Drag coefficient in a steady glide at a lift coefficient.
+   * Speed of a steady glide at a lift coefficient, with the drag at that speed.
    *
-   * <pre>{@code C_D = f(C_L, V)        V = √(2·P·cos γ/(ρ·C_L))        γ = atan(C_D/C_L)}</pre>
+   * <pre>{@code V = √(2·P·cos γ/(ρ·C_L))        γ = atan(C_D(C_L, V)/C_L)}</pre>
+   *
+   * @param drag drag of the aircraft
+   * @param lift C_L, positive
+   * @param weightOverArea P = m·g/S [Pa], positive
+   * @param density ρ [kg/m³], positive
+   * @param kinematicViscosity ν [m²/s], positive
+   * @return V [m/s]
+   */
+  public static double speed(
+      AircraftDrag drag, double lift, double weightOverArea, double density, double kinematicViscosity) {
+    double level = SteadyGlide.levelSpeed(weightOverArea, density, lift);
+    double speed = level;
+    for (int i = 0; i < MOST_ROUNDS; i++) {
+      double next = level * rootOfCosine(lift, drag.likelyCoefficient(lift, speed, kinematicViscosity));
+      if (Math.abs(next - speed) <= 1e-12 * speed) {
+        return next;
+      }
+      speed = next;
+    }
+    return speed;
+  }
+
+  /**
+   * Drag coefficient in a steady glide at a lift coefficient.
    *
    * @param drag drag of the aircraft
    * @param lift C_L, positive
@@ -40,35 +64,14 @@ public final class GlideKernel {
    */
   public static double dragCoefficient(
       AircraftDrag drag, double lift, double weightOverArea, double density, double kinematicViscosity) {
-    double level = SteadyGlide.levelSpeed(weightOverArea, density, lift);
-    double cd = drag.likelyCoefficient(lift, level, kinematicViscosity);
-    for (int i = 0; i < MOST_ROUNDS; i++) {
-      double next = drag.likelyCoefficient(lift, level * rootOfCosine(lift, cd), kinematicViscosity);
-      if (Math.abs(next - cd) <= 1e-11 * cd) {
-        return next;
-      }
-      cd = next;
-    }
-    return cd;
+    double speed = speed(drag, lift, weightOverArea, density, kinematicViscosity);
+    return drag.likelyCoefficient(lift, speed, kinematicViscosity);
   }
 
   /** √cos γ = (1 + (C_D/C_L)²)^−¼. */
   static double rootOfCosine(double lift, double drag) {
     double slope = drag / lift;
     return 1.0 / Math.sqrt(Math.sqrt(1.0 + slope * slope));
-  }
-
-  /**
-   * Speed of a steady glide.
-   *
-   * @param lift C_L, positive
-   * @param drag C_D
-   * @param weightOverArea P [Pa], positive
-   * @param density ρ [kg/m³], positive
-   * @return V [m/s]
-   */
-  public static double speed(double lift, double drag, double weightOverArea, double density) {
-    return SteadyGlide.speed(weightOverArea, SteadyGlide.angle(drag, lift), density, lift);
   }
 
   /**

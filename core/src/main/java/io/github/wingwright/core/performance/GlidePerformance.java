@@ -89,9 +89,9 @@ public final class GlidePerformance implements Serializable {
           "lift coefficient must be above 0 and at most the usable " + NamedUnit.NUMBER.format(usable, 4) + ", was "
               + liftCoefficient);
     }
-    double cd = GlideKernel.dragCoefficient(drag, liftCoefficient, p, rho, nu);
+    double speed = GlideKernel.speed(drag, liftCoefficient, p, rho, nu);
+    double cd = drag.likelyCoefficient(liftCoefficient, speed, nu);
     double angle = SteadyGlide.angle(cd, liftCoefficient);
-    double speed = SteadyGlide.speed(p, angle, rho, liftCoefficient);
     return new GlidePoint(
         liftCoefficient,
         cd,
@@ -228,6 +228,15 @@ public final class GlidePerformance implements Serializable {
   }
 
   /**
+   * The workings of the stall speed, the best glide and the least sink.
+   *
+   * @return the last line of each: stall speed, ratio of lift to drag and speed of the best glide, least sink rate
+   */
+  public GlideWorkings workings() {
+    return GlideWorkings.of(this);
+  }
+
+  /**
    * What to know about the glide.
    *
    * @return findings of the drag at the best glide, and whether an optimum lies at the end of the polar
@@ -252,6 +261,10 @@ public final class GlidePerformance implements Serializable {
               NamedUnit.NUMBER,
               Source.library("a polar that ends at the usable lift")));
     }
+  }
+
+  double weightOverArea() {
+    return p;
   }
 
   /**

@@ -152,4 +152,19 @@ class GlidePerformanceTest {
     assertThatThrownBy(() -> glide(SECTION, 20).thrownAt(Speed.metresPerSecond(-1))).hasMessageContaining("throw speed must be positive, was -1");
     assertThatThrownBy(() -> glide(SECTION, 20).distanceFrom(Length.metres(-1))).hasMessageContaining("height must not be negative, was -1");
   }
+
+  @Test
+  void the_workings_give_the_numbers_of_the_sheet_to_the_bit() {
+    List<SectionPolar> sections =
+        List.of(SECTION, CurvedPlatePolar.of(0.05, 0.018), EstimatedPolar.of(new FourDigitShape(0.06, 0.12)));
+    for (SectionPolar section : sections) {
+      GlidePerformance glide = glide(section, 28);
+      GlideWorkings workings = glide.workings();
+      assertThat(workings.stallSpeed().value()).isEqualTo(glide.stallSpeed().si());
+      assertThat(workings.bestGlideSpeed().value()).isEqualTo(glide.bestGlide().speed().si());
+      assertThat(workings.bestLiftToDrag().value()).isEqualTo(glide.bestGlide().liftToDrag());
+      assertThat(workings.leastSinkRate().value()).isEqualTo(glide.leastSink().sinkRate().si());
+      assertThat(workings.all().toString()).contains("c_d + (C_Di + C_D0)", "C_f·FF·Q·S_wet", "m·g / S");
+    }
+  }
 }
