@@ -41,7 +41,7 @@
  *       <td>stall speed, best glide, least sink as steps</td></tr>
  *   <tr><td>{@link io.github.wingwright.core.performance.ThrowCheck}</td><td>does it fly for this thrower</td>
  *       <td>throw 5 m/s, stall 5.2 m/s: does not fly</td></tr>
- *   <tr><td>{@link io.github.wingwright.core.performance.FigureOfMerit}</td><td>what choices are priced in</td>
+ *   <tr><td>{@link io.github.wingwright.core.performance.GlideGoal}</td><td>what choices are priced in</td>
  *       <td>{@code DISTANCE}, in metres</td></tr>
  * </table>
  *
