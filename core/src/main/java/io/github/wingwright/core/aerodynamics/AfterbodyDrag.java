@@ -4,8 +4,10 @@ package io.github.wingwright.core.aerodynamics;
 import io.github.wingwright.core.basis.Formula;
 import io.github.wingwright.core.basis.Guideline;
 import io.github.wingwright.core.basis.Interval;
+import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Area;
+import io.github.wingwright.core.quantity.Length;
 
 /**
  * Drag of the end of a body that form factors do not know: swept up, or cut off.
@@ -53,7 +55,57 @@ public final class AfterbodyDrag {
           .from(Sources.hoerner("ch. 3, blunt-based bodies of revolution"))
           .computedBy(AfterbodyDrag::shieldedBase);
 
+  /** Half-angle from which a tail is taken as separated, and its end counted as a base. */
+  public static final double SEPARATES_FROM = Math.toRadians(20.0);
+
+  /** Diameter of the base of a boat-tail. */
+  public static final Formula BASE_DIAMETER =
+      Formula.named("diameter of the base of a boat-tail")
+          .gives("d_b", Length.METRE)
+          .as("max(0, d − 2·n·tan(β))")
+          .where("d", "greatest diameter", Length.METRE, 0.001, 10)
+          .where("n", "length of the boat-tail", Length.METRE, 0, 10)
+          .where("β", "half-angle of closure", Angle.RADIAN, 0, 0.35)
+          .from(Source.DEFINITION)
+          .computedBy(AfterbodyDrag::baseDiameter);
+
   private AfterbodyDrag() {}
+
+  /**
+   * Diameter of the base that a conical boat-tail leaves.
+   *
+   * <pre>{@code d_b = max(0, d − 2·n·tan β)}</pre>
+   *
+   * <p>Example: d = 24 mm, n = 30 mm, β = 8° gives 15.5675 mm.
+   *
+   * @param diameter greatest diameter d [m]
+   * @param length length of the boat-tail n [m]
+   * @param halfAngle half-angle of closure β [rad], 0 to 20°
+   * @return d_b [m]
+   */
+  public static double baseDiameter(double diameter, double length, double halfAngle) {
+    return Math.max(0.0, diameter - 2.0 * length * Math.tan(halfAngle));
+  }
+
+  /**
+   * Area of the base of a body with a conical tail. A tail that closes at 20° or more is taken as separated from its
+   * beginning: its base is the whole section.
+   *
+   * @param diameter greatest diameter, positive
+   * @param tailLength length of the tail, not negative
+   * @param halfAngle half-angle at which it closes, 0 to 90°
+   * @return the base: of the cut-off cone, or the whole section if the tail separates
+   */
+  public static Area baseArea(Length diameter, Length tailLength, Angle halfAngle) {
+    Arguments.positive(diameter.si(), "diameter in metres");
+    Arguments.notNegative(tailLength.si(), "length of the tail in metres");
+    Arguments.within(halfAngle.si(), 0.0, 0.5 * Math.PI, "half-angle of closure in radians");
+    double base =
+        halfAngle.si() >= SEPARATES_FROM
+            ? diameter.si()
+            : baseDiameter(diameter.si(), tailLength.si(), halfAngle.si());
+    return Area.squareMetres(0.25 * Math.PI * base * base);
+  }
 
   /**
    * Drag area of an upswept afterbody.

@@ -124,6 +124,37 @@ public final class AircraftDrag implements Serializable {
   }
 
   /**
+   * Where the drag goes: the wing's section, induced drag, and each component.
+   *
+   * @param lift lift coefficient C_L
+   * @param speed airspeed [m/s], positive
+   * @param kinematicViscosity ν [m²/s], positive
+   * @return the parts with their shares of the whole likely drag, which add up to 1
+   */
+  public List<DragBreakdown.Part> shares(double lift, double speed, double kinematicViscosity) {
+    double whole = likelyCoefficient(lift, speed, kinematicViscosity);
+    List<DragBreakdown.Part> parts = new ArrayList<>();
+    double profile = section.likelyProfileDrag(lift, reynolds(speed, kinematicViscosity));
+    parts.add(share("profile of the wing", profile, whole));
+    parts.add(share("induced", InducedDrag.coefficient(lift, inducedLoss, aspectRatio), whole));
+    double sum = 0.0;
+    for (DragComponent component : rest.components()) {
+      double part = component.dragArea(speed, kinematicViscosity, 0.0) / area;
+      sum += part;
+      parts.add(share(component.name(), part, whole));
+    }
+    double leakage = rest.coefficient(speed, kinematicViscosity, 0.0) - sum;
+    if (leakage > 1e-9 * whole) {
+      parts.add(share("leakage and protuberances", leakage, whole));
+    }
+    return List.copyOf(parts);
+  }
+
+  private DragBreakdown.Part share(String name, double coefficient, double whole) {
+    return new DragBreakdown.Part(name, Area.squareMetres(coefficient * area), coefficient / whole);
+  }
+
+  /**
    * The likely drag coefficient as a line of the workings.
    *
    * @param lift step of C_L

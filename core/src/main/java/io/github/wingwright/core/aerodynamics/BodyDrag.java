@@ -20,6 +20,8 @@ import java.util.List;
  * @param friction friction model
  * @param formFactor form factor
  * @param interference interference factor Q
+ * @param excess factor of the form factor's excess over 1: 1 for a round body, 1.3 to 1.4 for a square-sided one
+ * @param baseArea area of a blunt end [m²], 0 for none
  */
 public record BodyDrag(
     String name,
@@ -28,10 +30,13 @@ public record BodyDrag(
     double wettedArea,
     FrictionModel friction,
     BodyFormFactor formFactor,
-    double interference)
+    double interference,
+    double excess,
+    double baseArea)
     implements DragComponent {
 
   private static final Source GEOMETRY = Source.library("geometry of the body");
+  private static final Source CHOICE = Source.library("choice of the build-up");
 
   /** Refuses what is not a body. */
   public BodyDrag {
@@ -39,9 +44,33 @@ public record BodyDrag(
     Arguments.positive(fineness, "fineness ratio of " + name);
     Arguments.positive(wettedArea, "wetted area of " + name + " in square metres");
     Arguments.within(interference, 0.9, 3.0, "interference factor of " + name);
+    Arguments.within(excess, 1.0, 2.0, "factor of the excess of the form factor of " + name);
+    Arguments.notNegative(baseArea, "base area of " + name + " in square metres");
     if (!formFactor.isDefinedAt(fineness)) {
       formFactor.factor(fineness, 0.01);
     }
+  }
+
+  /**
+   * A round body without a base.
+   *
+   * @param name what it is
+   * @param length length L [m]
+   * @param fineness fineness ratio f
+   * @param wettedArea wetted area S_wet [m²]
+   * @param friction friction model
+   * @param formFactor form factor
+   * @param interference interference factor Q
+   */
+  public BodyDrag(
+      String name,
+      double length,
+      double fineness,
+      double wettedArea,
+      FrictionModel friction,
+      BodyFormFactor formFactor,
+      double interference) {
+    this(name, length, fineness, wettedArea, friction, formFactor, interference, 1.0, 0.0);
   }
 
   /**
@@ -51,7 +80,7 @@ public record BodyDrag(
    * @return the component
    */
   public BodyDrag withInterference(double factor) {
-    return new BodyDrag(name, length, fineness, wettedArea, friction, formFactor, factor);
+    return new BodyDrag(name, length, fineness, wettedArea, friction, formFactor, factor, excess, baseArea);
   }
 
   /**
@@ -61,14 +90,48 @@ public record BodyDrag(
    * @return the component
    */
   public BodyDrag by(BodyFormFactor other) {
-    return new BodyDrag(name, length, fineness, wettedArea, friction, other, interference);
+    return new BodyDrag(name, length, fineness, wettedArea, friction, other, interference, excess, baseArea);
+  }
+
+  /**
+   * The same body by another turbulent law.
+   *
+   * @param law turbulent law
+   * @return the component
+   */
+  public BodyDrag by(TurbulentFriction law) {
+    return new BodyDrag(
+        name, length, fineness, wettedArea, friction.by(law), formFactor, interference, excess, baseArea);
+  }
+
+  /**
+   * The same body with flat sides: the excess of its form factor is raised by 35 %, the middle of 30 to 40 %.
+   *
+   * @return the component
+   */
+  public BodyDrag squareSided() {
+    return new BodyDrag(name, length, fineness, wettedArea, friction, formFactor, interference, 1.35, baseArea);
+  }
+
+  /**
+   * The same body with a blunt end, whose drag the body's own layer lessens.
+   *
+   * @param area area of the base, not negative
+   * @return the component
+   */
+  public BodyDrag withBase(Area area) {
+    return new BodyDrag(
+        name, length, fineness, wettedArea, friction, formFactor, interference, excess, area.si());
   }
 
   @Override
   public double dragArea(double speed, double kinematicViscosity, double mach) {
     double reynolds = Air.reynoldsNumber(speed, length, kinematicViscosity);
     double cf = friction.coefficient(reynolds, length, mach);
-    return DragBuildUp.frictionDragArea(cf, formFactor.factor(fineness, cf), interference, wettedArea);
+    double clean = formFactor.factor(fineness, cf);
+    double form = excess > 1.0 ? DragBuildUp.raisedFormFactor(excess, clean) : clean;
+    double forebody = DragBuildUp.frictionDragArea(cf, form, interference, wettedArea);
+    return baseArea > 0.0 ? forebody + AfterbodyDrag.shieldedBase(forebody, baseArea) : forebody;
   }
 
   @Override
@@ -76,14 +139,27 @@ public record BodyDrag(
     Step along = Step.given("length of " + name, "L", Length.metres(length), GEOMETRY);
     Step reynolds = Step.of("Reynolds number of " + name, "Re", Air.REYNOLDS_NUMBER, speed, along, kinematicViscosity);
     Step cf = friction.step(reynolds, along, mach);
-    return Step.of(
-        "drag area of " + name,
+    Step form = formFactor.step(Step.given("fineness ratio of " + name, "f", fineness, GEOMETRY), cf);
+    if (excess > 1.0) {
+      form = Step.of(DragBuildUp.RAISED_FORM_FACTOR, Step.given("factor of the excess", "k", excess, CHOICE), form);
+    }
+    Step forebody =
+        Step.of(
+            "drag area of " + name,
+            "F",
+            DragBuildUp.FRICTION_DRAG_AREA,
+            cf,
+            form,
+            Step.given("interference factor of " + name, "Q", interference, CHOICE),
+            Step.given("wetted area of " + name, "S_wet", Area.squareMetres(wettedArea), GEOMETRY));
+    if (!(baseArea > 0.0)) {
+      return forebody;
+    }
+    Step base = Step.given("area of the base of " + name, "A_b", Area.squareMetres(baseArea), GEOMETRY);
+    return Step.sum(
+        "drag area of " + name + " and its base",
         "F",
-        DragBuildUp.FRICTION_DRAG_AREA,
-        cf,
-        formFactor.step(Step.given("fineness ratio of " + name, "f", fineness, GEOMETRY), cf),
-        Step.given("interference factor of " + name, "Q", interference, Source.library("placement of " + name)),
-        Step.given("wetted area of " + name, "S_wet", Area.squareMetres(wettedArea), GEOMETRY));
+        List.of(forebody, Step.of("drag area of the base of " + name, "F_b", AfterbodyDrag.SHIELDED_BASE, forebody, base)));
   }
 
   @Override

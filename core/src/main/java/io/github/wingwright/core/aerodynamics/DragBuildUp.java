@@ -43,6 +43,16 @@ public final class DragBuildUp implements Serializable {
           .from(Sources.raymer("eq. 12.24"))
           .computedBy(DragBuildUp::frictionDragArea);
 
+  /** A form factor whose excess over friction is raised. */
+  public static final Formula RAISED_FORM_FACTOR =
+      Formula.named("form factor with its excess raised")
+          .gives("FF", NamedUnit.NUMBER)
+          .as("1 + k·(FF_0 − 1)")
+          .where("k", "factor of the excess", 1, 2)
+          .where("FF_0", "form factor of the clean shape", 0.9, 5)
+          .from(Sources.raymer("p. 422: hinged tail +10 %, square-sided body +30 to 40 %, hull +50 %"))
+          .computedBy(DragBuildUp::raisedFormFactor);
+
   /** Coefficient from the sum of drag areas. */
   public static final Formula COEFFICIENT =
       Formula.named("drag coefficient without lift")
@@ -177,6 +187,22 @@ public final class DragBuildUp implements Serializable {
    */
   public static double frictionDragArea(double friction, double formFactor, double interference, double wettedArea) {
     return friction * formFactor * interference * wettedArea;
+  }
+
+  /**
+   * A form factor whose excess over friction alone is raised: by a tenth for a tail with hinges and their gaps, by 30 to 40 %
+   * for a square-sided body.
+   *
+   * <pre>{@code FF = 1 + k·(FF₀ − 1)}</pre>
+   *
+   * <p>Example: k = 1.1, FF₀ = 1.2 gives 1.22.
+   *
+   * @param excess factor k of the excess, 1 or more
+   * @param clean form factor FF₀ of the clean shape
+   * @return FF
+   */
+  public static double raisedFormFactor(double excess, double clean) {
+    return 1.0 + excess * (clean - 1.0);
   }
 
   /** C_D0 = (1 + k_lp)·F/S. */

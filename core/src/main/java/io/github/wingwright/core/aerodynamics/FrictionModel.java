@@ -19,6 +19,7 @@ public final class FrictionModel implements Serializable {
   private static final long serialVersionUID = 1L;
 
   private enum Kind {
+    FIXED,
     LAMINAR,
     TURBULENT,
     MIXED,
@@ -37,6 +38,20 @@ public final class FrictionModel implements Serializable {
     this.law = law;
     this.parameter = parameter;
     this.roughness = roughness;
+  }
+
+  /**
+   * A friction coefficient that does not depend on the flow: for comparing shapes alone.
+   *
+   * @param coefficient C_f, positive
+   * @return the model
+   */
+  public static FrictionModel fixed(double coefficient) {
+    return new FrictionModel(
+        Kind.FIXED,
+        TurbulentFriction.PRANDTL_SCHLICHTING,
+        Arguments.positive(coefficient, "friction coefficient"),
+        0.0);
   }
 
   /**
@@ -93,6 +108,31 @@ public final class FrictionModel implements Serializable {
   }
 
   /**
+   * The same model with another turbulent law.
+   *
+   * @param other turbulent law
+   * @return the model
+   */
+  public FrictionModel by(TurbulentFriction other) {
+    return new FrictionModel(kind, other, parameter, roughness);
+  }
+
+  /**
+   * Whether a turbulent law has a say at a Reynolds number.
+   *
+   * @param reynolds Reynolds number on the length
+   * @return false where the layer is laminar throughout, or friction is fixed
+   */
+  public boolean isTurbulentAt(double reynolds) {
+    return switch (kind) {
+      case FIXED, LAMINAR -> false;
+      case TURBULENT -> true;
+      case MIXED -> reynolds > parameter;
+      case PARTLY_LAMINAR -> parameter < 1.0;
+    };
+  }
+
+  /**
    * Mean friction coefficient of one side.
    *
    * @param reynolds Reynolds number on the length, positive
@@ -102,6 +142,7 @@ public final class FrictionModel implements Serializable {
    */
   public double coefficient(double reynolds, double length, double mach) {
     return switch (kind) {
+      case FIXED -> parameter;
       case LAMINAR -> SkinFriction.laminar(reynolds);
       case TURBULENT -> turbulent(reynolds, length, mach);
       case MIXED ->
@@ -127,6 +168,7 @@ public final class FrictionModel implements Serializable {
   /** The friction coefficient as lines of the workings. */
   Step step(Step reynolds, Step length, Step mach) {
     return switch (kind) {
+      case FIXED -> Step.given("skin friction", "C_f", parameter, CHOSEN);
       case LAMINAR -> Step.of(SkinFriction.LAMINAR, reynolds);
       case TURBULENT -> turbulentStep("C_f", reynolds, length, mach);
       case MIXED -> mixedStep(reynolds, length, mach);
@@ -174,7 +216,7 @@ public final class FrictionModel implements Serializable {
   /** What to know about the friction at a speed. */
   List<Finding> findings(double speed, double length, double kinematicViscosity) {
     List<Finding> findings = new ArrayList<>();
-    boolean laminarInFront = kind != Kind.TURBULENT;
+    boolean laminarInFront = kind != Kind.TURBULENT && kind != Kind.FIXED;
     if (roughness > 0.0 && laminarInFront) {
       // the layer is thinnest, and a grain most exposed, at the front: a twentieth of the length is taken
       double grain = Roughness.grainReynoldsInLayer(speed, roughness, 0.05 * length, kinematicViscosity);
@@ -184,9 +226,24 @@ public final class FrictionModel implements Serializable {
   }
 
   @Override
+  public boolean equals(Object other) {
+    return other instanceof FrictionModel that
+        && kind == that.kind
+        && law == that.law
+        && Double.compare(parameter, that.parameter) == 0
+        && Double.compare(roughness, that.roughness) == 0;
+  }
+
+  @Override
+  public int hashCode() {
+    return (kind.hashCode() * 31 + law.hashCode()) * 31 + Double.hashCode(parameter);
+  }
+
+  @Override
   public String toString() {
     String rough = roughness > 0.0 ? ", roughness " + Length.metres(roughness) : "";
     return switch (kind) {
+      case FIXED -> "friction " + parameter;
       case LAMINAR -> "laminar" + rough;
       case TURBULENT -> "turbulent" + rough;
       case MIXED -> "laminar to Re " + Math.round(parameter) + ", then turbulent" + rough;

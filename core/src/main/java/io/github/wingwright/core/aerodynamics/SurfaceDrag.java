@@ -23,6 +23,7 @@ import java.util.List;
  * @param friction friction model
  * @param formFactor form factor
  * @param interference interference factor Q
+ * @param excess factor of the form factor's excess over 1: 1 for a fixed surface, 1.1 for one with hinges and their gaps
  */
 public record SurfaceDrag(
     String name,
@@ -33,10 +34,12 @@ public record SurfaceDrag(
     double wettedArea,
     FrictionModel friction,
     SurfaceFormFactor formFactor,
-    double interference)
+    double interference,
+    double excess)
     implements DragComponent {
 
   private static final Source GEOMETRY = Source.library("geometry of the surface");
+  private static final Source CHOICE = Source.library("choice of the build-up");
 
   /** Refuses what is not a surface. */
   public SurfaceDrag {
@@ -46,6 +49,33 @@ public record SurfaceDrag(
     Arguments.within(sweep, -1.4, 1.4, "sweep of " + name + " in radians");
     Arguments.positive(wettedArea, "wetted area of " + name + " in square metres");
     Arguments.within(interference, 0.9, 3.0, "interference factor of " + name);
+    Arguments.within(excess, 1.0, 2.0, "factor of the excess of the form factor of " + name);
+  }
+
+  /**
+   * A surface without hinges.
+   *
+   * @param name what it is
+   * @param chord mean aerodynamic chord c̄ [m]
+   * @param thickness thickness ratio t
+   * @param thicknessPosition where the section is thickest, over chord
+   * @param sweep sweep of the line of greatest thickness [rad]
+   * @param wettedArea wetted area S_wet [m²]
+   * @param friction friction model
+   * @param formFactor form factor
+   * @param interference interference factor Q
+   */
+  public SurfaceDrag(
+      String name,
+      double chord,
+      double thickness,
+      double thicknessPosition,
+      double sweep,
+      double wettedArea,
+      FrictionModel friction,
+      SurfaceFormFactor formFactor,
+      double interference) {
+    this(name, chord, thickness, thicknessPosition, sweep, wettedArea, friction, formFactor, interference, 1.0);
   }
 
   /**
@@ -56,7 +86,7 @@ public record SurfaceDrag(
    */
   public SurfaceDrag withInterference(double factor) {
     return new SurfaceDrag(
-        name, chord, thickness, thicknessPosition, sweep, wettedArea, friction, formFactor, factor);
+        name, chord, thickness, thicknessPosition, sweep, wettedArea, friction, formFactor, factor, excess);
   }
 
   /**
@@ -67,32 +97,68 @@ public record SurfaceDrag(
    */
   public SurfaceDrag by(SurfaceFormFactor other) {
     return new SurfaceDrag(
-        name, chord, thickness, thicknessPosition, sweep, wettedArea, friction, other, interference);
+        name, chord, thickness, thicknessPosition, sweep, wettedArea, friction, other, interference, excess);
+  }
+
+  /**
+   * The same surface by another turbulent law.
+   *
+   * @param law turbulent law
+   * @return the component
+   */
+  public SurfaceDrag by(TurbulentFriction law) {
+    return new SurfaceDrag(
+        name,
+        chord,
+        thickness,
+        thicknessPosition,
+        sweep,
+        wettedArea,
+        friction.by(law),
+        formFactor,
+        interference,
+        excess);
+  }
+
+  /**
+   * The same surface with hinges: their gaps raise the excess of its form factor by a tenth.
+   *
+   * @return the component
+   */
+  public SurfaceDrag hinged() {
+    return new SurfaceDrag(
+        name, chord, thickness, thicknessPosition, sweep, wettedArea, friction, formFactor, interference, 1.1);
   }
 
   @Override
   public double dragArea(double speed, double kinematicViscosity, double mach) {
     double reynolds = Air.reynoldsNumber(speed, chord, kinematicViscosity);
     double cf = friction.coefficient(reynolds, chord, mach);
-    return DragBuildUp.frictionDragArea(
-        cf, formFactor.factor(thickness, thicknessPosition, mach, sweep), interference, wettedArea);
+    double clean = formFactor.factor(thickness, thicknessPosition, mach, sweep);
+    double form = excess > 1.0 ? DragBuildUp.raisedFormFactor(excess, clean) : clean;
+    return DragBuildUp.frictionDragArea(cf, form, interference, wettedArea);
   }
 
   @Override
   public Step step(Step speed, Step kinematicViscosity, Step mach) {
     Step along = Step.given("mean chord of " + name, "c̄", Length.metres(chord), GEOMETRY);
     Step reynolds = Step.of("Reynolds number of " + name, "Re", Air.REYNOLDS_NUMBER, speed, along, kinematicViscosity);
+    Step form =
+        formFactor.step(
+            Step.given("thickness ratio of " + name, "t", thickness, GEOMETRY),
+            Step.given("place of greatest thickness of " + name, "x_m", thicknessPosition, GEOMETRY),
+            mach,
+            Step.given("sweep of " + name, "Λ", Angle.radians(sweep), GEOMETRY));
+    if (excess > 1.0) {
+      form = Step.of(DragBuildUp.RAISED_FORM_FACTOR, Step.given("factor of the excess", "k", excess, CHOICE), form);
+    }
     return Step.of(
         "drag area of " + name,
         "F",
         DragBuildUp.FRICTION_DRAG_AREA,
         friction.step(reynolds, along, mach),
-        formFactor.step(
-            Step.given("thickness ratio of " + name, "t", thickness, GEOMETRY),
-            Step.given("place of greatest thickness of " + name, "x_m", thicknessPosition, GEOMETRY),
-            mach,
-            Step.given("sweep of " + name, "Λ", Angle.radians(sweep), GEOMETRY)),
-        Step.given("interference factor of " + name, "Q", interference, Source.library("placement of " + name)),
+        form,
+        Step.given("interference factor of " + name, "Q", interference, CHOICE),
         Step.given("wetted area of " + name, "S_wet", Area.squareMetres(wettedArea), GEOMETRY));
   }
 

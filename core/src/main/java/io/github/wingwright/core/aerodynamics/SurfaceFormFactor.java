@@ -136,6 +136,16 @@ public enum SurfaceFormFactor {
   }
 
   /**
+   * Whether a section lies within the fit.
+   *
+   * @param thickness thickness ratio t
+   * @return whether the form factor was made for such a thickness
+   */
+  public boolean applies(double thickness) {
+    return thickness >= 0.0 && thickness <= thickest;
+  }
+
+  /**
    * What to know about the form factor.
    *
    * @param thickness thickness ratio t
@@ -144,7 +154,7 @@ public enum SurfaceFormFactor {
    */
   public List<Finding> findings(double thickness, double reynolds) {
     List<Finding> findings = new ArrayList<>();
-    if (thickness > thickest) {
+    if (!applies(thickness)) {
       findings.add(
           Finding.of(
               Severity.CAUTION,

@@ -32,6 +32,32 @@ public enum TurbulentFriction {
   }
 
   /**
+   * The law in words.
+   *
+   * @return for example {@code "Prandtl and Schlichting"}
+   */
+  public String words() {
+    return switch (this) {
+      case PRANDTL_SCHLICHTING -> "Prandtl and Schlichting";
+      case FIFTH_ROOT -> "fifth-root law";
+      case KARMAN_SCHOENHERR -> "von Kármán and Schoenherr";
+    };
+  }
+
+  /**
+   * Where it comes from.
+   *
+   * @return the source
+   */
+  public Source source() {
+    return switch (this) {
+      case PRANDTL_SCHLICHTING -> SkinFriction.PRANDTL_SCHLICHTING.source();
+      case FIFTH_ROOT -> SkinFriction.FIFTH_ROOT.source();
+      case KARMAN_SCHOENHERR -> SCHOENHERR;
+    };
+  }
+
+  /**
    * The law as a line of the workings.
    *
    * @param symbol symbol of the result

@@ -52,6 +52,13 @@ class DragBuildUpTest {
       }
     }
     return build
+        .with(DragComponent.body("square", BODY, FrictionModel.laminar(), BodyFormFactor.HOERNER).squareSided())
+        .with(
+            DragComponent.body("blunt", BODY, FrictionModel.laminar(), BodyFormFactor.HOERNER)
+                .withBase(Area.squareMillimetres(60)))
+        .with(DragComponent.surface("elevator", WING, FrictionModel.laminar(), SurfaceFormFactor.RAYMER).hinged())
+        .with(DragComponent.body("fixed", BODY, FrictionModel.fixed(0.004), BodyFormFactor.HOERNER))
+        .with(Protuberance.ROUND_WIRE.of("wire", Area.squareMillimetres(20)))
         .with(DragComponent.upsweep(Angle.degrees(8), BODY.frontalArea()))
         .with(DragComponent.base(Area.squareMillimetres(30)))
         .with(DragComponent.protuberance("hook", 1.2, Area.squareMillimetres(12), Source.COMMON_PRACTICE))
@@ -131,6 +138,38 @@ class DragBuildUpTest {
 
   static Stream<PublishedValues.Row> afterbodies() {
     return PublishedValues.beside(DragBuildUpTest.class, "afterbody.csv").rows();
+  }
+
+  @Test
+  void hinges_and_square_sides_raise_only_what_exceeds_friction() {
+    SurfaceDrag tail = DragComponent.surface("tail", WING, FrictionModel.laminar(), SurfaceFormFactor.HOERNER);
+    double form = SurfaceFormFactor.hoerner(0.06);
+    assertThat(tail.hinged().dragArea(6, 1.5e-5, 0) / tail.dragArea(6, 1.5e-5, 0))
+        .isCloseTo((1.0 + 1.1 * (form - 1.0)) / form, within(1e-14));
+    BodyDrag body = DragComponent.body("body", BODY, FrictionModel.laminar(), BodyFormFactor.HOERNER);
+    double round = BodyFormFactor.hoerner(7.5);
+    assertThat(body.squareSided().dragArea(6, 1.5e-5, 0) / body.dragArea(6, 1.5e-5, 0))
+        .isCloseTo((1.0 + 1.35 * (round - 1.0)) / round, within(1e-14));
+    assertThat(DragBuildUp.raisedFormFactor(1.1, 1.2)).isCloseTo(1.22, within(1e-15));
+  }
+
+  @Test
+  void a_blunt_end_adds_the_base_behind_the_layer_of_the_body() {
+    BodyDrag body = DragComponent.body("body", BODY, FrictionModel.laminar(), BodyFormFactor.HOERNER);
+    double forebody = body.dragArea(6, 1.5e-5, 0);
+    assertThat(body.withBase(Area.squareMetres(1e-4)).dragArea(6, 1.5e-5, 0))
+        .isCloseTo(forebody + 0.029 / Math.sqrt(forebody / 1e-4) * 1e-4, within(1e-15));
+  }
+
+  @Test
+  void a_boat_tail_leaves_a_base_and_a_steep_one_leaves_all_of_it() {
+    Length d = Length.millimetres(24);
+    Length n = Length.millimetres(30);
+    double base = 0.25 * Math.PI * Math.pow(0.01556755, 2);
+    assertThat(AfterbodyDrag.baseArea(d, n, Angle.degrees(8)).si()).isCloseTo(base, within(1e-9));
+    assertThat(AfterbodyDrag.baseArea(d, n, Angle.degrees(25)).si()).isCloseTo(0.25 * Math.PI * 0.024 * 0.024, within(1e-15));
+    assertThat(AfterbodyDrag.baseArea(d, Length.millimetres(100), Angle.degrees(8)).si()).isZero();
+    assertThat(AfterbodyDrag.CLOSURE.check(Math.toRadians(15))).isPresent();
   }
 
   @Test

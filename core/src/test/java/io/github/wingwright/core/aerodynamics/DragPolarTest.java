@@ -89,4 +89,13 @@ class DragPolarTest {
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("drag build-up must refer to the area of the wing");
   }
+
+  @Test
+  void the_shares_of_the_drag_add_up_to_all_of_it() {
+    AircraftDrag drag = AircraftDrag.of(WING, DRAG.section(), 0.02, REST.withLeakageAndProtuberances(0.1));
+    assertThat(drag.shares(0.6, 6.0, NU)).extracting(DragBreakdown.Part::name)
+        .containsExactly("profile of the wing", "induced", "body", "leakage and protuberances");
+    assertThat(drag.shares(0.6, 6.0, NU).stream().mapToDouble(DragBreakdown.Part::share).sum()).isCloseTo(1.0, within(1e-12));
+    assertThat(DRAG.shares(0.6, 6.0, NU)).hasSize(3);
+  }
 }

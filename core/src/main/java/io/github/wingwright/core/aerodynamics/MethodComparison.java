@@ -1,0 +1,188 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.aerodynamics;
+
+import io.github.wingwright.core.atmosphere.Air;
+import io.github.wingwright.core.atmosphere.FlightCondition;
+import io.github.wingwright.core.basis.Band;
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.quantity.Area;
+import io.github.wingwright.core.quantity.NamedUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.StringJoiner;
+
+/**
+ * The same build-up by every method that applies: how far sources differ is how well the result is known.
+ *
+ * <p>Each body is reckoned by all form factors of bodies, each surface by all of surfaces, and where a layer is turbulent
+ * by all turbulent laws with the method that was chosen. A method that is used outside its fit stays in the table, marked,
+ * and does not widen the band; a polynomial that is refused there is left out. The likely value is that of the chosen
+ * method, which always counts.
+ *
+ * @param rows one row for each component and method
+ * @param coefficient C_D0 from the least to the greatest of all methods that apply, with the chosen ones as likely
+ */
+public record MethodComparison(List<Row> rows, Band coefficient) {
+
+  /**
+   * One component by one method.
+   *
+   * @param component the component
+   * @param method the method, in words
+   * @param dragArea D/q [m²]
+   * @param chosen whether this is the method that the build-up uses
+   * @param applies whether the component lies within the method's fit
+   * @param source where the method comes from
+   */
+  public record Row(
+      String component, String method, double dragArea, boolean chosen, boolean applies, Source source) {
+    @Override
+    public String toString() {
+      return component + ", " + method + ": " + Area.SQUARE_CENTIMETRE.format(dragArea, 4) + (chosen ? ", chosen" : "");
+    }
+  }
+
+  /** Keeps its own list. */
+  public MethodComparison {
+    rows = List.copyOf(rows);
+  }
+
+  /**
+   * Compares methods.
+   *
+   * @param build the build-up with its chosen methods
+   * @param flight air and airspeed, not zero
+   * @return the comparison
+   */
+  public static MethodComparison of(DragBuildUp build, FlightCondition flight) {
+    DragBreakdown chosen = build.at(flight);
+    double speed = flight.airspeed().si();
+    double viscosity = flight.air().kinematicViscosity().si();
+    double mach = flight.machNumber();
+    List<Row> rows = new ArrayList<>();
+    double low = 0.0;
+    double likely = 0.0;
+    double high = 0.0;
+    for (DragComponent component : build.components()) {
+      double area = component.dragArea(speed, viscosity, mach);
+      List<Row> own = alternatives(component, speed, viscosity, mach);
+      double least = area;
+      double greatest = area;
+      for (Row row : own) {
+        least = row.applies() ? Math.min(least, row.dragArea()) : least;
+        greatest = row.applies() ? Math.max(greatest, row.dragArea()) : greatest;
+      }
+      low += least;
+      likely += area;
+      high += greatest;
+      rows.addAll(own);
+    }
+    double scale = chosen.value() / likely;
+    return new MethodComparison(rows, new Band(Math.min(low * scale, chosen.value()), chosen.value(), high * scale));
+  }
+
+  private static List<Row> alternatives(DragComponent component, double speed, double viscosity, double mach) {
+    if (component instanceof BodyDrag body) {
+      return bodies(body, speed, viscosity, mach);
+    }
+    if (component instanceof SurfaceDrag surface) {
+      return surfaces(surface, speed, viscosity, mach);
+    }
+    double area = component.dragArea(speed, viscosity, mach);
+    return List.of(new Row(component.name(), "as given", area, true, true, Source.BRIEF));
+  }
+
+  private static List<Row> bodies(BodyDrag body, double speed, double viscosity, double mach) {
+    List<Row> rows = new ArrayList<>();
+    double reynolds = Air.reynoldsNumber(speed, body.length(), viscosity);
+    boolean turbulent = body.friction().isTurbulentAt(reynolds);
+    for (BodyFormFactor method : BodyFormFactor.values()) {
+      boolean chosen = method == body.formFactor();
+      // a nacelle is no fuselage, and the laminar form is for laminar layers
+      boolean kind =
+          method != BodyFormFactor.NACELLE && (method != BodyFormFactor.HOERNER_LAMINAR || !turbulent) || chosen;
+      if (kind && method.isDefinedAt(body.fineness())) {
+        rows.add(
+            new Row(
+                body.name(),
+                method.toString(),
+                body.by(method).dragArea(speed, viscosity, mach),
+                chosen,
+                chosen || method.domain().contains(body.fineness()),
+                method.formula().source()));
+      }
+    }
+    if (turbulent) {
+      for (TurbulentFriction law : TurbulentFriction.values()) {
+        BodyDrag other = body.by(law);
+        rows.add(lawRow(body.name(), law, other.dragArea(speed, viscosity, mach), other.equals(body)));
+      }
+    }
+    return rows;
+  }
+
+  private static List<Row> surfaces(SurfaceDrag surface, double speed, double viscosity, double mach) {
+    List<Row> rows = new ArrayList<>();
+    double reynolds = Air.reynoldsNumber(speed, surface.chord(), viscosity);
+    for (SurfaceFormFactor method : SurfaceFormFactor.values()) {
+      boolean chosen = method == surface.formFactor();
+      // Hoerner's two forms are for sections that are thickest at 30 % and at 40 to 50 % of the chord; Jenkinson's form for
+      // tails counts where it was chosen, his form for wings elsewhere
+      boolean kind =
+          switch (method) {
+            case HOERNER -> surface.thicknessPosition() < 0.375;
+            case HOERNER_AFT -> surface.thicknessPosition() >= 0.375;
+            case JENKINSON_TAIL -> false;
+            default -> true;
+          };
+      rows.add(
+          new Row(
+              surface.name(),
+              method.toString(),
+              surface.by(method).dragArea(speed, viscosity, mach),
+              chosen,
+              chosen || kind && method.applies(surface.thickness()),
+              method.formula().source()));
+    }
+    if (surface.friction().isTurbulentAt(reynolds)) {
+      for (TurbulentFriction law : TurbulentFriction.values()) {
+        SurfaceDrag other = surface.by(law);
+        rows.add(lawRow(surface.name(), law, other.dragArea(speed, viscosity, mach), other.equals(surface)));
+      }
+    }
+    return rows;
+  }
+
+  private static Row lawRow(String component, TurbulentFriction law, double area, boolean chosen) {
+    return new Row(component, law.words(), area, chosen, true, law.source());
+  }
+
+  /**
+   * How far the methods lie apart.
+   *
+   * @return (greatest − least)/likely of C_D0
+   */
+  public double spread() {
+    return (coefficient.high() - coefficient.low()) / coefficient.likely();
+  }
+
+  @Override
+  public String toString() {
+    StringJoiner table = new StringJoiner(System.lineSeparator());
+    for (Row row : rows) {
+      table.add(
+          String.format(
+              Locale.ROOT,
+              "%-16s %-32s %11s%s",
+              row.component(),
+              row.method(),
+              Area.SQUARE_CENTIMETRE.format(row.dragArea(), 4),
+              row.chosen() ? "  chosen" : row.applies() ? "" : "  not made for it"));
+    }
+    table.add(
+        "C_D0 = " + NamedUnit.NUMBER.format(coefficient.likely(), 4) + ", by all methods "
+            + NamedUnit.NUMBER.format(coefficient.low(), 4) + " to " + NamedUnit.NUMBER.format(coefficient.high(), 4));
+    return table.toString();
+  }
+}
