@@ -30,8 +30,8 @@ import java.util.List;
  * from 5 to 8, the more so the more the friction falls with length. With the <b>length</b> fixed, thinner is less skin and
  * less form: the drag falls all the way, and something else (stiffness, contents) must say stop. So it is with a laminar
  * layer at fixed volume too: C_f goes with L^−½ and the skin with L^½, friction stays the same for every slenderness, and
- * only the pressure drag is left to fall. All optima depend on
- * the form factor, so an {@link Optimum} names it, and says how far one may leave it for one per cent of drag.
+ * only the pressure drag is left to fall. All optima depend on the form factor, so an {@link Optimum} names it, and says how
+ * far one may leave it for one per cent of drag.
  *
  * <pre>{@code
  * BodyDragCurve curve = BodyDragCurve.of(BodyShape.capsule(), flight, FrictionModel.laminar(), BodyFormFactor.HOERNER_LAMINAR)
