@@ -101,7 +101,8 @@ public record MethodComparison(List<Row> rows, Band coefficient) {
       boolean chosen = method == body.formFactor();
       // a nacelle is no fuselage, and the laminar form is for laminar layers
       boolean kind =
-          method != BodyFormFactor.NACELLE && (method != BodyFormFactor.HOERNER_LAMINAR || !turbulent) || chosen;
+          chosen
+              || (method != BodyFormFactor.NACELLE && (method != BodyFormFactor.HOERNER_LAMINAR || !turbulent));
       if (kind && method.isDefinedAt(body.fineness())) {
         rows.add(
             new Row(
@@ -142,7 +143,7 @@ public record MethodComparison(List<Row> rows, Band coefficient) {
               method.toString(),
               surface.by(method).dragArea(speed, viscosity, mach),
               chosen,
-              chosen || kind && method.applies(surface.thickness()),
+              chosen || (kind && method.applies(surface.thickness())),
               method.formula().source()));
     }
     if (surface.friction().isTurbulentAt(reynolds)) {
