@@ -49,7 +49,7 @@ class WingStationTest {
   void the_closed_form_is_near_for_small_moves() {
     WingStation.Balance a = spec().forMargin(0.14);
     WingStation.Balance b = spec().forMargin(0.15);
-    PitchModel.Terms t = MODEL.withAirframe(a.airframe()).terms();
+    PitchTerms t = MODEL.withAirframe(a.airframe()).terms();
     double tail =
         NeutralPoint.tailSlope(t.efficiency.value(), t.areaRatio.value(), t.tailSlope.value(), t.downwash.value());
     double share = t.wingSlope.value() / (t.wingSlope.value() + tail);
