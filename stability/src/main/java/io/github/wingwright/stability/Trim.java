@@ -197,7 +197,7 @@ public final class Trim {
     /** The slope of the surface scaled as that of its section: a little more than the surface really follows. */
     private static Band scaled(double slope, PitchChoices.Section section) {
       Band a = section.polar().liftSlope(section.reynolds());
-      return new Band(slope * a.low() / a.likely(), slope, slope * a.high() / a.likely());
+      return new Band(slope * (a.low() / a.likely()), slope, slope * (a.high() / a.likely()));
     }
 
     private static double end(Band band, int bit) {
