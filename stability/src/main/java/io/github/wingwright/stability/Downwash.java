@@ -63,24 +63,23 @@ public final class Downwash {
   }
 
   static Downwash at(Wing wing, Tail tail, Step liftSlope, DownwashMethod chosen) {
-    Length arm = tail.armFrom(wing);
-    Door.positive(arm, "tail arm");
+    Door.positive(tail.armFrom(wing), "tail arm");
+    return new Downwash(chosen, terms(wing, tail, liftSlope));
+  }
+
+  static DownwashMethod.Terms terms(Wing wing, Tail tail, Step liftSlope) {
     Planform p = wing.planform();
     Length height =
         tail.placement().z().plus(tail.planform().meanAerodynamicChordZ()).minus(wing.placement().z());
     Step span = Step.given("wing span", "b", p.span(), Source.BRIEF);
-    Step overSpan = Step.of("tail arm over span", "l", PER_SPAN, Step.given("tail arm", "l_h", arm, Source.BRIEF), span);
-    Step heightOverSpan =
-        Step.of("tail height over span", "h", PER_SPAN, Step.given("tail height", "h_h", height, Source.BRIEF), span);
-    return new Downwash(
-        chosen,
-        new DownwashMethod.Terms(
-            liftSlope,
-            Step.given("aspect ratio", "A", p.aspectRatio(), Source.BRIEF),
-            Step.given("taper ratio", "λ", p.taperRatio(), Source.BRIEF),
-            Step.given("sweep of the quarter-chord line", "Λ", p.sweepAt(0.25), Source.BRIEF),
-            overSpan,
-            heightOverSpan));
+    Step arm = Step.given("tail arm", "l_h", tail.armFrom(wing), Source.BRIEF);
+    return new DownwashMethod.Terms(
+        liftSlope,
+        Step.given("aspect ratio", "A", p.aspectRatio(), Source.BRIEF),
+        Step.given("taper ratio", "λ", p.taperRatio(), Source.BRIEF),
+        Step.given("sweep of the quarter-chord line", "Λ", p.sweepAt(0.25), Source.BRIEF),
+        Step.of("tail arm over span", "l", PER_SPAN, arm, span),
+        Step.of("tail height over span", "h", PER_SPAN, Step.given("tail height", "h_h", height, Source.BRIEF), span));
   }
 
   /**

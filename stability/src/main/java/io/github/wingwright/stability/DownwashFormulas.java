@@ -76,7 +76,7 @@ public final class DownwashFormulas {
       Formula.named("downwash at a distance over far downwash")
           .gives("F", NamedUnit.NUMBER)
           .as("½ + √(1 + x²)·E / (π·x)")
-          .where("x", "distance behind the lifting line over semispan", 0.05, 20)
+          .where("x", "distance behind the lifting line over semispan", -20, 20)
           .where("E", "complete elliptic integral of the second kind, k² = 1/(1 + x²)", 1, 1.5708)
           .from(Sources.ELLIPTIC_WAKE)
           .computedBy(DownwashFormulas::ellipticFactor);
@@ -88,7 +88,7 @@ public final class DownwashFormulas {
           .as("2·a_w·F / (π·A)")
           .where("a_w", "lift-curve slope of the wing", NamedUnit.PER_RADIAN, 0.5, 7)
           .where("A", "aspect ratio", 3, 40)
-          .where("F", "downwash at a distance over far downwash", 1, 4)
+          .where("F", "downwash at a distance over far downwash", -6, 6)
           .from(Sources.ELLIPTIC_WAKE)
           .computedBy(DownwashFormulas::scaledFar);
 

@@ -116,7 +116,7 @@ public enum DownwashMethod {
       Formula.named("tail arm over semispan")
           .gives("x", NamedUnit.NUMBER)
           .as("2·l")
-          .where("l", "tail arm over span", 0.025, 10)
+          .where("l", "tail arm over span", -10, 10)
           .from(Source.DEFINITION)
           .computedBy((double arm) -> 2.0 * arm);
 

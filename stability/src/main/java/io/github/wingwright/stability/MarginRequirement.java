@@ -77,23 +77,8 @@ record MarginRequirement(double margin, Length centreOfGravity, PitchModel model
 
   @Override
   public Step area(DoubleFunction<Tail> tailOfArea) {
-    Airframe airframe = model.airframe();
-    double wingArea = airframe.wing().planform().area().si();
-    List<Tail> tails = new ArrayList<>();
-    tails.add(tailOfArea.apply(PART_OF_WING * wingArea));
-    airframe.tails().stream().filter(t -> t.role() != Tail.Role.HORIZONTAL).forEach(tails::add);
-    PitchModel.Terms t =
-        model.withAirframe(new Airframe(airframe.fuselage(), airframe.wing(), tails)).terms();
-    Step h =
-        Step.of(
-            StaticMargin.FRACTION,
-            Step.given("most aft centre of gravity", "x", centreOfGravity, Source.BRIEF),
-            Step.given(
-                "leading edge of the mean aerodynamic chord",
-                "x_c",
-                airframe.wing().meanAerodynamicChordX(),
-                Source.BRIEF),
-            t.chord);
+    PitchTerms t = with(tailOfArea, model).terms();
+    Step h = t.fraction("most aft centre of gravity", centreOfGravity);
     Step wanted = Step.of(WANTED, h, Step.given("static margin wanted", "K_n", margin, Source.BRIEF));
     if (wanted.value() >= t.tailCentre.value()) {
       throw new IllegalStateException(
@@ -117,5 +102,14 @@ record MarginRequirement(double margin, Length centreOfGravity, PitchModel model
             t.downwash,
             t.tailCentre);
     return Step.of(AREA, ratio, t.area);
+  }
+
+  /** The model with the tail to be sized instead of its own, at a provisional area. */
+  static PitchModel with(DoubleFunction<Tail> tailOfArea, PitchModel model) {
+    Airframe airframe = model.airframe();
+    List<Tail> tails = new ArrayList<>();
+    tails.add(tailOfArea.apply(PART_OF_WING * airframe.wing().planform().area().si()));
+    airframe.tails().stream().filter(t -> t.role() != Tail.Role.HORIZONTAL).forEach(tails::add);
+    return model.withAirframe(new Airframe(airframe.fuselage(), airframe.wing(), tails));
   }
 }

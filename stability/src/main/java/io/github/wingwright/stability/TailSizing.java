@@ -4,6 +4,7 @@ package io.github.wingwright.stability;
 import io.github.wingwright.core.basis.FeasibleRange;
 import io.github.wingwright.core.basis.Sized;
 import io.github.wingwright.core.geometry.AirfoilSection;
+import io.github.wingwright.core.geometry.Airframe;
 import io.github.wingwright.core.geometry.Tail;
 import io.github.wingwright.core.geometry.Wing;
 import io.github.wingwright.core.quantity.Angle;
@@ -191,6 +192,39 @@ public final class TailSizing {
       throw new IllegalStateException("static margin is a matter of the horizontal tail, this is a vertical tail");
     }
     return with(c -> c.requirements.add(new MarginRequirement(margin, centreOfGravity, model)));
+  }
+
+  /**
+   * Large enough to hold the nose up at the greatest lift with the most forward centre of gravity.
+   *
+   * @param liftCoefficient greatest lift coefficient of the aircraft, positive
+   * @param centreOfGravity most forward centre of gravity, aft of the nose tip
+   * @param tailDownload greatest download of the tail as a lift coefficient on its own area, positive
+   * @param model the aircraft with data of its wing's section; its horizontal tail is replaced by the one to be sized
+   * @return the specification with it
+   * @throws IllegalStateException if this is a vertical tail
+   */
+  public TailSizing trimAt(double liftCoefficient, Length centreOfGravity, double tailDownload, PitchModel model) {
+    if (choices.role == Tail.Role.VERTICAL) {
+      throw new IllegalStateException("trim in pitch is a matter of the horizontal tail, this is a vertical tail");
+    }
+    return satisfying(new ForwardLimitRequirement(liftCoefficient, tailDownload, centreOfGravity, model));
+  }
+
+  /**
+   * Large enough for weathercock stability.
+   *
+   * @param yawStiffness C_nβ wanted of the whole aircraft [1/rad], positive
+   * @param airframe wing and fuselage; a vertical tail in it is replaced by the one to be sized
+   * @param centreOfGravity centre of gravity, aft of the nose tip
+   * @return the specification with it
+   * @throws IllegalStateException if this is a horizontal tail
+   */
+  public TailSizing directionalStability(double yawStiffness, Airframe airframe, Length centreOfGravity) {
+    if (choices.role == Tail.Role.HORIZONTAL) {
+      throw new IllegalStateException("directional stability is a matter of the fin, this is a horizontal tail");
+    }
+    return satisfying(new DirectionalRequirement(yawStiffness, airframe, centreOfGravity));
   }
 
   /**

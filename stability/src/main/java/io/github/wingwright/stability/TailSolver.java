@@ -190,7 +190,9 @@ final class TailSolver {
 
   private double longestArm(double distance) {
     double k = overhang();
-    DoubleUnaryOperator excess = l -> l + k * Math.sqrt(areaAt(l)) - distance;
+    // At the full distance a requirement that no tail can meet says so itself; nearer than that it only means too near.
+    areaAt(distance);
+    DoubleUnaryOperator excess = l -> tooNear(l) ? distance : l + k * Math.sqrt(areaAt(l)) - distance;
     Minimum shortest = Minimum.within(excess, 0.02 * distance, distance, Tolerance.relative(1e-9));
     if (shortest.value() > 0.0) {
       throw new IllegalStateException(
@@ -205,6 +207,14 @@ final class TailSolver {
     return shortest.value() == 0.0
         ? shortest.argument()
         : Roots.find(excess, shortest.argument(), distance, TIGHT);
+  }
+
+  private boolean tooNear(double arm) {
+    try {
+      return !Double.isFinite(areaAt(arm));
+    } catch (IllegalStateException noAreaDoesIt) {
+      return true;
+    }
   }
 
   /** How far a tail of unit area reaches behind the quarter point of its mean aerodynamic chord. */

@@ -9,7 +9,6 @@ import io.github.wingwright.core.basis.Severity;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Workings;
-import io.github.wingwright.core.geometry.Planform;
 import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
@@ -39,8 +38,7 @@ public final class Trim {
   private final Band band;
   private final Step tailLift;
   private final Step tailLiftCoefficient;
-  private final Step wingAngle;
-  private final Step bodyAngle;
+  private final double angleOfAttack;
   private final double liftCoefficient;
   private final Angle wingIncidence;
   private final List<Finding> findings;
@@ -50,8 +48,7 @@ public final class Trim {
       Band band,
       Step tailLift,
       Step tailLiftCoefficient,
-      Step wingAngle,
-      Step bodyAngle,
+      double angleOfAttack,
       double liftCoefficient,
       Angle wingIncidence,
       List<Finding> findings) {
@@ -59,8 +56,7 @@ public final class Trim {
     this.band = band;
     this.tailLift = tailLift;
     this.tailLiftCoefficient = tailLiftCoefficient;
-    this.wingAngle = wingAngle;
-    this.bodyAngle = bodyAngle;
+    this.angleOfAttack = angleOfAttack;
     this.liftCoefficient = liftCoefficient;
     this.wingIncidence = wingIncidence;
     this.findings = Finding.inOrderOfWeight(findings);
@@ -72,95 +68,54 @@ public final class Trim {
     if (model.airframe().horizontalTail().isEmpty()) {
       throw new IllegalStateException("trim by decalage needs a horizontal tail, the airframe has none");
     }
-    PitchModel.Section wing = need(model.wingSection(), "wing");
-    PitchModel.Section tail = need(model.tailSection(), "horizontal tail");
-    PitchModel.Terms t = model.terms();
+    PitchTerms t = model.terms();
+    TrimInputs inputs = new TrimInputs(model, t);
+    PitchChoices.Section wing = inputs.wing;
+    PitchChoices.Section tail = model.choices.neededTailSection();
     Angle incidence = model.airframe().wing().incidence();
-    double twist = meanTwist(model.airframe().wing().planform());
-
-    Step zeroLift =
-        Step.of(
-            TrimFormulas.ZERO_LIFT_ANGLE,
-            angle("zero-lift angle of the section", "α_s", wing.polar().zeroLiftAngle(wing.reynolds()).likely(), wing),
-            Step.given("mean twist of the wing", "θ", Angle.radians(twist), Source.BRIEF));
+    Step zeroLift = inputs.zeroLift;
+    Step body = inputs.bodyAngle;
+    Step moment = inputs.moment;
     Step tailZeroLift =
-        angle("zero-lift angle of the tail", "α_h0", tail.polar().zeroLiftAngle(tail.reynolds()).likely(), tail);
-    Step body =
-        Step.of(TrimFormulas.BODY_ANGLE, zeroLift, Step.given("incidence of the wing", "i_w", incidence, Source.BRIEF));
-    Step moment =
-        Step.given(
-            "moment coefficient of the wing about its aerodynamic centre",
-            "C_m",
-            wing.polar().moment(wing.reynolds()).likely(),
-            wing.polar().source());
-    Step h =
-        Step.of(
-            StaticMargin.FRACTION,
-            Step.given("centre of gravity", "x", centreOfGravity, Source.BRIEF),
-            Step.given(
-                "leading edge of the mean aerodynamic chord",
-                "x_c",
-                model.airframe().wing().meanAerodynamicChordX(),
-                Source.BRIEF),
-            t.chord);
+        TrimInputs.angle(
+            "zero-lift angle of the tail", "α_h0", tail.polar().zeroLiftAngle(tail.reynolds()).likely(), tail);
+    Step h = t.fraction("centre of gravity", centreOfGravity);
     Step lift = Step.given("lift coefficient", "C_L", liftCoefficient, Source.BRIEF);
     Step tailLift =
         Step.of(
-            TrimFormulas.TAIL_LIFT, moment, lift, h, t.wingCentre, t.fuselageSlope, t.wingSlope, body, t.tailCentre);
-    Step wingAngle = Step.of(TrimFormulas.WING_ANGLE, lift, tailLift, t.wingSlope);
+            TrimFormulas.TAIL_LIFT, moment, lift, h, t.wingCentre, t.fuselageSlope, t.wingAlone, body, t.tailCentre);
+    Step wingAngle = Step.of(TrimFormulas.WING_ANGLE, lift, tailLift, t.wingAlone);
     Step tailAngle = Step.of(TrimFormulas.TAIL_ANGLE, tailLift, t.efficiency, t.areaRatio, t.tailSlope);
-    Step decalage = Step.of(TrimFormulas.DECALAGE, zeroLift, tailZeroLift, t.downwash, wingAngle, tailAngle);
+    Step atWing = Step.of(Foreplane.DOWNWASH, tailLift, t.aspectRatio);
+    Step decalage =
+        t.hasForeplane
+            ? Step.of(
+                TrimFormulas.FOREPLANE_DECALAGE, zeroLift, tailZeroLift, t.downwash, wingAngle, tailAngle, atWing)
+            : Step.of(TrimFormulas.DECALAGE, zeroLift, tailZeroLift, t.downwash, wingAngle, tailAngle);
+    double alpha = wingAngle.value() + body.value() + (t.hasForeplane ? atWing.value() : 0.0);
     Step own = Step.of(TrimFormulas.TAIL_LIFT_COEFFICIENT, tailLift, t.efficiency, t.areaRatio);
-    Band band = new Corners(t, wing, tail, incidence.si(), twist, h.value(), liftCoefficient).band(decalage.value());
+    Band band = new Corners(t, inputs, tail, incidence.si(), h.value(), liftCoefficient).band(decalage.value());
     return new Trim(
         decalage,
         band,
         tailLift,
         own,
-        wingAngle,
-        body,
+        alpha,
         liftCoefficient,
         incidence,
-        findings(model, wing, tail, band, own.value(), liftCoefficient));
-  }
-
-  private static PitchModel.Section need(java.util.Optional<PitchModel.Section> section, String of) {
-    return section.orElseThrow(
-        () ->
-            new IllegalStateException(
-                "trim needs data of the " + of + " section (its zero-lift angle cannot be guessed), none were given"));
-  }
-
-  private static Step angle(String name, String symbol, double value, PitchModel.Section section) {
-    return new Step.Given(name, symbol, Angle.RADIAN, value, section.polar().source());
-  }
-
-  /** Twist averaged over the area, which is exact for straight panels: negative for washout. */
-  static double meanTwist(Planform planform) {
-    List<Length> stations = planform.stations();
-    double sum = 0.0;
-    double area = 0.0;
-    for (int i = 1; i < stations.size(); i++) {
-      double dy = stations.get(i).si() - stations.get(i - 1).si();
-      double c1 = planform.chordAt(stations.get(i - 1)).si();
-      double c2 = planform.chordAt(stations.get(i)).si();
-      double t1 = planform.twistAt(stations.get(i - 1)).si();
-      double t2 = planform.twistAt(stations.get(i)).si();
-      sum += dy / 6.0 * (2.0 * c1 * t1 + c1 * t2 + c2 * t1 + 2.0 * c2 * t2);
-      area += 0.5 * dy * (c1 + c2);
-    }
-    return sum / area;
+        findings(model, t.hasForeplane, wing, tail, band, own.value(), liftCoefficient));
   }
 
   private static List<Finding> findings(
       PitchModel model,
-      PitchModel.Section wing,
-      PitchModel.Section tail,
+      boolean foreplane,
+      PitchChoices.Section wing,
+      PitchChoices.Section tail,
       Band band,
       double tailLiftCoefficient,
       double liftCoefficient) {
     List<Finding> findings = new ArrayList<>();
-    if (model.aircraftClass().isModel()) {
+    if (model.aircraftClass().isModel() && !foreplane) {
       DECALAGE_RANGE.check(band.likely(), Severity.NOTE).ifPresent(findings::add);
     }
     if (band.high() - band.low() > WIDE) {
@@ -206,19 +161,20 @@ public final class Trim {
 
   /** The worst together: every uncertain number at both ends. */
   private record Corners(
-      PitchModel.Terms t,
-      PitchModel.Section wing,
-      PitchModel.Section tail,
+      PitchTerms t,
+      TrimInputs inputs,
+      PitchChoices.Section tail,
       double incidence,
-      double twist,
       double h,
       double lift) {
 
     Band band(double likely) {
+      PitchChoices.Section wing = inputs.wing;
+      double twistMoment = inputs.moment.value() - wing.polar().moment(wing.reynolds()).likely();
       Band zeroLift = wing.polar().zeroLiftAngle(wing.reynolds());
-      Band moment = wing.polar().moment(wing.reynolds());
+      Band moment = wing.polar().moment(wing.reynolds()).plus(Band.exactly(twistMoment));
       Band tailZeroLift = tail.polar().zeroLiftAngle(tail.reynolds());
-      Band wingSlope = scaled(t.wingSlope.value(), wing);
+      Band wingSlope = scaled(t.wingAlone.value(), wing);
       Band tailSlope = scaled(t.tailSlope.value(), tail);
       Band downwash = t.methods == null ? Band.exactly(t.downwash.value()) : t.methods.band();
       double low = likely;
@@ -239,9 +195,9 @@ public final class Trim {
     }
 
     /** The slope of the surface scaled as that of its section: a little more than the surface really follows. */
-    private static Band scaled(double slope, PitchModel.Section section) {
+    private static Band scaled(double slope, PitchChoices.Section section) {
       Band a = section.polar().liftSlope(section.reynolds());
-      return new Band(slope * a.low() / a.likely(), slope, slope * a.high() / a.likely());
+      return new Band(slope * (a.low() / a.likely()), slope, slope * (a.high() / a.likely()));
     }
 
     private static double end(Band band, int bit) {
@@ -250,7 +206,7 @@ public final class Trim {
 
     private double decalage(
         double section, double moment, double tailZeroLift, double wingSlope, double tailSlope, double downwash) {
-      double zeroLift = section - twist;
+      double zeroLift = section - inputs.twist;
       double tailLift =
           TrimFormulas.tailLift(
               moment,
@@ -261,12 +217,14 @@ public final class Trim {
               wingSlope,
               zeroLift - incidence,
               t.tailCentre.value());
-      return TrimFormulas.decalage(
+      double atWing = t.hasForeplane ? Foreplane.downwash(tailLift, t.aspectRatio.value()) : 0.0;
+      return TrimFormulas.foreplaneDecalage(
           zeroLift,
           tailZeroLift,
           downwash,
           TrimFormulas.wingAngle(lift, tailLift, wingSlope),
-          TrimFormulas.tailAngle(tailLift, t.efficiency.value(), t.areaRatio.value(), tailSlope));
+          TrimFormulas.tailAngle(tailLift, t.efficiency.value(), t.areaRatio.value(), tailSlope),
+          atWing);
     }
   }
 
@@ -348,7 +306,7 @@ public final class Trim {
    * @return α
    */
   public Angle angleOfAttack() {
-    return Angle.radians(wingAngle.value() + bodyAngle.value());
+    return Angle.radians(angleOfAttack);
   }
 
   /**

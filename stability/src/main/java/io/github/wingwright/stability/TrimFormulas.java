@@ -31,7 +31,7 @@ public final class TrimFormulas {
           .where("C_f", "moment slope of the fuselage C_mα,f", NamedUnit.PER_RADIAN, -1, 3)
           .where("a_w", "lift-curve slope of the wing", NamedUnit.PER_RADIAN, 0.5, 7)
           .where("α_b", "angle of the fuselage when the wing has no lift", Angle.RADIAN, -0.4, 0.4)
-          .where("h_h", "aerodynamic centre of the tail", 1.2, 20)
+          .where("h_h", "aerodynamic centre of the tail", -15, 20)
           .from(Sources.MOMENT_EQUATION)
           .computedBy(TrimFormulas::tailLift);
 
@@ -70,6 +70,20 @@ public final class TrimFormulas {
           .where("α_ha", "angle of the tail above its zero-lift angle", Angle.RADIAN, -0.6, 0.6)
           .from(Sources.MOMENT_EQUATION)
           .computedBy(TrimFormulas::decalage);
+
+  /** Decalage of a foreplane. */
+  public static final Formula FOREPLANE_DECALAGE =
+      Formula.named("decalage, incidence of the wing less that of the foreplane")
+          .gives("δ", Angle.RADIAN)
+          .as("α_0 − α_h0 + (1 − ε_α)·α_wa − α_ha + ε_w")
+          .where("α_0", "zero-lift angle of the wing", Angle.RADIAN, -0.2, 0.1)
+          .where("α_h0", "zero-lift angle of the foreplane", Angle.RADIAN, -0.2, 0.2)
+          .where("ε_α", "downwash gradient at the foreplane, negative", -1, 0)
+          .where("α_wa", "angle of the wing above its zero-lift angle", Angle.RADIAN, -0.3, 0.6)
+          .where("α_ha", "angle of the foreplane above its zero-lift angle", Angle.RADIAN, -0.6, 0.6)
+          .where("ε_w", "downwash of the foreplane at the wing", Angle.RADIAN, -0.2, 0.2)
+          .from(Sources.MOMENT_EQUATION)
+          .computedBy(TrimFormulas::foreplaneDecalage);
 
   /** Lift coefficient of the tail on its own area. */
   public static final Formula TAIL_LIFT_COEFFICIENT =
@@ -127,7 +141,7 @@ public final class TrimFormulas {
           .where("C_f", "moment slope of the fuselage C_mα,f", NamedUnit.PER_RADIAN, -1, 3)
           .where("a_w", "lift-curve slope of the wing", NamedUnit.PER_RADIAN, 0.5, 7)
           .where("α_b", "angle of the fuselage when the wing has no lift", Angle.RADIAN, -0.4, 0.4)
-          .where("h_h", "aerodynamic centre of the tail", 1.2, 20)
+          .where("h_h", "aerodynamic centre of the tail", -15, 20)
           .from(Sources.MOMENT_EQUATION)
           .computedBy(TrimFormulas::forwardLimit);
 
@@ -202,6 +216,27 @@ public final class TrimFormulas {
   public static double decalage(
       double zeroLiftAngle, double tailZeroLiftAngle, double downwash, double wingAngle, double tailAngle) {
     return zeroLiftAngle - tailZeroLiftAngle + (1.0 - downwash) * wingAngle - tailAngle;
+  }
+
+  /**
+   * Decalage of a foreplane, which presses the wing down and feels its upwash.
+   *
+   * @param zeroLiftAngle α_0 of the wing [rad]
+   * @param foreplaneZeroLiftAngle α_h0 of the foreplane [rad]
+   * @param downwash ε_α at the foreplane, negative: upwash
+   * @param wingAngle α_wa [rad]
+   * @param foreplaneAngle α_ha [rad]
+   * @param downwashAtWing ε_w of the foreplane at the wing [rad]
+   * @return i_w − i_h [rad], negative as a rule: the foreplane is set leading edge up against the wing
+   */
+  public static double foreplaneDecalage(
+      double zeroLiftAngle,
+      double foreplaneZeroLiftAngle,
+      double downwash,
+      double wingAngle,
+      double foreplaneAngle,
+      double downwashAtWing) {
+    return decalage(zeroLiftAngle, foreplaneZeroLiftAngle, downwash, wingAngle, foreplaneAngle) + downwashAtWing;
   }
 
   /**

@@ -15,6 +15,7 @@ import io.github.wingwright.core.geometry.Airframe;
 import io.github.wingwright.core.geometry.Placement;
 import io.github.wingwright.core.geometry.Wing;
 import io.github.wingwright.core.mass.Ballast;
+import io.github.wingwright.core.mass.MassStatement;
 import io.github.wingwright.core.numerics.Roots;
 import io.github.wingwright.core.numerics.Tolerance;
 import io.github.wingwright.core.quantity.Length;
@@ -23,7 +24,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.UnaryOperator;
 
 /**
  * Balances an aircraft for a wanted static margin: the wing's place on the fuselage first, ballast second.
@@ -88,35 +91,10 @@ public final class WingStation {
   private static final Source MOMENTS = Source.library("the wing's station that gives the margin, tail fixed");
   private static final Tolerance TIGHT = Tolerance.relative(1e-12);
 
-  private final PitchModel model;
-  private final Mass wingMass;
-  private final Length wingMassX;
-  private final Mass otherMass;
-  private final Length otherMassX;
-  private final Length foremost;
-  private final Length aftmost;
-  private final Length ballastX;
-  private final Mass mostBallast;
+  private final BalanceChoices choices;
 
-  private WingStation(
-      PitchModel model,
-      Mass wingMass,
-      Length wingMassX,
-      Mass otherMass,
-      Length otherMassX,
-      Length foremost,
-      Length aftmost,
-      Length ballastX,
-      Mass mostBallast) {
-    this.model = model;
-    this.wingMass = wingMass;
-    this.wingMassX = wingMassX;
-    this.otherMass = otherMass;
-    this.otherMassX = otherMassX;
-    this.foremost = foremost;
-    this.aftmost = aftmost;
-    this.ballastX = ballastX;
-    this.mostBallast = mostBallast;
+  private WingStation(BalanceChoices choices) {
+    this.choices = choices;
   }
 
   /**
@@ -126,9 +104,13 @@ public final class WingStation {
    * @return the specification
    */
   public static WingStation of(PitchModel model) {
-    Length here = model.airframe().wing().placement().x();
-    return new WingStation(
-        model, Mass.ZERO, Length.ZERO, Mass.ZERO, Length.ZERO, here, here, Length.ZERO, Mass.ZERO);
+    return new WingStation(new BalanceChoices(model));
+  }
+
+  private WingStation with(Consumer<BalanceChoices> change) {
+    BalanceChoices copy = new BalanceChoices(choices);
+    change.accept(copy);
+    return new WingStation(copy);
   }
 
   /**
@@ -141,7 +123,21 @@ public final class WingStation {
   public WingStation massOnWing(Mass mass, Length x) {
     Door.positive(mass, "mass on the wing");
     Door.finite(x, "centre of the mass on the wing");
-    return new WingStation(model, mass, x, otherMass, otherMassX, foremost, aftmost, ballastX, mostBallast);
+    return with(
+        c -> {
+          c.wingMass = mass;
+          c.wingMassX = x;
+        });
+  }
+
+  /**
+   * The mass that moves with the wing.
+   *
+   * @param masses what is on it, placed with the wing where the airframe has it
+   * @return the specification with it
+   */
+  public WingStation massOnWing(MassStatement masses) {
+    return massOnWing(masses.mass(), masses.centreOfGravity().x());
   }
 
   /**
@@ -154,7 +150,21 @@ public final class WingStation {
   public WingStation massElsewhere(Mass mass, Length x) {
     Door.positive(mass, "mass elsewhere");
     Door.finite(x, "centre of the mass elsewhere");
-    return new WingStation(model, wingMass, wingMassX, mass, x, foremost, aftmost, ballastX, mostBallast);
+    return with(
+        c -> {
+          c.otherMass = mass;
+          c.otherMassX = x;
+        });
+  }
+
+  /**
+   * The mass that stays.
+   *
+   * @param masses what is not on the wing
+   * @return the specification with it
+   */
+  public WingStation massElsewhere(MassStatement masses) {
+    return massElsewhere(masses.mass(), masses.centreOfGravity().x());
   }
 
   /**
@@ -170,7 +180,11 @@ public final class WingStation {
     if (from.compareTo(to) > 0) {
       throw new IllegalArgumentException("aftmost wing station must not be ahead of " + from + ", was " + to);
     }
-    return new WingStation(model, wingMass, wingMassX, otherMass, otherMassX, from, to, ballastX, mostBallast);
+    return with(
+        c -> {
+          c.foremost = from;
+          c.aftmost = to;
+        });
   }
 
   /**
@@ -181,11 +195,40 @@ public final class WingStation {
    * @return the specification with it
    */
   public WingStation ballast(Length x, Mass most) {
-    Door.finite(x, "place of the ballast");
+    return ballast(x, x, most);
+  }
+
+  /**
+   * Between which places ballast can go, and how much: it goes where least of it does.
+   *
+   * @param from foremost place, aft of the nose tip
+   * @param to aftmost place
+   * @param most the most that there is room for, not negative
+   * @return the specification with it
+   */
+  public WingStation ballast(Length from, Length to, Mass most) {
+    Door.finite(from, "foremost place of the ballast");
+    Door.finite(to, "aftmost place of the ballast");
     if (!(most.si() >= 0.0) || Double.isInfinite(most.si())) {
       throw new IllegalArgumentException("most ballast must not be negative, was " + most);
     }
-    return new WingStation(model, wingMass, wingMassX, otherMass, otherMassX, foremost, aftmost, x, most);
+    return with(
+        c -> {
+          c.ballastFrom = from;
+          c.ballastTo = to;
+          c.mostBallast = most;
+        });
+  }
+
+  /**
+   * Changes the aircraft at every place of the wing: to size the tail anew for the arm that is left, for example with
+   * {@link TailSizing}, so that wing station, tail and ballast are found together. Masses are not changed by it.
+   *
+   * @param change gives the aircraft for one whose wing has been moved
+   * @return the specification with it
+   */
+  public WingStation refitting(UnaryOperator<Airframe> change) {
+    return with(c -> c.refit = change);
   }
 
   /**
@@ -228,13 +271,13 @@ public final class WingStation {
    */
   public Balance forMargin(double margin) {
     Door.finite(margin, "static margin");
-    if (!wingMass.isPositive() || !otherMass.isPositive()) {
+    if (!choices.wingMass.isPositive() || !choices.otherMass.isPositive()) {
       throw new IllegalStateException(
-          "balance needs the mass on the wing and the mass elsewhere, were " + wingMass + " and " + otherMass);
+          "balance needs the mass on the wing and the mass elsewhere, were " + choices.wingMass + " and " + choices.otherMass);
     }
     DoubleUnaryOperator excess = station -> marginAt(station) - margin;
-    double low = foremost.si();
-    double high = aftmost.si();
+    double low = choices.foremost.si();
+    double high = choices.aftmost.si();
     double atLow = excess.applyAsDouble(low);
     double atHigh = excess.applyAsDouble(high);
     boolean reached = atLow == 0.0 || atHigh == 0.0 || atLow > 0.0 != atHigh > 0.0;
@@ -252,8 +295,8 @@ public final class WingStation {
                 v -> marginAt(v[3]) - v[0],
                 MOMENTS,
                 wanted,
-                Step.given("foremost wing station", "x_f", foremost, Source.BRIEF),
-                Step.given("aftmost wing station", "x_a", aftmost, Source.BRIEF))
+                Step.given("foremost wing station", "x_f", choices.foremost, Source.BRIEF),
+                Step.given("aftmost wing station", "x_a", choices.aftmost, Source.BRIEF))
             : Step.given("root leading edge of the wing, at the end of its travel", "x_s", Length.metres(nearest), MOMENTS);
     PitchModel moved = modelAt(station.value());
     NeutralPoint np = moved.neutralPoint();
@@ -271,6 +314,7 @@ public final class WingStation {
     Length cg = Length.metres(centre.value());
     results.add(centre);
     if (!reached) {
+      Length ballastX = choices.ballastPlace(centre.value(), target.value());
       Step needed =
           Step.of(
               Ballast.MASS,
@@ -278,9 +322,9 @@ public final class WingStation {
               centre,
               target,
               Step.given("place of the ballast", "x_b", ballastX, Source.BRIEF));
-      ballast = Math.min(Math.max(needed.value(), 0.0), mostBallast.si());
+      ballast = Math.min(Math.max(needed.value(), 0.0), choices.mostBallast.si());
       if (ballast > 0.0) {
-        Step added = ballast == needed.value() ? needed : Step.given("ballast", "m_b", mostBallast, Source.BRIEF);
+        Step added = ballast == needed.value() ? needed : Step.given("ballast", "m_b", choices.mostBallast, Source.BRIEF);
         Step withBallast =
             Step.of(
                 "centre of gravity with ballast",
@@ -293,15 +337,15 @@ public final class WingStation {
         results.add(withBallast);
         cg = Length.metres(withBallast.value());
       }
-      findings.add(unreached(needed.value(), ballast, margin, nearest == high, target.value()));
+      findings.add(unreached(needed.value(), ballast, margin, nearest == high, target.value(), ballastX));
     }
-    StaticMargin got = StaticMargin.of(np, cg, model.aircraftClass());
+    StaticMargin got = StaticMargin.of(np, cg, choices.model.aircraftClass());
     findings.addAll(got.findings());
     return new Balance(
         moved.airframe(),
         Length.metres(station.value()),
         Mass.kilograms(ballast),
-        wingMass.plus(otherMass).plus(Mass.kilograms(ballast)),
+        choices.wingMass.plus(choices.otherMass).plus(Mass.kilograms(ballast)),
         cg,
         got,
         range(margin, station.value()),
@@ -309,7 +353,8 @@ public final class WingStation {
         Finding.inOrderOfWeight(findings));
   }
 
-  private Finding unreached(double needed, double used, double margin, boolean atAftEnd, double target) {
+  private Finding unreached(
+      double needed, double used, double margin, boolean atAftEnd, double target, Length ballastX) {
     String end = atAftEnd ? "aft" : "forward";
     if (used > 0.0 && used >= needed) {
       return Finding.of(
@@ -329,12 +374,12 @@ public final class WingStation {
               100.0 * margin,
               Mass.kilograms(needed),
               ballastX,
-              mostBallast,
+              choices.mostBallast,
               end,
               Length.metres(target)),
           MOMENTS);
     }
-    boolean wantsAft = target > centreAt(atAftEnd ? aftmost.si() : foremost.si());
+    boolean wantsAft = target > centreAt(atAftEnd ? choices.aftmost.si() : choices.foremost.si());
     return Finding.of(
         Severity.CAUTION,
         "wing station",
@@ -353,8 +398,8 @@ public final class WingStation {
     List<Bound> bounds = new ArrayList<>();
     bounds.add(
         Bound.of(
-            "travel of the wing", Strength.LIMIT, Source.BRIEF, Interval.between(foremost.si(), aftmost.si())));
-    var guideline = model.aircraftClass().staticMargin();
+            "travel of the wing", Strength.LIMIT, Source.BRIEF, Interval.between(choices.foremost.si(), choices.aftmost.si())));
+    var guideline = choices.model.aircraftClass().staticMargin();
     OptionalDouble least = stationFor(guideline.range().lower());
     OptionalDouble most = stationFor(guideline.range().upper());
     if (least.isPresent() || most.isPresent()) {
@@ -374,42 +419,42 @@ public final class WingStation {
   }
 
   private OptionalDouble stationFor(double margin) {
-    double low = marginAt(foremost.si()) - margin;
-    double high = marginAt(aftmost.si()) - margin;
-    if (foremost.equals(aftmost) || low > 0.0 == high > 0.0) {
+    double low = marginAt(choices.foremost.si()) - margin;
+    double high = marginAt(choices.aftmost.si()) - margin;
+    if (choices.foremost.equals(choices.aftmost) || low > 0.0 == high > 0.0) {
       return OptionalDouble.empty();
     }
     return OptionalDouble.of(
-        Roots.find(s -> marginAt(s) - margin, foremost.si(), aftmost.si(), Tolerance.relative(1e-9)));
+        Roots.find(s -> marginAt(s) - margin, choices.foremost.si(), choices.aftmost.si(), Tolerance.relative(1e-9)));
   }
 
   private Step totalStep() {
-    return Step.of(TOTAL, Step.given("mass elsewhere", "m_1", otherMass, Source.BRIEF),
-        Step.given("mass on the wing", "m_2", wingMass, Source.BRIEF));
+    return Step.of(TOTAL, Step.given("mass elsewhere", "m_1", choices.otherMass, Source.BRIEF),
+        Step.given("mass on the wing", "m_2", choices.wingMass, Source.BRIEF));
   }
 
   private Step centreStep(Step station) {
     Step shifted =
         Step.of(
             SHIFTED,
-            Step.given("centre of the mass on the wing", "x_m", wingMassX, Source.BRIEF),
+            Step.given("centre of the mass on the wing", "x_m", choices.wingMassX, Source.BRIEF),
             station,
             Step.given(
                 "root leading edge of the wing where it was",
                 "x_0",
-                model.airframe().wing().placement().x(),
+                choices.model.airframe().wing().placement().x(),
                 Source.BRIEF));
     return Step.of(
         TWO_MASSES,
-        Step.given("mass elsewhere", "m_1", otherMass, Source.BRIEF),
-        Step.given("its centre", "x_1", otherMassX, Source.BRIEF),
-        Step.given("mass on the wing", "m_2", wingMass, Source.BRIEF),
+        Step.given("mass elsewhere", "m_1", choices.otherMass, Source.BRIEF),
+        Step.given("its centre", "x_1", choices.otherMassX, Source.BRIEF),
+        Step.given("mass on the wing", "m_2", choices.wingMass, Source.BRIEF),
         shifted);
   }
 
   private double centreAt(double station) {
-    double wing = wingMassX.si() + station - model.airframe().wing().placement().x().si();
-    return centre(otherMass.si(), otherMassX.si(), wingMass.si(), wing);
+    double wing = choices.wingMassX.si() + station - choices.model.airframe().wing().placement().x().si();
+    return centre(choices.otherMass.si(), choices.otherMassX.si(), choices.wingMass.si(), wing);
   }
 
   private double marginAt(double station) {
@@ -418,10 +463,10 @@ public final class WingStation {
   }
 
   private PitchModel modelAt(double station) {
-    Airframe a = model.airframe();
+    Airframe a = choices.model.airframe();
     Placement place = a.wing().placement().withX(Length.metres(station));
     Wing wing = a.wing().placedAt(place);
-    return model.withAirframe(new Airframe(a.fuselage(), wing, a.tails()));
+    return choices.model.withAirframe(choices.refit.apply(new Airframe(a.fuselage(), wing, a.tails())));
   }
 
   /**

@@ -36,7 +36,7 @@ class TrimTest {
             p -> {
               PitchModel model = model(Models.exact(5.5, p[2] * DEGREE, p[3], 1.2));
               Trim trim = model.trim(atMargin(model, p[1]), p[0]);
-              PitchModel.Terms t = model.terms();
+              PitchTerms t = model.terms();
               double h = t.neutralPoint().fraction() - p[1];
               double iw = model.airframe().wing().incidence().si();
               double alpha = trim.angleOfAttack().si();
@@ -131,9 +131,9 @@ class TrimTest {
   @Test
   void washout_of_the_wing_raises_its_zero_lift_angle() {
     Planform plain = Models.glider().wing().planform();
-    assertThat(Trim.meanTwist(plain)).isZero();
+    assertThat(TrimInputs.meanTwist(plain)).isZero();
     // Linear washout of 3° on taper ratio 2/3: mean over the area 3°·ȳ/(b/2) = 3°·(7/15).
-    assertThat(Trim.meanTwist(plain.withWashout(Angle.degrees(3)))).isCloseTo(-3 * DEGREE * 7 / 15, within(1e-12));
+    assertThat(TrimInputs.meanTwist(plain.withWashout(Angle.degrees(3)))).isCloseTo(-3 * DEGREE * 7 / 15, within(1e-12));
   }
 
   @Test

@@ -9,7 +9,13 @@ import static org.assertj.core.api.Assertions.within;
 
 import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.basis.Severity;
+import io.github.wingwright.core.geometry.Airframe;
+import io.github.wingwright.core.geometry.Placement;
+import io.github.wingwright.core.geometry.Tail;
+import io.github.wingwright.core.mass.MassItem;
+import io.github.wingwright.core.mass.MassStatement;
 import io.github.wingwright.core.quantity.Length;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class WingStationTest {
@@ -49,7 +55,7 @@ class WingStationTest {
   void the_closed_form_is_near_for_small_moves() {
     WingStation.Balance a = spec().forMargin(0.14);
     WingStation.Balance b = spec().forMargin(0.15);
-    PitchModel.Terms t = MODEL.withAirframe(a.airframe()).terms();
+    PitchTerms t = MODEL.withAirframe(a.airframe()).terms();
     double tail =
         NeutralPoint.tailSlope(t.efficiency.value(), t.areaRatio.value(), t.tailSlope.value(), t.downwash.value());
     double share = t.wingSlope.value() / (t.wingSlope.value() + tail);
@@ -98,6 +104,61 @@ class WingStationTest {
     assertThat(balance.ballast().si()).isZero();
     assertThat(balance.staticMargin().value()).isGreaterThan(0.1);
     assertThat(balance.findings()).anySatisfy(f -> assertThat(f.message()).contains("Move mass aft"));
+  }
+
+  @Test
+  void ballast_goes_to_the_end_of_its_room_where_least_does() {
+    WingStation tailHeavy = spec().massElsewhere(grams(20), millimetres(140)).travel(millimetres(80), millimetres(90));
+    double fixed = tailHeavy.ballast(millimetres(30), grams(12)).forMargin(0.12).ballast().grams();
+    double free = tailHeavy.ballast(millimetres(8), millimetres(30), grams(12)).forMargin(0.12).ballast().grams();
+    assertThat(free).isLessThan(fixed);
+    // A nose-heavy model takes it at the tail end.
+    WingStation.Balance rear =
+        spec()
+            .massElsewhere(grams(30), millimetres(60))
+            .travel(millimetres(80), millimetres(100))
+            .ballast(millimetres(8), millimetres(310), grams(20))
+            .forMargin(0.1);
+    assertThat(rear.ballast().grams()).isPositive();
+    assertThat(rear.staticMargin().value()).isCloseTo(0.1, within(1e-9));
+  }
+
+  @Test
+  void wing_station_and_tail_are_found_together() {
+    // The tail ends with the fuselage and keeps its volume coefficient: its arm and area follow the wing.
+    WingStation.Balance balance =
+        spec()
+            .refitting(
+                a -> {
+                  Tail level =
+                      TailSizing.horizontal(a.wing())
+                          .section(Models.PLATE)
+                          .aspectRatio(3.5)
+                          .taperRatio(0.8)
+                          .volumeCoefficient(0.6)
+                          .trailingEdgeAt(millimetres(320))
+                          .solve()
+                          .value();
+                  return new Airframe(a.fuselage(), a.wing(), List.of(level, a.verticalTail().orElseThrow()));
+                })
+            .forMargin(0.15);
+    Tail tail = balance.airframe().horizontalTail().orElseThrow();
+    assertThat(TailVolume.of(tail, balance.airframe().wing())).isCloseTo(0.6, within(1e-10));
+    assertThat(tail.placement().x().plus(tail.planform().rootChord()).millimetres()).isCloseTo(320, within(1e-6));
+    assertThat(balance.staticMargin().value()).isCloseTo(0.15, within(1e-9));
+    PitchModel there = MODEL.withAirframe(balance.airframe());
+    assertThat(there.staticMargin(balance.centreOfGravity()).value()).isCloseTo(0.15, within(1e-9));
+  }
+
+  @Test
+  void masses_may_come_as_statements() {
+    MassStatement wing =
+        MassStatement.of(
+            MassItem.of("wing shell", grams(18), Placement.at(millimetres(103), Length.ZERO)),
+            MassItem.of("wing joiner", grams(2), Placement.at(millimetres(103), Length.ZERO)));
+    MassStatement rest = MassStatement.of(MassItem.of("rest", grams(20), Placement.at(millimetres(100), Length.ZERO)));
+    double byStatement = spec().massOnWing(wing).massElsewhere(rest).forMargin(0.15).station().si();
+    assertThat(byStatement).isCloseTo(spec().forMargin(0.15).station().si(), within(1e-12));
   }
 
   @Test

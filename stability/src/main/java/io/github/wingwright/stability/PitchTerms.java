@@ -1,0 +1,279 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.stability;
+
+import io.github.wingwright.core.aerodynamics.LiftSlope;
+import io.github.wingwright.core.basis.Band;
+import io.github.wingwright.core.basis.Finding;
+import io.github.wingwright.core.basis.Formula;
+import io.github.wingwright.core.basis.Severity;
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
+import io.github.wingwright.core.geometry.Fuselage;
+import io.github.wingwright.core.geometry.LiftingSurface;
+import io.github.wingwright.core.geometry.Planform;
+import io.github.wingwright.core.geometry.Tail;
+import io.github.wingwright.core.geometry.Wing;
+import io.github.wingwright.core.quantity.Area;
+import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.quantity.NamedUnit;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** The numbers of a pitch model, each as a step: slopes, places, downwash and the moment of the bodies. */
+final class PitchTerms {
+  static final Formula AREA_RATIO =
+      Formula.named("tail area over wing area")
+          .gives("s_h", NamedUnit.NUMBER)
+          .as("S_h / S")
+          .where("S_h", "horizontal tail area", Area.SQUARE_METRE, 1e-5, 200)
+          .where("S", "wing reference area", Area.SQUARE_METRE, 1e-4, 1000)
+          .from(Source.DEFINITION)
+          .computedBy((double tail, double wing) -> tail / wing);
+  static final Formula TAIL_CENTRE =
+      Formula.named("aerodynamic centre of the tail, fraction of c̄")
+          .gives("h_h", NamedUnit.NUMBER)
+          .as("h_w + l_h/c̄")
+          .where("h_w", "aerodynamic centre of the wing", 0.1, 0.6)
+          .where("l_h", "tail arm", Length.METRE, -60, 60)
+          .where("c̄", "mean aerodynamic chord", Length.METRE, 0.005, 20)
+          .from(Source.DEFINITION)
+          .computedBy((double centre, double arm, double chord) -> centre + arm / chord);
+  static final Formula FREE_SLOPE =
+      Formula.named("lift-curve slope of the tail with a floating elevator")
+          .gives("a_h", NamedUnit.PER_RADIAN)
+          .as("F·a")
+          .where("F", "floating factor", 0, 1.5)
+          .where("a", "lift-curve slope of the tail", NamedUnit.PER_RADIAN, 0, 7)
+          .from(Sources.MOMENT_EQUATION)
+          .computedBy((double factor, double slope) -> factor * slope);
+
+  static final Formula SECTION_FACTOR =
+      Formula.named("section slope over 2π")
+          .gives("κ", NamedUnit.NUMBER)
+          .as("a_0 / (2·π)")
+          .where("a_0", "lift-curve slope of the section", NamedUnit.PER_RADIAN, 2, 8)
+          .from(Source.DEFINITION)
+          .computedBy((double slope) -> slope / (2.0 * Math.PI));
+
+  static final Formula PROPELLER =
+      Formula.named("neutral point with a propeller ahead")
+          .gives("h_n", NamedUnit.NUMBER)
+          .as("h·(1 − 0.02·l_p/c̄)")
+          .where("h", "neutral point without the propeller", -2, 3)
+          .where("l_p", "distance of the propeller ahead of the centre of gravity", Length.METRE, -20, 20)
+          .where("c̄", "mean aerodynamic chord", Length.METRE, 0.005, 20)
+          .from(Sources.NEUTRAL_POINT)
+          .computedBy((double h, double ahead, double chord) -> h * (1.0 - 0.02 * ahead / chord));
+  static final Formula PROPELLER_SHIFT =
+      Formula.named("shift of the neutral point by the propeller")
+          .gives("Δh_p", NamedUnit.NUMBER)
+          .as("−0.02·l_p/c̄·h")
+          .where("l_p", "distance of the propeller ahead of the centre of gravity", Length.METRE, -20, 20)
+          .where("c̄", "mean aerodynamic chord", Length.METRE, 0.005, 20)
+          .where("h", "neutral point without the propeller", -2, 3)
+          .from(Sources.NEUTRAL_POINT)
+          .computedBy((double ahead, double chord, double h) -> -0.02 * ahead / chord * h);
+
+  private static final double POTENTIAL_SLOPE = 2.0 * Math.PI;
+  private static final Source POTENTIAL = Source.library("2π, potential flow: no section data were given");
+  private static final Source QUARTER_CHORD = Source.library("the quarter chord of thin sections in potential flow");
+  private static final Source NO_TAIL = Source.library("the airframe has no horizontal tail");
+
+  private final PitchChoices choices;
+  final Step area;
+  final Step chord;
+  final Step aspectRatio;
+  /** Slope of the wing as it lifts on the aircraft, behind a foreplane if there is one. */
+  final Step wingSlope;
+
+  /** Slope of the wing against the flow that it sees. */
+  final Step wingAlone;
+
+  final Step wingCentre;
+  final Step fuselageSlope;
+  final Step efficiency;
+  final Step areaRatio;
+  final Step tailSlope;
+  final Step downwash;
+  final Step tailCentre;
+  final Step tailOnWing;
+
+  /** The methods of downwash; null without a tail behind the wing. */
+  final @Nullable Downwash methods;
+
+  final boolean hasTail;
+  final boolean hasForeplane;
+
+  PitchTerms(PitchChoices choices) {
+    this.choices = choices;
+    Wing wing = choices.airframe.wing();
+    Planform p = wing.planform();
+    area = Step.given("wing reference area", "S", p.area(), Source.BRIEF);
+    chord = Step.given("mean aerodynamic chord", "c̄", p.meanAerodynamicChord(), Source.BRIEF);
+    aspectRatio = Step.given("aspect ratio", "A", p.aspectRatio(), Source.BRIEF);
+    wingCentre = Step.given("aerodynamic centre of the wing, fraction of c̄", "h_w", 0.25, QUARTER_CHORD);
+    efficiency =
+        Step.given("tail efficiency", "η_h", choices.tailEfficiency, choices.aircraftClass.tailEfficiency().source());
+    Step alone = slope("lift-curve slope of the wing", "a_w", wing, choices.wingSection);
+    wingAlone = alone;
+    @Nullable Tail tail = choices.airframe.horizontalTail().orElse(null);
+    hasTail = tail != null;
+    double arm = tail == null ? 0.0 : tail.armFrom(wing).si();
+    hasForeplane = arm < 0.0;
+    if (tail == null) {
+      methods = null;
+      downwash = Step.given("downwash gradient", "ε_α", 0.0, NO_TAIL);
+      areaRatio = Step.given("tail area over wing area", "s_h", 0.0, NO_TAIL);
+      tailSlope = new Step.Given("lift-curve slope of the tail", "a_h", NamedUnit.PER_RADIAN, 0.0, NO_TAIL);
+      tailCentre = Step.given("aerodynamic centre of the tail", "h_h", 0.25, NO_TAIL);
+    } else {
+      Step armStep = Step.given("tail arm", "l_h", tail.armFrom(wing), Source.BRIEF);
+      areaRatio =
+          Step.of(AREA_RATIO, Step.given("horizontal tail area", "S_h", tail.planform().area(), Source.BRIEF), area);
+      Step slope = slope("lift-curve slope of the tail", "a_h", tail, choices.tailSection);
+      tailSlope =
+          choices.floatingFactor == 1.0
+              ? slope
+              : Step.of(
+                  FREE_SLOPE, Step.given("floating factor", "F", choices.floatingFactor, Source.BRIEF), slope);
+      tailCentre = Step.of(TAIL_CENTRE, wingCentre, armStep, chord);
+      if (hasForeplane) {
+        methods = null;
+        downwash = DownwashMethod.ELLIPTIC_LIFTING_LINE.step(Downwash.terms(wing, tail, alone));
+      } else {
+        methods = Downwash.at(wing, tail, alone, choices.downwashMethod);
+        downwash = methods.step(choices.downwashMethod);
+      }
+    }
+    tailOnWing = Step.of(NeutralPoint.TAIL_SLOPE, efficiency, areaRatio, tailSlope, downwash);
+    wingSlope = hasForeplane ? Step.of(Foreplane.WING_SLOPE, alone, tailOnWing, aspectRatio) : alone;
+    fuselageSlope = bodies(wing, arm);
+  }
+
+  private Step bodies(Wing wing, double arm) {
+    Step far = Step.of(DownwashFormulas.FAR_ELLIPTIC, wingSlope, aspectRatio);
+    // Ahead of the wing there is no tail whose downwash could be reached: the flow behind the wing is that far away.
+    double behind = hasForeplane ? 0.0 : arm;
+    Step gradient = hasForeplane ? far : downwash;
+    Step fuselage =
+        choices.fuselageMethod.step(
+            new FuselageMethod.Context(choices.airframe.fuselage(), wing, area, chord, far, gradient, behind));
+    if (choices.nacelles.isEmpty()) {
+      return fuselage;
+    }
+    List<Step> all = new ArrayList<>();
+    all.add(fuselage);
+    for (Fuselage nacelle : choices.nacelles) {
+      all.add(
+          FuselageMethod.MUNK.step(
+              new FuselageMethod.Context(nacelle, wing, area, chord, far, gradient, behind)));
+    }
+    return Step.sum("moment slope of fuselage and nacelles", "C_mα,f", all);
+  }
+
+  private static Step slope(
+      String name, String symbol, LiftingSurface surface, PitchChoices.@Nullable Section section) {
+    Planform p = surface.planform();
+    double sectionSlope = section == null ? POTENTIAL_SLOPE : section.polar().liftSlope(section.reynolds()).likely();
+    Source source = section == null ? POTENTIAL : section.polar().source();
+    return Step.of(
+        name,
+        symbol,
+        LiftSlope.HANDBOOK,
+        Step.given("aspect ratio", "A", p.aspectRatio(), Source.BRIEF),
+        Step.given("compressibility factor", "β", 1.0, Source.library("slow flight, no compressibility")),
+        Step.of(
+            SECTION_FACTOR,
+            new Step.Given("lift-curve slope of the section", "a_0", NamedUnit.PER_RADIAN, sectionSlope, source)),
+        Step.given("sweep of the half-chord line", "Λ", p.sweepAt(0.5), Source.BRIEF));
+  }
+
+  /** A place as a fraction of the mean aerodynamic chord. */
+  Step fraction(String name, Length x) {
+    return Step.of(
+        StaticMargin.FRACTION,
+        Step.given(name, "x", x, Source.BRIEF),
+        Step.given(
+            "leading edge of the mean aerodynamic chord",
+            "x_c",
+            choices.airframe.wing().meanAerodynamicChordX(),
+            Source.BRIEF),
+        chord);
+  }
+
+  NeutralPoint neutralPoint() {
+    Step position =
+        Step.of(
+            NeutralPoint.POSITION,
+            wingSlope,
+            wingCentre,
+            fuselageSlope,
+            efficiency,
+            areaRatio,
+            tailSlope,
+            downwash,
+            tailCentre);
+    List<Step> contributions = new ArrayList<>();
+    contributions.add(wingCentre);
+    if (hasTail) {
+      contributions.add(Step.of(NeutralPoint.TAIL_SHIFT, tailOnWing, tailCentre, wingCentre, wingSlope));
+    }
+    contributions.add(Step.of(NeutralPoint.FUSELAGE_SHIFT, fuselageSlope, wingSlope, tailOnWing));
+    if (choices.propellerAhead.si() != 0.0) {
+      Step ahead =
+          Step.given(
+              "distance of the propeller ahead of the centre of gravity", "l_p", choices.propellerAhead, Source.BRIEF);
+      contributions.add(Step.of(PROPELLER_SHIFT, ahead, chord, position));
+      position = Step.of(PROPELLER, position, ahead, chord);
+    }
+    Band band = methods == null ? Band.exactly(position.value()) : band(methods.band(), position.value());
+    Wing wing = choices.airframe.wing();
+    return new NeutralPoint(
+        position,
+        wing.meanAerodynamicChordX(),
+        wing.planform().meanAerodynamicChord(),
+        contributions,
+        band,
+        findings());
+  }
+
+  private List<Finding> findings() {
+    List<Finding> findings = new ArrayList<>();
+    if (!hasTail) {
+      findings.add(
+          Finding.of(
+              Severity.NOTE,
+              "horizontal tail",
+              "There is none: the neutral point is that of wing and fuselage, and the wing alone must balance."
+                  + " Use sweep with washout or a section with reflex.",
+              Source.library("a layout without a tail")));
+      return findings;
+    }
+    if (methods != null) {
+      findings.addAll(methods.findings());
+    }
+    choices.aircraftClass.tailEfficiency().check(efficiency.value()).ifPresent(findings::add);
+    return findings;
+  }
+
+  private Band band(Band epsilon, double likely) {
+    double atLeast = fraction(epsilon.high());
+    double atMost = fraction(epsilon.low());
+    return new Band(Math.min(likely, Math.min(atLeast, atMost)), likely, Math.max(likely, Math.max(atLeast, atMost)));
+  }
+
+  private double fraction(double epsilon) {
+    double h =
+        NeutralPoint.position(
+            wingSlope.value(),
+            wingCentre.value(),
+            fuselageSlope.value(),
+            efficiency.value(),
+            areaRatio.value(),
+            tailSlope.value(),
+            epsilon,
+            tailCentre.value());
+    return h * (1.0 - 0.02 * choices.propellerAhead.si() / chord.value());
+  }
+}

@@ -1,0 +1,137 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.stability;
+
+import static io.github.wingwright.core.quantity.Length.millimetres;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import io.github.wingwright.core.geometry.Airframe;
+import io.github.wingwright.core.geometry.Fuselage;
+import io.github.wingwright.core.geometry.Placement;
+import io.github.wingwright.core.geometry.Planform;
+import io.github.wingwright.core.geometry.Tail;
+import io.github.wingwright.core.geometry.Wing;
+import io.github.wingwright.core.quantity.Angle;
+import io.github.wingwright.core.quantity.Area;
+import io.github.wingwright.core.quantity.Length;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Layouts other than a tail behind the wing: foreplane, and none at all. */
+class ForeplaneTest {
+  private static Airframe canard() {
+    Airframe glider = Models.glider();
+    Wing aft = glider.wing().placedAt(Placement.at(millimetres(220), millimetres(8)));
+    Tail foreplane =
+        new Tail(
+            Tail.Role.HORIZONTAL,
+            Planform.tapered(Area.squareCentimetres(35), 5, 0.8),
+            Models.PLATE,
+            Placement.at(millimetres(20), millimetres(8)),
+            Angle.degrees(3));
+    return new Airframe(glider.fuselage(), aft, List.of(foreplane));
+  }
+
+  private static PitchModel model() {
+    return PitchModel.of(canard())
+        .withTailEfficiency(1.0)
+        .withWingSection(Models.exact(5.5, -0.04, -0.06, 0.9), 3e4)
+        .withTailSection(Models.exact(5.5, -0.04, -0.05, 1.0), 2e4);
+  }
+
+  @Test
+  void the_documented_example_holds() {
+    assertThat(Foreplane.wingSlope(4.8, 0.9, 8)).isCloseTo(4.456, within(1e-3));
+  }
+
+  @Test
+  void a_foreplane_moves_the_neutral_point_forward() {
+    NeutralPoint with = model().neutralPoint();
+    assertThat(with.contributions().get(1).value()).isNegative();
+    assertThat(with.fraction()).isLessThan(0.25);
+    double sum = with.contributions().stream().mapToDouble(s -> s.value()).sum();
+    assertThat(sum).isCloseTo(with.fraction(), within(1e-13));
+  }
+
+  @Test
+  void a_foreplane_feels_upwash_and_presses_the_wing_down() {
+    PitchTerms t = model().terms();
+    assertThat(t.downwash.value()).isNegative();
+    assertThat(t.wingSlope.value()).isLessThan(t.wingAlone.value());
+    assertThatThrownBy(() -> model().downwash()).hasMessageContaining("has a foreplane");
+  }
+
+  @Test
+  void trimmed_it_has_no_moment_and_the_lift_wanted() {
+    // Without a fuselage's moment the equations close exactly: a thread of a body.
+    Airframe a = canard();
+    Airframe thin =
+        new Airframe(
+            new Fuselage(
+                a.fuselage().shape(), a.fuselage().length(), millimetres(0.01)),
+            a.wing(),
+            a.tails());
+    PitchModel model = model().withAirframe(thin);
+    NeutralPoint np = model.neutralPoint();
+    Length cg = np.x().minus(np.meanAerodynamicChord().times(0.15));
+    Trim trim = model.trim(cg, 0.5);
+    PitchTerms t = model.terms();
+    double alpha = trim.angleOfAttack().si();
+    double iw = thin.wing().incidence().si();
+    double foreplaneLift = trim.tailLift();
+    double wingAngle = alpha + iw + 0.04 - Foreplane.downwash(foreplaneLift, t.aspectRatio.value());
+    double wing = t.wingAlone.value() * wingAngle;
+    double tailAngle = alpha + trim.tailIncidence().si() + 0.04 - t.downwash.value() * wingAngle;
+    double tail = t.areaRatio.value() * t.tailSlope.value() * tailAngle;
+    double h = np.fraction() - 0.15;
+    assertThat(tail).isCloseTo(foreplaneLift, within(1e-9));
+    assertThat(wing + tail).isCloseTo(0.5, within(1e-9));
+    assertThat(-0.06 + wing * (h - 0.25) - tail * (t.tailCentre.value() - h)).isCloseTo(0, within(1e-6));
+    // A stable foreplane works harder than the wing, and is set leading edge up against it.
+    assertThat(trim.tailLiftCoefficient()).isGreaterThan(trim.wingLiftCoefficient());
+    assertThat(trim.decalage().si()).isNegative();
+  }
+
+  @Test
+  void a_straight_wing_alone_cannot_be_trimmed_with_camber_but_a_swept_one_with_washout_can() {
+    Airframe glider = Models.glider();
+    Airframe plank = new Airframe(glider.fuselage(), glider.wing(), List.of());
+    PitchModel straight = PitchModel.of(plank).withWingSection(Models.exact(5.5, -0.04, -0.06, 0.9), 3e4);
+    NeutralPoint np = straight.neutralPoint();
+    Length cg = np.x().minus(np.meanAerodynamicChord().times(0.08));
+    TaillessTrim trim = TaillessTrim.of(straight, cg, 0.4);
+    assertThat(trim.neededMoment()).isPositive();
+    assertThat(trim.ownMoment().likely()).isEqualTo(-0.06);
+    assertThat(trim.findings().get(0).message()).contains("section with reflex");
+
+    Planform swept = glider.wing().planform().withSweep(0.25, Angle.degrees(25));
+    Wing wing = new Wing(swept, Models.PLATE, glider.wing().placement(), Angle.ZERO);
+    PitchModel flying =
+        PitchModel.of(new Airframe(glider.fuselage(), wing, List.of()))
+            .withWingSection(Models.exact(5.5, -0.01, 0.0, 0.9), 3e4);
+    NeutralPoint sweptPoint = flying.neutralPoint();
+    Length sweptCg = sweptPoint.x().minus(sweptPoint.meanAerodynamicChord().times(0.06));
+    Angle missing = TaillessTrim.of(flying, sweptCg, 0.3).washoutMissing().orElseThrow();
+    assertThat(missing.degrees()).isBetween(0.5, 12.0);
+    // Built with it, the wing is in trim, up to the small change of its zero-lift angle in the fuselage's moment.
+    Wing twisted = new Wing(swept.withWashout(missing), Models.PLATE, wing.placement(), Angle.ZERO);
+    TaillessTrim done =
+        TaillessTrim.of(
+            flying.withAirframe(new Airframe(glider.fuselage(), twisted, List.of())), sweptCg, 0.3);
+    assertThat(done.ownMoment().likely()).isCloseTo(done.neededMoment(), within(0.012));
+    assertThat(done.ownMoment().likely()).isPositive();
+  }
+
+  @Test
+  void washout_on_a_swept_wing_pitches_up_and_without_sweep_does_nothing() {
+    Planform straight = Planform.tapered(millimetres(400), millimetres(50), millimetres(50));
+    Planform washed = straight.withWashout(Angle.degrees(3));
+    assertThat(SweptTwist.moment(washed, 4.5)).isZero();
+    Planform back = straight.withSweep(0.25, Angle.degrees(20)).withWashout(Angle.degrees(3));
+    assertThat(SweptTwist.moment(back, 4.5)).isPositive();
+    // Rectangular wing, by hand: C_m = a·θ·tan Λ·(b/2)/c̄·(⅓ − ¼) with θ at the tip.
+    double byHand = 4.5 * Math.toRadians(3) * Math.tan(Math.toRadians(20)) * 4.0 / 12.0;
+    assertThat(SweptTwist.moment(back, 4.5)).isCloseTo(byHand, within(1e-12));
+  }
+}
