@@ -170,7 +170,8 @@ final class FuselageChoice {
     boolean guidelineLeft = findings.stream().anyMatch(f -> f.severity() == Severity.CAUTION);
     findings.addAll(clash(range));
     findings.addAll(decisions());
-    Workings workings = workings(length, diameter);
+    Workings workings = workings(length, diameter, body);
+    sizing.pricing().drag().ifPresent(drag -> findings.addAll(drag.findings(body)));
     findings.addAll(workings.findings());
     List<Price> prices = guidelineLeft ? prices(body) : List.of();
     return new Sized<>(body, range, workings, findings, prices);
@@ -242,7 +243,7 @@ final class FuselageChoice {
     return findings;
   }
 
-  private Workings workings(Step length, Step diameter) {
+  private Workings workings(Step length, Step diameter, Fuselage body) {
     List<Step> results = new ArrayList<>();
     results.add(Step.of(FuselageFormulas.FINENESS_RATIO, length, diameter));
     results.add(Step.of(FuselageFormulas.FRONTAL_AREA, diameter));
@@ -256,6 +257,7 @@ final class FuselageChoice {
               Step ring = Step.of(BodyShell.SECOND_MOMENT, diameter, wall);
               results.add(Step.of(BodyShell.BENDING_STIFFNESS, modulus, ring));
             });
+    sizing.pricing().drag().flatMap(drag -> drag.step(body)).ifPresent(results::add);
     return Workings.of(results);
   }
 }
