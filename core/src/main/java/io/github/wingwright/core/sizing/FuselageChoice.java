@@ -57,13 +57,16 @@ final class FuselageChoice {
   }
 
   static Sized<Fuselage> leastDrag(FuselageSizing sizing, DragArea drag) {
+    return least(sizing, "least drag area D/q in the feasible range", drag);
+  }
+
+  static Sized<Fuselage> least(FuselageSizing sizing, String closing, DragArea cost) {
     FuselageChoice choice = new FuselageChoice(sizing);
-    String closing = "least drag area D/q in the feasible range";
     Step length =
         sizing.fixedLength().isPresent()
             ? choice.lengthStep()
-            : choice.lengthStep(closing, () -> choice.lengthOfLeast((l, d) -> drag.dragArea(choice.shape, l, d)));
-    return choice.solved(length, closing, l -> choice.least(l, d -> drag.dragArea(choice.shape, l, d)));
+            : choice.lengthStep(closing, () -> choice.lengthOfLeast((l, d) -> cost.dragArea(choice.shape, l, d)));
+    return choice.solved(length, closing, l -> choice.least(l, d -> cost.dragArea(choice.shape, l, d)));
   }
 
   private interface OfBoth {

@@ -356,6 +356,16 @@ public final class FuselageSizing {
     return leastDrag(FlightDrag.of(flight, Length.metres(lengthOf())));
   }
 
+  /**
+   * Closes with the smallest body in the feasible range, by volume.
+   *
+   * @return the body with its range, workings, findings and prices
+   * @throws IllegalStateException if the length is neither fixed nor bounded
+   */
+  public Sized<Fuselage> smallest() {
+    return FuselageChoice.least(this, "least volume in the feasible range", BodyShape::volume);
+  }
+
   Negotiation negotiation() {
     return negotiation;
   }
