@@ -92,14 +92,15 @@ public final class BodyLayout {
                 double part = (double) i / STATIONS;
                 double x = end * part * part;
                 double sight = eye - slope * (eyeFromNose.si() - x);
-                least = Math.min(least, sight - shape.radius(x, length, diameter));
+                least = Math.min(least, sight - top(shape, x, length, diameter));
               }
               return least / eyeFromNose.si();
             });
   }
 
   /**
-   * The tail must clear the ground when the aeroplane rotates: a limit. Between wheel and tail the belly may be swept up.
+   * The tail must clear the ground when the aeroplane rotates: a limit. Between wheel and tail the belly may be swept up,
+   * beyond what the family has of its own; {@link DragArea#withUpsweep} is the price.
    *
    * @param rotation angle of rotation, positive: 10° to 15° to reach nine tenths of the greatest lift
    * @param wheelShare where the wheels touch, as a share of the length, 0 to 1
@@ -128,11 +129,19 @@ public final class BodyLayout {
               for (int i = 0; i <= STATIONS; i++) {
                 double x = length * (wheelShare + (1.0 - wheelShare) * i / STATIONS);
                 double raised = rise * Math.max(0.0, x - upsweepShare * length);
-                double belly = strut.si() + 0.5 * diameter - shape.radius(x, length, diameter) + raised;
+                double belly = strut.si() + 0.5 * diameter + bottom(shape, x, length, diameter) + raised;
                 least = Math.min(least, belly - slope * (x - wheelShare * length));
               }
               return least / length;
             });
+  }
+
+  private static double top(BodyShape shape, double x, double length, double diameter) {
+    return shape.centreHeight(x, length, diameter) + 0.5 * shape.height(x, length, diameter);
+  }
+
+  private static double bottom(BodyShape shape, double x, double length, double diameter) {
+    return shape.centreHeight(x, length, diameter) - 0.5 * shape.height(x, length, diameter);
   }
 
   /**

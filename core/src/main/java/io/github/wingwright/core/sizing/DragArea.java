@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.sizing;
 
+import io.github.wingwright.core.aerodynamics.AfterbodyDrag;
 import io.github.wingwright.core.basis.Finding;
+import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.geometry.BodyShape;
 import io.github.wingwright.core.geometry.Fuselage;
+import io.github.wingwright.core.quantity.Angle;
 import java.util.List;
 import java.util.Optional;
 
@@ -25,6 +28,37 @@ public interface DragArea {
    * @return D/q [m²], positive and finite
    */
   double dragArea(BodyShape shape, double length, double diameter);
+
+  /**
+   * The drag with that of an upswept afterbody on top.
+   *
+   * @param upsweep upsweep of the afterbody's centre line, 0° to 25°
+   * @return D/q + 3.83·u^2.5·A_max
+   */
+  default DragArea withUpsweep(Angle upsweep) {
+    Door.within(upsweep.degrees(), 0.0, 25.0, "upsweep in degrees");
+    double u = upsweep.radians();
+    DragArea straight = this;
+    return new DragArea() {
+      @Override
+      public double dragArea(BodyShape shape, double length, double diameter) {
+        double section = FuselageFormulas.frontalArea(diameter);
+        return straight.dragArea(shape, length, diameter) + AfterbodyDrag.upsweep(u, section);
+      }
+
+      @Override
+      public List<Finding> findings(Fuselage body) {
+        return straight.findings(body);
+      }
+
+      @Override
+      public Optional<Step> step(Fuselage body) {
+        Step section = Step.given("frontal area", "A_max", body.frontalArea(), Source.library("geometry of the body"));
+        Step swept = Step.of(AfterbodyDrag.UPSWEEP, Step.given("upsweep", "u", upsweep, Source.BRIEF), section);
+        return straight.step(body).map(s -> Step.sum("drag area of the upswept body", "F", List.of(s, swept)));
+      }
+    };
+  }
 
   /**
    * What is remarkable about the drag of a body.

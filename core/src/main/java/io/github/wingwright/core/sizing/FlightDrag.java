@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.sizing;
 
+import io.github.wingwright.core.aerodynamics.AfterbodyDrag;
 import io.github.wingwright.core.aerodynamics.BodyDrag;
 import io.github.wingwright.core.aerodynamics.BodyFormFactor;
 import io.github.wingwright.core.aerodynamics.FrictionModel;
@@ -22,7 +23,7 @@ import java.util.Optional;
  *
  * <pre>{@code D/q = C_f(V·L/ν)·FF(L/d)·S_wet}</pre>
  *
- * <p>The form factor is held at the nearest end of its fit outside of it, and a finding says so.
+ * <p>A flat base adds its own drag, less behind a thick layer. The form factor is held at the nearest end of its fit outside of it, and a finding says so.
  *
  * @param flight air and speed
  * @param friction how the layer is reckoned
@@ -59,7 +60,9 @@ public record FlightDrag(FlightCondition flight, FrictionModel friction, BodyFor
     double speed = flight.airspeed().si();
     double reynolds = Air.reynoldsNumber(speed, length, viscosity());
     double cf = friction.coefficient(reynolds, length, 0.0);
-    return cf * form.factor(form.domain().clamp(length / diameter), cf) * shape.wettedArea(length, diameter);
+    double body = cf * form.factor(form.domain().clamp(length / diameter), cf) * shape.wettedArea(length, diameter);
+    double base = shape.baseArea(length, diameter);
+    return base > 0.0 ? body + AfterbodyDrag.shieldedBase(body, base) : body;
   }
 
   private double viscosity() {
@@ -84,7 +87,13 @@ public record FlightDrag(FlightCondition flight, FrictionModel friction, BodyFor
     Step speed = Step.given("airspeed", "V", flight.airspeed(), Source.BRIEF);
     Step viscosity = flight.air().kinematicViscosityStep(Source.BRIEF);
     Step mach = Step.given("Mach number, low", "M", 0.0, Source.library("compressibility is left out below M 0.3"));
-    return Optional.of(component(body).step(speed, viscosity, mach));
+    Step attached = component(body).step(speed, viscosity, mach);
+    if (!(body.baseArea().si() > 0.0)) {
+      return Optional.of(attached);
+    }
+    Step area = Step.given("area of the base", "A_b", body.baseArea(), Source.library("geometry of the body"));
+    Step base = Step.of(AfterbodyDrag.SHIELDED_BASE, attached, area);
+    return Optional.of(Step.sum("drag area of fuselage and base", "F", List.of(attached, base)));
   }
 
   @Override

@@ -3,6 +3,7 @@ package io.github.wingwright.core.sizing;
 
 import io.github.wingwright.core.basis.Decision;
 import io.github.wingwright.core.basis.FeasibleRange;
+import io.github.wingwright.core.basis.FeasibleRegion;
 import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Price;
@@ -19,6 +20,8 @@ import io.github.wingwright.core.numerics.Tolerance;
 import io.github.wingwright.core.quantity.Length;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.StringJoiner;
 import java.util.function.DoubleSupplier;
 import java.util.function.DoubleUnaryOperator;
 
@@ -219,16 +222,35 @@ final class FuselageChoice {
   }
 
   private List<Finding> clash(FeasibleRange range) {
-    return range.clashes().stream()
-        .limit(1)
-        .map(
-            worst ->
-                Finding.of(
-                    range.limits().isEmpty() ? Severity.SERIOUS : Severity.CAUTION,
-                    "fuselage, considerations that clash",
-                    worst.describe(sizing.unit()) + " The body shown is the least bad one.",
-                    RULE))
-        .toList();
+    if (!range.isEmpty()) {
+      return List.of();
+    }
+    FeasibleRegion region = sizing.region();
+    StringJoiner advice = new StringJoiner(" ");
+    if (sizing.fixedLength().isEmpty() && region.conflict().isPresent()) {
+      advice.add(sentence(region.conflict().get().describe(sizing.unit())));
+    } else {
+      range.clashes().stream().limit(1).forEach(worst -> advice.add(worst.describe(sizing.unit())));
+      if (!region.isEmpty()) {
+        advice.add(
+            "With the length free they agree: lengths of "
+                + region.lengths().format(sizing.unit())
+                + ", diameters of "
+                + region.diameters().format(sizing.unit())
+                + ".");
+      }
+    }
+    advice.add("The body shown is the least bad one.");
+    return List.of(
+        Finding.of(
+            range.limits().isEmpty() ? Severity.SERIOUS : Severity.CAUTION,
+            "fuselage, considerations that clash",
+            advice.toString(),
+            RULE));
+  }
+
+  private static String sentence(String text) {
+    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 
   private List<Finding> decisions() {
@@ -250,6 +272,8 @@ final class FuselageChoice {
     List<Step> results = new ArrayList<>();
     results.add(Step.of(FuselageFormulas.FINENESS_RATIO, length, diameter));
     results.add(Step.of(FuselageFormulas.FRONTAL_AREA, diameter));
+    results.add(shape.volumeStep(length, diameter));
+    results.add(shape.wettedAreaStep(length, diameter));
     sizing
         .pricing()
         .shell()

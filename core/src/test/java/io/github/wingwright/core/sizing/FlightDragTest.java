@@ -15,6 +15,7 @@ import io.github.wingwright.core.geometry.BodyShape;
 import io.github.wingwright.core.geometry.Fuselage;
 import io.github.wingwright.core.mass.Material;
 import io.github.wingwright.core.mass.Materials;
+import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Density;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Pressure;
@@ -110,5 +111,33 @@ class FlightDragTest {
                         Source.BRIEF),
                     Length.millimetres(0.8)))
         .withMessage("material must have a known modulus of elasticity, was own foam");
+  }
+
+  @Test
+  void a_flat_base_adds_its_own_drag() {
+    FlightDrag drag = FlightDrag.of(HALL, LENGTH);
+    double skin = Math.PI * 0.03 * (0.3 + 0.015);
+    double cf = 1.328 / Math.sqrt(6 * 0.3 / HALL.air().kinematicViscosity().si());
+    double attached = cf * BodyFormFactor.hoernerLaminar(10, cf) * skin;
+    double base = Math.PI / 4 * 9e-4;
+    // Hoerner's blunt-based bodies: C_D,b = 0.029/√C_fB on the base (from memory).
+    double expected = attached + 0.029 / Math.sqrt(attached / base) * base;
+    assertThat(drag.dragArea(new Tube(), 0.3, 0.03)).isCloseTo(expected, within(2e-4 * expected));
+    Fuselage body = new Fuselage(new Tube(), LENGTH, Length.millimetres(30));
+    assertThat(drag.step(body).orElseThrow().value()).isCloseTo(drag.dragArea(new Tube(), 0.3, 0.03), within(1e-15));
+  }
+
+  @Test
+  void an_upsweep_costs_what_the_handbook_says() {
+    DragArea straight = FlightDrag.of(HALL, LENGTH);
+    DragArea swept = straight.withUpsweep(Angle.degrees(10));
+    double section = Math.PI / 4 * 9e-4;
+    // D/q = 3.83·u^2.5·A_max (Raymer, eq. 12.36, read in study notes): 0.04874075·A_max at 10°.
+    assertThat(swept.dragArea(BodyShape.capsule(), 0.3, 0.03) - straight.dragArea(BodyShape.capsule(), 0.3, 0.03))
+        .isCloseTo(0.04874075 * section, within(1e-8 * section));
+    Fuselage body = new Fuselage(BodyShape.capsule(), LENGTH, Length.millimetres(30));
+    assertThat(swept.step(body).orElseThrow().value())
+        .isCloseTo(swept.dragArea(BodyShape.capsule(), 0.3, 0.03), within(1e-15));
+    assertThat(swept.findings(body)).isEqualTo(straight.findings(body));
   }
 }
