@@ -90,6 +90,11 @@ public final class FeasibleRegion {
     public Side {
       points = List.copyOf(points);
     }
+
+    @Override
+    public String toString() {
+      return "side of " + points.size() + " points, bound by " + boundBy.map(Weighed::toString).orElse("the window");
+    }
   }
 
   /**
@@ -114,6 +119,11 @@ public final class FeasibleRegion {
         polygon.addAll(side.points().subList(0, side.points().size() - 1));
       }
       return List.copyOf(polygon);
+    }
+
+    @Override
+    public String toString() {
+      return "outline of " + sides.size() + " sides";
     }
 
     /**
@@ -143,6 +153,11 @@ public final class FeasibleRegion {
     /** Keeps a copy. */
     public Boundary {
       lines = lines.stream().map(List::copyOf).toList();
+    }
+
+    @Override
+    public String toString() {
+      return "boundary of " + consideration + " in " + lines.size() + " lines";
     }
   }
 

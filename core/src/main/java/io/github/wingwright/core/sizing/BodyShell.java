@@ -3,6 +3,7 @@ package io.github.wingwright.core.sizing;
 
 import io.github.wingwright.core.basis.Formula;
 import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.mass.Material;
 import io.github.wingwright.core.quantity.Density;
 import io.github.wingwright.core.quantity.FlexuralRigidity;
 import io.github.wingwright.core.quantity.Force;
@@ -78,6 +79,25 @@ public record BodyShell(Length wall, Density density, Pressure modulus) implemen
    */
   public static BodyShell of(Length wall, Density density, Pressure modulus) {
     return new BodyShell(wall, density, modulus);
+  }
+
+  /**
+   * The wall of a body of a material whose stiffness is known.
+   *
+   * @param material what it is made of
+   * @param wall thickness of the wall, positive
+   * @return the wall, of the likely density and modulus
+   * @throws IllegalArgumentException if the modulus of the material is not known
+   */
+  public static BodyShell of(Material material, Length wall) {
+    Pressure modulus =
+        material
+            .elasticModulus()
+            .orElseThrow(
+                () ->
+                    new IllegalArgumentException(
+                        "material must have a known modulus of elasticity, was " + material.name()));
+    return new BodyShell(wall, material.density(), modulus);
   }
 
   /**

@@ -1,18 +1,26 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.sizing;
 
+import io.github.wingwright.core.aerodynamics.AfterbodyDrag;
+import io.github.wingwright.core.basis.Finding;
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.geometry.BodyShape;
+import io.github.wingwright.core.geometry.Fuselage;
+import io.github.wingwright.core.quantity.Angle;
+import java.util.List;
+import java.util.Optional;
 
 /**
  * The drag of a body as the area that, times dynamic pressure, gives the force: D = q·(D/q).
  *
- * <p>Sizing needs no more of aerodynamics than this. It is called in loops: it must not allocate.
+ * <p>Sizing needs no more of aerodynamics than this. {@link FlightDrag} is the estimate that comes with the library.
  */
 @FunctionalInterface
 public interface DragArea {
 
   /**
-   * The drag area.
+   * The drag area. It is called in loops and must not allocate.
    *
    * @param shape family of the body
    * @param length length L [m]
@@ -20,4 +28,55 @@ public interface DragArea {
    * @return D/q [m²], positive and finite
    */
   double dragArea(BodyShape shape, double length, double diameter);
+
+  /**
+   * The drag with that of an upswept afterbody on top.
+   *
+   * @param upsweep upsweep of the afterbody's centre line, 0° to 25°
+   * @return D/q + 3.83·u^2.5·A_max
+   */
+  default DragArea withUpsweep(Angle upsweep) {
+    Door.within(upsweep.degrees(), 0.0, 25.0, "upsweep in degrees");
+    double u = upsweep.radians();
+    DragArea straight = this;
+    return new DragArea() {
+      @Override
+      public double dragArea(BodyShape shape, double length, double diameter) {
+        double section = FuselageFormulas.frontalArea(diameter);
+        return straight.dragArea(shape, length, diameter) + AfterbodyDrag.upsweep(u, section);
+      }
+
+      @Override
+      public List<Finding> findings(Fuselage body) {
+        return straight.findings(body);
+      }
+
+      @Override
+      public Optional<Step> step(Fuselage body) {
+        Step section = Step.given("frontal area", "A_max", body.frontalArea(), Source.library("geometry of the body"));
+        Step swept = Step.of(AfterbodyDrag.UPSWEEP, Step.given("upsweep", "u", upsweep, Source.BRIEF), section);
+        return straight.step(body).map(s -> Step.sum("drag area of the upswept body", "F", List.of(s, swept)));
+      }
+    };
+  }
+
+  /**
+   * What is remarkable about the drag of a body.
+   *
+   * @param body the body
+   * @return findings, usually none
+   */
+  default List<Finding> findings(Fuselage body) {
+    return List.of();
+  }
+
+  /**
+   * The drag of a body with its workings.
+   *
+   * @param body the body
+   * @return the step, empty if there are no workings
+   */
+  default Optional<Step> step(Fuselage body) {
+    return Optional.empty();
+  }
 }

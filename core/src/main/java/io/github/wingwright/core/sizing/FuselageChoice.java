@@ -3,6 +3,7 @@ package io.github.wingwright.core.sizing;
 
 import io.github.wingwright.core.basis.Decision;
 import io.github.wingwright.core.basis.FeasibleRange;
+import io.github.wingwright.core.basis.FeasibleRegion;
 import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Price;
@@ -19,6 +20,8 @@ import io.github.wingwright.core.numerics.Tolerance;
 import io.github.wingwright.core.quantity.Length;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.StringJoiner;
 import java.util.function.DoubleSupplier;
 import java.util.function.DoubleUnaryOperator;
 
@@ -57,13 +60,16 @@ final class FuselageChoice {
   }
 
   static Sized<Fuselage> leastDrag(FuselageSizing sizing, DragArea drag) {
+    return least(sizing, "least drag area D/q in the feasible range", drag);
+  }
+
+  static Sized<Fuselage> least(FuselageSizing sizing, String closing, DragArea cost) {
     FuselageChoice choice = new FuselageChoice(sizing);
-    String closing = "least drag area D/q in the feasible range";
     Step length =
         sizing.fixedLength().isPresent()
             ? choice.lengthStep()
-            : choice.lengthStep(closing, () -> choice.lengthOfLeast((l, d) -> drag.dragArea(choice.shape, l, d)));
-    return choice.solved(length, closing, l -> choice.least(l, d -> drag.dragArea(choice.shape, l, d)));
+            : choice.lengthStep(closing, () -> choice.lengthOfLeast((l, d) -> cost.dragArea(choice.shape, l, d)));
+    return choice.solved(length, closing, l -> choice.least(l, d -> cost.dragArea(choice.shape, l, d)));
   }
 
   private interface OfBoth {
@@ -170,7 +176,8 @@ final class FuselageChoice {
     boolean guidelineLeft = findings.stream().anyMatch(f -> f.severity() == Severity.CAUTION);
     findings.addAll(clash(range));
     findings.addAll(decisions());
-    Workings workings = workings(length, diameter);
+    Workings workings = workings(length, diameter, body);
+    sizing.pricing().drag().ifPresent(drag -> findings.addAll(drag.findings(body)));
     findings.addAll(workings.findings());
     List<Price> prices = guidelineLeft ? prices(body) : List.of();
     return new Sized<>(body, range, workings, findings, prices);
@@ -215,16 +222,35 @@ final class FuselageChoice {
   }
 
   private List<Finding> clash(FeasibleRange range) {
-    return range.clashes().stream()
-        .limit(1)
-        .map(
-            worst ->
-                Finding.of(
-                    range.limits().isEmpty() ? Severity.SERIOUS : Severity.CAUTION,
-                    "fuselage, considerations that clash",
-                    worst.describe(sizing.unit()) + " The body shown is the least bad one.",
-                    RULE))
-        .toList();
+    if (!range.isEmpty()) {
+      return List.of();
+    }
+    FeasibleRegion region = sizing.region();
+    StringJoiner advice = new StringJoiner(" ");
+    if (sizing.fixedLength().isEmpty() && region.conflict().isPresent()) {
+      advice.add(sentence(region.conflict().get().describe(sizing.unit())));
+    } else {
+      range.clashes().stream().limit(1).forEach(worst -> advice.add(worst.describe(sizing.unit())));
+      if (!region.isEmpty()) {
+        advice.add(
+            "With the length free they agree: lengths of "
+                + region.lengths().format(sizing.unit())
+                + ", diameters of "
+                + region.diameters().format(sizing.unit())
+                + ".");
+      }
+    }
+    advice.add("The body shown is the least bad one.");
+    return List.of(
+        Finding.of(
+            range.limits().isEmpty() ? Severity.SERIOUS : Severity.CAUTION,
+            "fuselage, considerations that clash",
+            advice.toString(),
+            RULE));
+  }
+
+  private static String sentence(String text) {
+    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 
   private List<Finding> decisions() {
@@ -242,10 +268,12 @@ final class FuselageChoice {
     return findings;
   }
 
-  private Workings workings(Step length, Step diameter) {
+  private Workings workings(Step length, Step diameter, Fuselage body) {
     List<Step> results = new ArrayList<>();
     results.add(Step.of(FuselageFormulas.FINENESS_RATIO, length, diameter));
     results.add(Step.of(FuselageFormulas.FRONTAL_AREA, diameter));
+    results.add(shape.volumeStep(length, diameter));
+    results.add(shape.wettedAreaStep(length, diameter));
     sizing
         .pricing()
         .shell()
@@ -256,6 +284,7 @@ final class FuselageChoice {
               Step ring = Step.of(BodyShell.SECOND_MOMENT, diameter, wall);
               results.add(Step.of(BodyShell.BENDING_STIFFNESS, modulus, ring));
             });
+    sizing.pricing().drag().flatMap(drag -> drag.step(body)).ifPresent(results::add);
     return Workings.of(results);
   }
 }

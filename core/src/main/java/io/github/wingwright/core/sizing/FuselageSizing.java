@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.sizing;
 
+import io.github.wingwright.core.atmosphere.FlightCondition;
 import io.github.wingwright.core.basis.Consideration;
 import io.github.wingwright.core.basis.Decision;
 import io.github.wingwright.core.basis.FeasibleRange;
@@ -342,6 +343,27 @@ public final class FuselageSizing {
    */
   public Sized<Fuselage> leastDrag(DragArea drag) {
     return FuselageChoice.leastDrag(draggingAs(drag), drag);
+  }
+
+  /**
+   * Closes with the body of least drag in flight, by the library's own estimate.
+   *
+   * @param flight air and speed
+   * @return the body with its range, workings, findings and prices
+   * @throws IllegalStateException if the length is neither fixed nor bounded
+   */
+  public Sized<Fuselage> leastDrag(FlightCondition flight) {
+    return leastDrag(FlightDrag.of(flight, Length.metres(lengthOf())));
+  }
+
+  /**
+   * Closes with the smallest body in the feasible range, by volume.
+   *
+   * @return the body with its range, workings, findings and prices
+   * @throws IllegalStateException if the length is neither fixed nor bounded
+   */
+  public Sized<Fuselage> smallest() {
+    return FuselageChoice.least(this, "least volume in the feasible range", BodyShape::volume);
   }
 
   Negotiation negotiation() {

@@ -2,6 +2,7 @@
 package io.github.wingwright.core.sizing;
 
 import io.github.wingwright.core.geometry.AirfoilSection;
+import io.github.wingwright.core.quantity.Length;
 
 /**
  * What of a wing stays while its chord is negotiated.
@@ -16,6 +17,11 @@ public record WingFrame(double span, double taperRatio, AirfoilSection section) 
   public WingFrame {
     Door.positive(span, "span");
     Door.within(taperRatio, 0.0, 1.5, "taper ratio");
+  }
+
+  @Override
+  public String toString() {
+    return "span " + Length.metres(span) + ", λ " + Considerations.number(taperRatio) + ", " + section.name();
   }
 
   /**

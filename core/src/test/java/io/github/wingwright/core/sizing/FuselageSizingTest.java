@@ -253,4 +253,52 @@ class FuselageSizingTest {
         .isThrownBy(() -> hallGlider().length(Length.millimetres(30)).diameter(Length.millimetres(31)))
         .withMessageContaining("capsule");
   }
+
+  @Test
+  void a_clash_at_a_free_length_is_explained_over_length_and_diameter() {
+    Sized<Fuselage> body =
+        FuselageSizing.of(BodyShape.capsule())
+            .considering(MACHINE)
+            .considering(finenessWithin(6, 14))
+            .considering(enclosing(Volume.cubicCentimetres(400), packingFraction(0.6)))
+            .leastDrag(SKIN);
+    assertThat(body.findings().stream().map(Finding::message))
+        .anySatisfy(
+            message ->
+                assertThat(message)
+                    .startsWith("\"length at most 300 mm\", \"fineness ratio 6 to 14\" and \"encloses")
+                    .contains("relaxed to 318.7 mm")
+                    .endsWith("The body shown is the least bad one."));
+  }
+
+  @Test
+  void a_clash_at_a_fixed_length_says_at_which_lengths_there_is_none() {
+    Sized<Fuselage> body =
+        FuselageSizing.of(BodyShape.capsule())
+            .considering(finenessWithin(6, 10))
+            .considering(diameterAtLeast(Length.millimetres(30)))
+            .length(Length.millimetres(150))
+            .leastDrag(SKIN);
+    assertThat(body.findings().stream().map(Finding::message))
+        .anySatisfy(message -> assertThat(message).contains("With the length free they agree: lengths of 180 to 225 mm"));
+  }
+
+  @Test
+  void a_volume_is_met_by_length_where_the_diameter_is_fixed_and_by_the_cheaper_of_both_where_it_is_free() {
+    FuselageSizing base =
+        FuselageSizing.of(BodyShape.capsule())
+            .considering(enclosing(Volume.cubicCentimetres(60), packingFraction(0.6)))
+            .considering(lengthAtMost(Length.millimetres(600)));
+    Sized<Fuselage> byLength =
+        base.considering(diameterAtLeast(Length.millimetres(25)))
+            .considering(diameterAtMost(Length.millimetres(25)))
+            .leastDrag(SKIN);
+    assertThat(byLength.value().diameter().millimetres()).isCloseTo(25, within(1e-9));
+    assertThat(byLength.value().volume().cubicCentimetres()).isCloseTo(100, within(1e-3));
+    Sized<Fuselage> byBoth = base.leastDrag(SKIN);
+    assertThat(SKIN.dragArea(BodyShape.capsule(), byBoth.value().length().si(), byBoth.value().diameter().si()))
+        .as("least skin around a volume is a sphere")
+        .isLessThan(SKIN.dragArea(BodyShape.capsule(), byLength.value().length().si(), 0.025));
+    assertThat(byBoth.value().finenessRatio()).isCloseTo(1, within(1e-3));
+  }
 }

@@ -1,0 +1,294 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.sizing;
+
+import io.github.wingwright.core.aerodynamics.AfterbodyDrag;
+import io.github.wingwright.core.basis.Consideration;
+import io.github.wingwright.core.basis.Formula;
+import io.github.wingwright.core.basis.Interval;
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Strength;
+import io.github.wingwright.core.geometry.BodyShape;
+import io.github.wingwright.core.quantity.Angle;
+import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.quantity.Mass;
+import io.github.wingwright.core.quantity.NamedUnit;
+import io.github.wingwright.core.quantity.Speed;
+
+/**
+ * Considerations on how a body is laid out: the wing on it, the view out of it, the ground below it, its tail end and its
+ * balance.
+ *
+ * <p>Places along the body are shares of its length, so that they move with it.
+ */
+public final class BodyLayout {
+  /** Angle by which a pilot must see below the horizon over the nose, on approach. */
+  public static final Formula OVER_NOSE_ANGLE =
+      Formula.named("over-nose angle")
+          .gives("α", NamedUnit.NUMBER)
+          .as("γ + 0.07·V")
+          .where("γ", "angle of the approach in degrees", 0, 10)
+          .where("V", "approach speed in knots", 20, 200)
+          .from(Source.restated("Raymer, Aircraft Design: A Conceptual Approach, 6th ed., 2018", "eq. 9.1"))
+          .computedBy(BodyLayout::overNoseDegrees);
+
+  private static final Source AFTERBODY = AfterbodyDrag.CLOSURE.source();
+  private static final int STATIONS = 64;
+
+  private BodyLayout() {}
+
+  /**
+   * The over-nose angle, in degrees.
+   *
+   * @param approachDegrees angle of the approach γ [°]
+   * @param knots approach speed V [kt]
+   * @return α [°]; 3° at 100 kt need 10°
+   */
+  public static double overNoseDegrees(double approachDegrees, double knots) {
+    return approachDegrees + 0.07 * knots;
+  }
+
+  /**
+   * The over-nose angle that an approach needs.
+   *
+   * @param approach angle of the approach, positive down
+   * @param speed approach speed, positive
+   * @return the angle below the horizon
+   */
+  public static Angle overNoseAngle(Angle approach, Speed speed) {
+    Door.notNegative(approach, "angle of the approach");
+    Door.positive(speed, "approach speed");
+    return Angle.degrees(overNoseDegrees(approach.degrees(), speed.knots()));
+  }
+
+  /**
+   * The pilot must see over the nose: a limit. The line of sight goes from the eye down by the angle and must pass above
+   * the contour from the foot of the windscreen to the nose tip.
+   *
+   * @param angle angle below the horizon, positive
+   * @param eyeFromNose distance of the eye aft of the nose tip, positive
+   * @param eyeBelowTop how far the eye lies below the top of the greatest section; negative under a raised canopy
+   * @param windscreenFromNose distance of the windscreen's foot aft of the nose tip, positive, ahead of the eye
+   * @return the line of sight clears the contour
+   */
+  public static ShapeConsideration seesOverNose(
+      Angle angle, Length eyeFromNose, Length eyeBelowTop, Length windscreenFromNose) {
+    Door.positive(angle, "over-nose angle");
+    Door.positive(eyeFromNose, "distance of the eye from the nose");
+    Door.positive(windscreenFromNose, "distance of the windscreen from the nose");
+    Door.inOrder(windscreenFromNose, eyeFromNose, "distance from the nose, of windscreen and eye");
+    double slope = angle.tangent();
+    return shape ->
+        new Monotone(
+            "sees " + angle + " over the nose from " + eyeFromNose + " behind its tip",
+            Strength.LIMIT,
+            Source.restated("Raymer, Aircraft Design: A Conceptual Approach, 6th ed., 2018", "sec. 9.3"),
+            true,
+            (length, diameter) -> {
+              double eye = 0.5 * diameter - eyeBelowTop.si();
+              double least = Double.POSITIVE_INFINITY;
+              double end = Math.min(windscreenFromNose.si(), length);
+              for (int i = 0; i <= STATIONS; i++) {
+                // Stations crowd towards the tip, where the contour bends.
+                double part = (double) i / STATIONS;
+                double x = end * part * part;
+                double sight = eye - slope * (eyeFromNose.si() - x);
+                least = Math.min(least, sight - top(shape, x, length, diameter));
+              }
+              return least / eyeFromNose.si();
+            });
+  }
+
+  /**
+   * The tail must clear the ground when the aeroplane rotates: a limit. Between wheel and tail the belly may be swept up,
+   * beyond what the family has of its own; {@link DragArea#withUpsweep} is the price.
+   *
+   * @param rotation angle of rotation, positive: 10° to 15° to reach nine tenths of the greatest lift
+   * @param wheelShare where the wheels touch, as a share of the length, 0 to 1
+   * @param strut how far below the greatest section's belly the wheels touch, positive
+   * @param upsweepShare where the upsweep of the centre line begins, as a share of the length
+   * @param upsweep angle of the upsweep, not negative
+   * @return the belly stays above the line from the wheel at that angle
+   */
+  public static ShapeConsideration clearsGroundAtRotation(
+      Angle rotation, double wheelShare, Length strut, double upsweepShare, Angle upsweep) {
+    Door.positive(rotation, "angle of rotation");
+    Door.within(wheelShare, 0.0, 1.0, "place of the wheels");
+    Door.positive(strut, "height of the belly above the ground");
+    Door.within(upsweepShare, 0.0, 1.0, "start of the upsweep");
+    Door.notNegative(upsweep, "upsweep");
+    double slope = rotation.tangent();
+    double rise = upsweep.tangent();
+    return shape ->
+        new Monotone(
+            "clears the ground at a rotation of " + rotation,
+            Strength.LIMIT,
+            Source.restated("Raymer, Aircraft Design: A Conceptual Approach, 6th ed., 2018", "figs 11.3 to 11.5"),
+            true,
+            (length, diameter) -> {
+              double least = Double.POSITIVE_INFINITY;
+              for (int i = 0; i <= STATIONS; i++) {
+                double x = length * (wheelShare + (1.0 - wheelShare) * i / STATIONS);
+                double raised = rise * Math.max(0.0, x - upsweepShare * length);
+                double belly = strut.si() + 0.5 * diameter + bottom(shape, x, length, diameter) + raised;
+                least = Math.min(least, belly - slope * (x - wheelShare * length));
+              }
+              return least / length;
+            });
+  }
+
+  private static double top(BodyShape shape, double x, double length, double diameter) {
+    return shape.centreHeight(x, length, diameter) + 0.5 * shape.height(x, length, diameter);
+  }
+
+  private static double bottom(BodyShape shape, double x, double length, double diameter) {
+    return shape.centreHeight(x, length, diameter) - 0.5 * shape.height(x, length, diameter);
+  }
+
+  /**
+   * The tail must close gently enough for the flow to follow: a guideline. Counted is the contour's angle where the radius
+   * has come down to half; behind that a small blunt end is a base.
+   *
+   * @param most greatest angle of the contour against the axis, positive
+   * @return angle ≤ most
+   */
+  public static ShapeConsideration afterbodyClosesWithin(Angle most) {
+    Door.positive(most, "closure angle");
+    double limit = most.tangent();
+    return shape ->
+        new Monotone(
+            "tail closes at no more than " + most,
+            Strength.GUIDELINE,
+            AFTERBODY,
+            false,
+            (length, diameter) -> 1.0 - closureSlope(shape, length, diameter) / limit);
+  }
+
+  /**
+   * Slope of the contour where the aft radius is half the greatest.
+   *
+   * @param shape family of the body
+   * @param length length L [m]
+   * @param diameter diameter d [m]
+   * @return −dr/dx; of a spheroid √3·d/L
+   */
+  public static double closureSlope(BodyShape shape, double length, double diameter) {
+    double low = 0.5 * length;
+    double high = length;
+    double half = 0.25 * diameter;
+    for (int i = 0; i < 60; i++) {
+      double middle = 0.5 * (low + high);
+      if (shape.radius(middle, length, diameter) > half) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    double step = 1e-5 * length;
+    double before = shape.radius(low - step, length, diameter);
+    double after = shape.radius(Math.min(length, low + step), length, diameter);
+    return (before - after) / (Math.min(length, low + step) - (low - step));
+  }
+
+  /**
+   * The wing must pass through the body: a limit.
+   *
+   * @param thickness thickness of the wing where it passes through, positive
+   * @param heightShare how far above or below the axis its middle lies, as a share of the radius, 0 to less than 1
+   * @param wall wall that must remain above and below, not negative
+   * @return (1 − share)·d ≥ thickness + 2·wall
+   */
+  public static Consideration carriesWingThrough(Length thickness, double heightShare, Length wall) {
+    Door.positive(thickness, "thickness of the wing");
+    Door.notNegative(wall, "wall");
+    if (!(heightShare >= 0.0 && heightShare < 1.0)) {
+      throw new IllegalArgumentException("height of the wing must be 0 to less than 1 radius, was " + heightShare);
+    }
+    double least = (thickness.si() + 2.0 * wall.si()) / (1.0 - heightShare);
+    return new DiameterWithin(
+        "carries a wing of " + thickness + " through", Strength.LIMIT, Source.DEFINITION, Interval.atLeast(least));
+  }
+
+  /**
+   * The wing's saddle and its travel must lie where the body is thick: a limit.
+   *
+   * @param rootChord chord of the wing on the body, positive
+   * @param travel how far the wing may be moved, not negative
+   * @param share what counts as thick, as a share of the greatest radius, 0.5 to 1
+   * @return length of the thick part ≥ chord + travel
+   */
+  public static ShapeConsideration carriesSaddle(Length rootChord, Length travel, double share) {
+    Door.positive(rootChord, "root chord");
+    Door.notNegative(travel, "travel of the wing");
+    Door.within(share, 0.5, 1.0, "share of the radius");
+    double needed = rootChord.si() + travel.si();
+    return shape ->
+        new Monotone(
+            "carries a saddle of " + rootChord + " with " + travel + " of travel",
+            Strength.LIMIT,
+            Source.BRIEF,
+            false,
+            (length, diameter) -> thickPart(shape, length, diameter, share) / needed - 1.0);
+  }
+
+  private static double thickPart(BodyShape shape, double length, double diameter, double share) {
+    // Rounding at the very radius must not take the cylinder away.
+    double radius = 0.5 * diameter * share * (1.0 - 1e-12);
+    double widest = widest(shape, length, diameter);
+    return crossing(shape, length, diameter, radius, widest, length) - crossing(shape, length, diameter, radius, widest, 0.0);
+  }
+
+  private static double widest(BodyShape shape, double length, double diameter) {
+    double best = 0.5 * length;
+    for (int i = 1; i < STATIONS; i++) {
+      double x = length * i / STATIONS;
+      if (shape.radius(x, length, diameter) > shape.radius(best, length, diameter)) {
+        best = x;
+      }
+    }
+    return best;
+  }
+
+  private static double crossing(
+      BodyShape shape, double length, double diameter, double radius, double thick, double thin) {
+    double in = thick;
+    double out = thin;
+    for (int i = 0; i < 60; i++) {
+      double middle = 0.5 * (in + out);
+      if (shape.radius(middle, length, diameter) >= radius) {
+        in = middle;
+      } else {
+        out = middle;
+      }
+    }
+    return in;
+  }
+
+  /**
+   * The nose must be long enough to balance without too much ballast: a guideline.
+   *
+   * <pre>{@code
+   * m_b = m·(x_s − x_t)/(x_t − x_b) ≤ most,   x_s and x_t shares of the length
+   * }</pre>
+   *
+   * @param most most ballast, positive
+   * @param empty mass without ballast, positive
+   * @param emptyShare where its centre of gravity lies, as a share of the length
+   * @param wantedShare where the centre of gravity is wanted, as a share of the length, ahead of it
+   * @param ballastFromNose distance of the ballast from the nose tip, positive
+   * @return a least length
+   */
+  public static Consideration ballastAtMost(
+      Mass most, Mass empty, double emptyShare, double wantedShare, Length ballastFromNose) {
+    Door.positive(most, "most ballast");
+    Door.positive(empty, "mass without ballast");
+    Door.within(emptyShare, 0.0, 1.0, "place of the centre of gravity without ballast");
+    Door.within(wantedShare, 0.0, emptyShare, "wanted place of the centre of gravity");
+    Door.positive(ballastFromNose, "distance of the ballast from the nose");
+    double lever = wantedShare * most.si() - empty.si() * (emptyShare - wantedShare);
+    // Even in a body without end the ballast has only so long a lever.
+    Interval lengths =
+        lever > 0.0 ? Interval.atLeast(most.si() * ballastFromNose.si() / lever) : Interval.NONE;
+    return new LengthWithin(
+        "balances with at most " + most + " of ballast", Strength.GUIDELINE, Source.DEFINITION, lengths);
+  }
+}

@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.sizing;
+
+import io.github.wingwright.core.basis.Consideration;
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Strength;
+import io.github.wingwright.core.quantity.Length;
+
+/**
+ * The space of the machine, as far as it concerns one long round part: lying on the bed, straight or at a slant, or
+ * standing.
+ *
+ * <p>A part of length p and width w lying at an angle θ to the side a takes p·cos θ + w·sin θ of a and p·sin θ + w·cos θ of
+ * b. The longest part of a width is found where both sides are used up:
+ *
+ * <pre>{@code
+ * a·sin θ − b·cos θ = w·(sin²θ − cos²θ)        p = (a − w·sin θ)/cos θ
+ * }</pre>
+ *
+ * <p>On a square bed θ = 45° and p = √2·a − w. Subtract what skirts and clips take before.
+ */
+public final class BuildSpace {
+  private static final int HALVINGS = 80;
+
+  private BuildSpace() {}
+
+  /**
+   * The longest part of a width that lies on a bed, straight or at a slant.
+   *
+   * @param a one side of the bed [m], positive
+   * @param b the other side of the bed [m], positive
+   * @param width width of the part [m], not negative
+   * @return p [m]; 0 if the part is wider than the bed. A bed of 250 mm × 210 mm takes 297.1082 mm of 30 mm width
+   */
+  public static double longestLying(double a, double b, double width) {
+    double longer = Math.max(a, b);
+    double shorter = Math.min(a, b);
+    if (width > shorter) {
+      return 0.0;
+    }
+    // Straight along the longer side; at a slant the angle from that side lies between 0 and 45°.
+    double low = 0.0;
+    double high = 0.25 * Math.PI;
+    for (int i = 0; i < HALVINGS; i++) {
+      double middle = 0.5 * (low + high);
+      if (alongLonger(longer, width, middle) <= acrossShorter(shorter, width, middle)) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    return Math.max(longer, Math.min(alongLonger(longer, width, low), acrossShorter(shorter, width, low)));
+  }
+
+  private static double alongLonger(double a, double width, double angle) {
+    return (a - width * Math.sin(angle)) / Math.cos(angle);
+  }
+
+  private static double acrossShorter(double b, double width, double angle) {
+    double sine = Math.sin(angle);
+    return sine == 0.0 ? Double.POSITIVE_INFINITY : (b - width * Math.cos(angle)) / sine;
+  }
+
+  /**
+   * The body must come out of the machine: a limit that couples length and diameter, because a thicker part lies less
+   * slanted.
+   *
+   * @param a one side of the bed, positive
+   * @param b the other side of the bed, positive
+   * @param height height of the space, positive
+   * @param segments greatest number of pieces, at least 1
+   * @param joint length by which two pieces overlap in a joint, not negative
+   * @return length ≤ segments·longest(d) − (segments − 1)·joint
+   */
+  public static Consideration fitsInto(Length a, Length b, Length height, int segments, Length joint) {
+    Door.positive(a, "side of the bed");
+    Door.positive(b, "side of the bed");
+    Door.positive(height, "height of the build space");
+    Door.notNegative(joint, "overlap of a joint");
+    if (segments < 1) {
+      throw new IllegalArgumentException("segments must be at least 1, was " + segments);
+    }
+    String pieces = segments == 1 ? "in one piece" : "in " + segments + " segments";
+    return new Monotone(
+        "fits into " + a + " × " + b + " × " + height + " " + pieces,
+        Strength.LIMIT,
+        Source.BRIEF,
+        false,
+        (length, diameter) -> {
+          double lying = diameter > height.si() ? 0.0 : longestLying(a.si(), b.si(), diameter);
+          double standing = diameter <= Math.min(a.si(), b.si()) ? height.si() : 0.0;
+          double longest = segments * Math.max(lying, standing) - (segments - 1) * joint.si();
+          return longest / length - 1.0;
+        });
+  }
+}

@@ -1,0 +1,350 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.sizing;
+
+import io.github.wingwright.core.basis.Consideration;
+import io.github.wingwright.core.basis.Interval;
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Strength;
+import io.github.wingwright.core.geometry.BodyShape;
+import io.github.wingwright.core.geometry.Fuselage;
+import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.quantity.Mass;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * Real things inside a body, one behind the other along its axis, with a wall, a clearance around each and a gap between.
+ *
+ * <p>Each goes as far forward as it fits. A body of these families is thickest somewhere and thinner to both ends, so in a
+ * given order nothing is gained by leaving room in front; where the order is free all orders are tried.
+ *
+ * <p>Immutable: each call returns a new one.
+ */
+public final class Contents {
+  /** All orders of seven things are 5,040. */
+  public static final int MOST_IN_ANY_ORDER = 7;
+
+  private final List<Thing> things;
+  private final double wall;
+  private final double clearance;
+  private final double gap;
+  private final boolean anyOrder;
+
+  private Contents(List<Thing> things, double wall, double clearance, double gap, boolean anyOrder) {
+    this.things = List.copyOf(things);
+    this.wall = wall;
+    this.clearance = clearance;
+    this.gap = gap;
+    this.anyOrder = anyOrder;
+    if (things.isEmpty()) {
+      throw new IllegalArgumentException("contents need at least one thing, got none");
+    }
+    if (anyOrder && things.size() > MOST_IN_ANY_ORDER) {
+      throw new IllegalArgumentException(
+          "things in any order must be at most " + MOST_IN_ANY_ORDER + ", were " + things.size());
+    }
+  }
+
+  /**
+   * Things from the nose aft.
+   *
+   * @param things the things, at least one
+   * @return the contents, without wall, clearance or gap
+   */
+  public static Contents of(Thing... things) {
+    return new Contents(List.of(things), 0.0, 0.0, 0.0, false);
+  }
+
+  /**
+   * Inside a wall.
+   *
+   * @param thickness thickness of the wall, not negative
+   * @return the new contents
+   */
+  public Contents insideWall(Length thickness) {
+    return new Contents(things, Door.notNegative(thickness, "wall").si(), clearance, gap, anyOrder);
+  }
+
+  /**
+   * With room around each thing.
+   *
+   * @param room least distance from the inside of the wall, not negative
+   * @return the new contents
+   */
+  public Contents withClearance(Length room) {
+    return new Contents(things, wall, Door.notNegative(room, "clearance").si(), gap, anyOrder);
+  }
+
+  /**
+   * With room between one thing and the next.
+   *
+   * @param room least distance, not negative
+   * @return the new contents
+   */
+  public Contents withGap(Length room) {
+    return new Contents(things, wall, clearance, Door.notNegative(room, "gap").si(), anyOrder);
+  }
+
+  /**
+   * In whatever order fits.
+   *
+   * @return the new contents
+   * @throws IllegalArgumentException if there are more than {@value #MOST_IN_ANY_ORDER} things
+   */
+  public Contents inAnyOrder() {
+    return new Contents(things, wall, clearance, gap, true);
+  }
+
+  /**
+   * Where everything lies.
+   *
+   * @param places the things from the nose aft, with the distance of each one's front from the nose tip
+   */
+  public record Placing(List<Place> places) {
+    /** Keeps a copy. */
+    public Placing {
+      places = List.copyOf(places);
+    }
+
+    /**
+     * The mass of all things.
+     *
+     * @return the sum
+     */
+    public Mass mass() {
+      return Mass.kilograms(places.stream().mapToDouble(p -> p.thing().mass().si()).sum());
+    }
+
+    /**
+     * The centre of gravity of the contents.
+     *
+     * @return its distance from the nose tip; of things without mass the mean of their middles
+     */
+    public Length centreOfGravity() {
+      double mass = mass().si();
+      double moment = 0.0;
+      for (Place p : places) {
+        double weight = mass > 0.0 ? p.thing().mass().si() / mass : 1.0 / places.size();
+        moment += weight * (p.front().si() + 0.5 * p.thing().length().si());
+      }
+      return Length.metres(moment);
+    }
+  }
+
+  /**
+   * Where one thing lies.
+   *
+   * @param thing the thing
+   * @param front distance of its front from the nose tip
+   */
+  public record Place(Thing thing, Length front) {}
+
+  /**
+   * Places everything in a body.
+   *
+   * @param body the body
+   * @return where everything lies, empty if it does not fit
+   */
+  public Optional<Placing> placedIn(Fuselage body) {
+    double[] fronts = new double[things.size()];
+    double length = body.length().si();
+    double diameter = body.diameter().si();
+    for (int[] order : orders()) {
+      if (fits(body.shape(), length, diameter, order, fronts)) {
+        List<Place> places = new ArrayList<>();
+        for (int i = 0; i < order.length; i++) {
+          places.add(new Place(things.get(order[i]), Length.metres(fronts[i])));
+        }
+        return Optional.of(new Placing(places));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * The things must fit: a limit. The smallest body that holds them is found by {@link FuselageSizing#smallest()}.
+   *
+   * @return the consideration
+   */
+  public ShapeConsideration asConsideration() {
+    String names = things.stream().map(Thing::name).collect(Collectors.joining(", "));
+    return shape -> new Holding("holds " + names, this, shape, leastLength(shape));
+  }
+
+  private List<int[]> orders() {
+    int[] given = new int[things.size()];
+    for (int i = 0; i < given.length; i++) {
+      given[i] = i;
+    }
+    List<int[]> orders = new ArrayList<>();
+    orders.add(given.clone());
+    if (anyOrder) {
+      permute(given, 0, orders);
+    }
+    return orders;
+  }
+
+  private static void permute(int[] order, int from, List<int[]> all) {
+    if (from == order.length - 1) {
+      all.add(order.clone());
+      return;
+    }
+    for (int i = from; i < order.length; i++) {
+      swap(order, from, i);
+      permute(order, from + 1, all);
+      swap(order, from, i);
+    }
+  }
+
+  private static void swap(int[] order, int i, int j) {
+    int kept = order[i];
+    order[i] = order[j];
+    order[j] = kept;
+  }
+
+  boolean fitsAnyhow(BodyShape shape, double length, double diameter, List<int[]> orders) {
+    double[] fronts = new double[things.size()];
+    for (int[] order : orders) {
+      if (fits(shape, length, diameter, order, fronts)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private boolean fits(BodyShape shape, double length, double diameter, int[] order, double[] fronts) {
+    double widest = widest(shape, length, diameter);
+    double start = wall;
+    for (int i = 0; i < order.length; i++) {
+      Thing thing = things.get(order[i]);
+      double front = frontOf(thing, start, widest, shape, length, diameter);
+      if (!ends(thing, front, false, shape, length, diameter)
+          || front + thing.length().si() > length - wall) {
+        return false;
+      }
+      fronts[i] = front;
+      start = front + thing.length().si() + gap;
+    }
+    return true;
+  }
+
+  private static double widest(BodyShape shape, double length, double diameter) {
+    double best = 0.5 * length;
+    for (int i = 1; i < 16; i++) {
+      double x = length * i / 16.0;
+      if (shape.radius(x, length, diameter) > shape.radius(best, length, diameter)) {
+        best = x;
+      }
+    }
+    return best;
+  }
+
+  /** The first place from the start on at which the fore half of a thing fits; the widest place if there is none. */
+  private double frontOf(Thing thing, double start, double widest, BodyShape shape, double length, double diameter) {
+    if (start >= widest || ends(thing, start, true, shape, length, diameter)) {
+      return start;
+    }
+    double out = start;
+    double in = widest;
+    for (int i = 0; i < 40; i++) {
+      double middle = 0.5 * (in + out);
+      if (ends(thing, middle, true, shape, length, diameter)) {
+        in = middle;
+      } else {
+        out = middle;
+      }
+    }
+    return in;
+  }
+
+  /** Whether the fore half, or the whole, of a thing fits. The contour is convex: of a cylinder only the ends count. */
+  private boolean ends(Thing thing, double front, boolean foreHalf, BodyShape shape, double length, double diameter) {
+    double along = thing.length().si();
+    int points = thing.round() ? 12 : 1;
+    double end = foreHalf ? 0.5 : 1.0;
+    for (int i = 0; i <= points; i++) {
+      double part = foreHalf && !thing.round() ? 0.0 : end * i / points;
+      double x = front + part * along;
+      if (x > length || shape.radius(x, length, diameter) - wall - clearance < thing.radiusAt(part * along)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** The least length of the stoutest body that holds everything. */
+  private double leastLength(BodyShape shape) {
+    List<int[]> orders = orders();
+    double stout = 1.0 / shape.leastFinenessRatio();
+    double in = 2.0 * wall;
+    for (Thing thing : things) {
+      in += thing.length().si() + gap + 4.0 * (thing.radius().si() + wall + clearance) * shape.leastFinenessRatio();
+    }
+    while (!fitsAnyhow(shape, in, in * stout, orders)) {
+      in *= 2.0;
+    }
+    double out = 0.0;
+    for (int i = 0; i < 60; i++) {
+      double middle = 0.5 * (in + out);
+      if (middle > 0.0 && fitsAnyhow(shape, middle, middle * stout, orders)) {
+        in = middle;
+      } else {
+        out = middle;
+      }
+    }
+    return in;
+  }
+
+  /** The margin of a set of things in one family. */
+  private record Holding(String name, Contents contents, BodyShape shape, double leastLength)
+      implements Consideration {
+
+    @Override
+    public Strength strength() {
+      return Strength.LIMIT;
+    }
+
+    @Override
+    public Source source() {
+      return Source.BRIEF;
+    }
+
+    @Override
+    public double margin(double length, double diameter) {
+      double stoutest = length / shape.leastFinenessRatio();
+      if (length < leastLength) {
+        return Math.min(length / leastLength, diameter / stoutest) - 1.0;
+      }
+      return diameter / leastDiameter(length, stoutest) - 1.0;
+    }
+
+    @Override
+    public Interval diametersAt(double length, Interval search) {
+      double stoutest = length / shape.leastFinenessRatio();
+      return length < leastLength ? Interval.NONE : Interval.atLeast(leastDiameter(length, stoutest));
+    }
+
+    private double leastDiameter(double length, double stoutest) {
+      List<int[]> orders = contents.orders();
+      double in = stoutest;
+      double out = 0.0;
+      for (int i = 0; i < 50; i++) {
+        double middle = 0.5 * (in + out);
+        if (contents.fitsAnyhow(shape, length, middle, orders)) {
+          in = middle;
+        } else {
+          out = middle;
+        }
+      }
+      return in;
+    }
+  }
+
+  @Override
+  public String toString() {
+    String line = things.stream().map(Thing::name).collect(Collectors.joining(", ", "contents: ", ""));
+    return line.length() <= 75 ? line : line.substring(0, 74) + "…";
+  }
+}

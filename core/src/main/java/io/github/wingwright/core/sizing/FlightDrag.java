@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.sizing;
+
+import io.github.wingwright.core.aerodynamics.AfterbodyDrag;
+import io.github.wingwright.core.aerodynamics.BodyDrag;
+import io.github.wingwright.core.aerodynamics.BodyFormFactor;
+import io.github.wingwright.core.aerodynamics.FrictionModel;
+import io.github.wingwright.core.aerodynamics.TurbulentFriction;
+import io.github.wingwright.core.atmosphere.Air;
+import io.github.wingwright.core.atmosphere.FlightCondition;
+import io.github.wingwright.core.basis.Finding;
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
+import io.github.wingwright.core.geometry.BodyShape;
+import io.github.wingwright.core.geometry.Fuselage;
+import io.github.wingwright.core.quantity.Length;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Drag of a body in flight by friction, form factor and wetted area.
+ *
+ * <pre>{@code D/q = C_f(V·L/ν)·FF(L/d)·S_wet}</pre>
+ *
+ * <p>A flat base adds its own drag, less behind a thick layer. The form factor is held at the nearest end of its fit outside of it, and a finding says so.
+ *
+ * @param flight air and speed
+ * @param friction how the layer is reckoned
+ * @param form form factor
+ */
+public record FlightDrag(FlightCondition flight, FrictionModel friction, BodyFormFactor form) implements DragArea {
+  /** Where the layer on a smooth body turns turbulent, on the length. */
+  public static final double TRANSITION = 5e5;
+
+  /**
+   * The estimate for a body of about a length: laminar up to a Reynolds number of 500,000 and mixed from there on. While the
+   * layer of the whole body is laminar the laminar form factor is used, which gives the tail its pressure drag; above,
+   * that of streamline bodies.
+   *
+   * @param flight air and speed
+   * @param length length of the body, roughly, positive
+   * @return the estimate
+   */
+  public static FlightDrag of(FlightCondition flight, Length length) {
+    boolean laminar = flight.reynoldsNumber(length) < TRANSITION;
+    return new FlightDrag(
+        flight,
+        FrictionModel.mixed(TRANSITION, TurbulentFriction.PRANDTL_SCHLICHTING),
+        laminar ? BodyFormFactor.HOERNER_LAMINAR : BodyFormFactor.HOERNER);
+  }
+
+  /** Refuses air at rest. */
+  public FlightDrag {
+    Door.positive(flight.airspeed(), "airspeed");
+  }
+
+  @Override
+  public double dragArea(BodyShape shape, double length, double diameter) {
+    double speed = flight.airspeed().si();
+    double reynolds = Air.reynoldsNumber(speed, length, viscosity());
+    double cf = friction.coefficient(reynolds, length, 0.0);
+    double body = cf * form.factor(form.domain().clamp(length / diameter), cf) * shape.wettedArea(length, diameter);
+    double base = shape.baseArea(length, diameter);
+    return base > 0.0 ? body + AfterbodyDrag.shieldedBase(body, base) : body;
+  }
+
+  private double viscosity() {
+    return flight.air().kinematicViscosity().si();
+  }
+
+  private BodyDrag component(Fuselage body) {
+    double fineness = form.domain().clamp(body.finenessRatio());
+    return new BodyDrag("fuselage", body.length().si(), fineness, body.wettedArea().si(), friction, form, 1.0);
+  }
+
+  @Override
+  public List<Finding> findings(Fuselage body) {
+    List<Finding> findings =
+        new ArrayList<>(component(body).findings(flight.airspeed().si(), viscosity(), 0.0));
+    findings.addAll(form.findings(body.finenessRatio()));
+    return findings;
+  }
+
+  @Override
+  public Optional<Step> step(Fuselage body) {
+    Step speed = Step.given("airspeed", "V", flight.airspeed(), Source.BRIEF);
+    Step viscosity = flight.air().kinematicViscosityStep(Source.BRIEF);
+    Step mach = Step.given("Mach number, low", "M", 0.0, Source.library("compressibility is left out below M 0.3"));
+    Step attached = component(body).step(speed, viscosity, mach);
+    if (!(body.baseArea().si() > 0.0)) {
+      return Optional.of(attached);
+    }
+    Step area = Step.given("area of the base", "A_b", body.baseArea(), Source.library("geometry of the body"));
+    Step base = Step.of(AfterbodyDrag.SHIELDED_BASE, attached, area);
+    return Optional.of(Step.sum("drag area of fuselage and base", "F", List.of(attached, base)));
+  }
+
+  @Override
+  public String toString() {
+    return "body drag at " + flight.airspeed() + ", " + form;
+  }
+}

@@ -1,0 +1,141 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.sizing;
+
+import io.github.wingwright.core.basis.Consideration;
+import io.github.wingwright.core.basis.Formula;
+import io.github.wingwright.core.basis.Interval;
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Strength;
+import io.github.wingwright.core.quantity.Force;
+import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.quantity.Mass;
+import io.github.wingwright.core.quantity.Pressure;
+import io.github.wingwright.core.quantity.Speed;
+
+/**
+ * The nose hitting the wall: with the throw it sizes the body of a printed model.
+ *
+ * <p>The wall stops the model over the stroke s by which the nose gives way; the mean force is
+ *
+ * <pre>{@code F = m·V²/(2·s)}</pre>
+ *
+ * <p>and a peak about twice that is common where the nose does not crush evenly (common practice, no source). The body
+ * behind carries it as a strut: in compression σ = F/(π·w·(d − w)), and against buckling as a whole with both ends free to
+ * turn, F ≤ π²·EI/L² (Euler).
+ */
+public final class NoseStrength {
+  /** Mean force of the impact. */
+  public static final Formula IMPACT_FORCE =
+      Formula.named("mean force when the nose hits a wall")
+          .gives("F", Force.NEWTON)
+          .as("m·V² / (2·s)")
+          .where("m", "mass", Mass.KILOGRAM, 1e-4, 1e3)
+          .where("V", "speed", Speed.METRE_PER_SECOND, 0, 100)
+          .where("s", "stroke by which the nose gives way", Length.METRE, 1e-4, 1)
+          .from(Source.DEFINITION)
+          .computedBy(NoseStrength::impactForce);
+
+  private static final Source STRUT =
+      Source.fromMemory("Timoshenko and Gere, Theory of Elastic Stability, 2nd ed., 1961", "Euler's strut");
+
+  private NoseStrength() {}
+
+  /**
+   * Mean force of the impact.
+   *
+   * @param mass mass m [kg]
+   * @param speed speed V [m/s]
+   * @param stroke stroke s [m], positive
+   * @return F [N]; 30 g at 8 m/s over 5 mm give 192 N
+   */
+  public static double impactForce(double mass, double speed, double stroke) {
+    return mass * speed * speed / (2.0 * stroke);
+  }
+
+  /** The strut under its load. */
+  private record Strut(
+      String name, Strength strength, Source source, double force, double wall, double modulus, double stress)
+      implements Consideration {
+
+    @Override
+    public double margin(double length, double diameter) {
+      double middle = Math.max(diameter - wall, 0.5 * diameter);
+      double inCompression = stress * Math.PI * Math.min(wall, 0.5 * diameter) * middle / force;
+      double inBuckling = buckling(length, diameter) / force;
+      return Math.min(inCompression, inBuckling) - 1.0;
+    }
+
+    private double buckling(double length, double diameter) {
+      return Math.PI * Math.PI * modulus * BodyShell.secondMoment(diameter, wall) / (length * length);
+    }
+
+    @Override
+    public Interval diametersAt(double length, Interval search) {
+      double ring = force / (Math.PI * wall * stress) + wall;
+      double solid = Math.sqrt(4.0 * force / (Math.PI * stress));
+      double inCompression = ring >= 2.0 * wall ? ring : solid;
+      double needed = force * length * length / (Math.PI * Math.PI * modulus);
+      return Interval.atLeast(Math.max(inCompression, BodyShell.diameterOf(needed, wall)));
+    }
+
+    @Override
+    public Interval lengthsAt(double diameter, Interval search) {
+      double longest = Math.sqrt(buckling(1.0, diameter) / force);
+      // At a length that does not buckle only compression is left.
+      return margin(Math.min(longest, 1e-6), diameter) >= 0.0 ? Interval.atMost(longest) : Interval.NONE;
+    }
+
+    @Override
+    public String givingWayTo(double length, double diameter) {
+      return "\"" + name + "\" with " + Margins.percent(1.0 + margin(length, diameter)) + " of the force";
+    }
+  }
+
+  /**
+   * The body must not fold when the nose hits a wall: a limit.
+   *
+   * @param mass mass that is stopped, positive
+   * @param speed speed of the impact, positive
+   * @param stroke by how much the nose gives way: crushing, a rubber tip; positive
+   * @param shell what the body is made of
+   * @param strength compressive strength of the wall, positive
+   * @return σ ≤ strength and F ≤ π²·EI/L²
+   */
+  public static Consideration survivesNoseImpact(
+      Mass mass, Speed speed, Length stroke, BodyShell shell, Pressure strength) {
+    Door.positive(mass, "mass");
+    Door.positive(speed, "speed of the impact");
+    Door.positive(stroke, "stroke of the nose");
+    Door.positive(strength, "compressive strength");
+    return new Strut(
+        "does not fold when " + mass + " hit a wall at " + speed,
+        Strength.LIMIT,
+        STRUT,
+        impactForce(mass.si(), speed.si(), stroke.si()),
+        shell.wall().si(),
+        shell.modulus().si(),
+        strength.si());
+  }
+
+  /**
+   * The nose must be blunt enough not to hurt: a limit. Contest rules for hand-launched gliders ask for 5 mm.
+   *
+   * @param least least radius of the nose tip, positive
+   * @return radius of curvature r²/(2x) close to the tip ≥ least
+   */
+  public static ShapeConsideration noseRadiusAtLeast(Length least) {
+    Door.positive(least, "least radius of the nose");
+    Source rule = Source.published("FAI Sporting Code, section 4, class F3K, as restated by clubs", "nose radius 5 mm");
+    return shape ->
+        new Monotone(
+            "nose radius at least " + least,
+            Strength.LIMIT,
+            rule,
+            true,
+            (length, diameter) -> {
+              double x = 1e-6 * diameter;
+              double r = shape.radius(x, length, diameter);
+              return r * r / (2.0 * x) / least.si() - 1.0;
+            });
+  }
+}
