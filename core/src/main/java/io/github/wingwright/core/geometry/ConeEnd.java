@@ -8,7 +8,7 @@ final class ConeEnd extends EndProfile {
   private final double base;
 
   ConeEnd(String name, double base) {
-    super(name, 0.05, 50.0);
+    super(name, base == 0.0 ? Double.NaN : base, 0.05, 50.0);
     this.base = base;
   }
 
@@ -71,10 +71,5 @@ final class ConeEnd extends EndProfile {
   @Override
   double dr(double s, double k) {
     return 1.0 - base;
-  }
-
-  @Override
-  public String toString() {
-    return base == 0.0 ? name() : name() + " to " + base;
   }
 }

@@ -6,7 +6,7 @@ final class EllipsoidEnd extends EndProfile {
   private static final long serialVersionUID = 1L;
 
   EllipsoidEnd(String name, double leastFineness, double greatestFineness) {
-    super(name, leastFineness, greatestFineness);
+    super(name, Double.NaN, leastFineness, greatestFineness);
   }
 
   @Override

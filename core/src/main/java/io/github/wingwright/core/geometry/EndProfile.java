@@ -4,8 +4,10 @@ package io.github.wingwright.core.geometry;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.numerics.Quadrature;
 import io.github.wingwright.core.numerics.Tolerance;
+import io.github.wingwright.core.quantity.NamedUnit;
 import java.io.Serializable;
 import java.util.function.DoubleUnaryOperator;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The outline of a nose or a tail, without a size: the radius over that of the base, r/R, against the distance from the tip
@@ -43,10 +45,13 @@ public abstract sealed class EndProfile implements Serializable
   private static final Tolerance TOLERANCE = Tolerance.relative(1e-12);
 
   private final String name;
+  private final double parameter;
   private final Interval fineness;
 
-  EndProfile(String name, double leastFineness, double greatestFineness) {
+  /** The parameter tells profiles of one name apart; without one it is not a number. */
+  EndProfile(String name, double parameter, double leastFineness, double greatestFineness) {
     this.name = name;
+    this.parameter = parameter;
     this.fineness = Interval.between(leastFineness, greatestFineness);
   }
 
@@ -94,7 +99,7 @@ public abstract sealed class EndProfile implements Serializable
    */
   public static EndProfile boatTail(double baseRatio) {
     Door.within(baseRatio, 0.001, 0.999, "base ratio");
-    return new ConeEnd("boat-tail", baseRatio);
+    return new ConeEnd("boat-tail to", baseRatio);
   }
 
   /**
@@ -259,17 +264,19 @@ public abstract sealed class EndProfile implements Serializable
   }
 
   @Override
-  public boolean equals(@org.jspecify.annotations.Nullable Object other) {
-    return other instanceof EndProfile that && toString().equals(that.toString());
+  public boolean equals(@Nullable Object other) {
+    return other instanceof EndProfile that
+        && name.equals(that.name)
+        && Double.compare(parameter, that.parameter) == 0;
   }
 
   @Override
   public int hashCode() {
-    return toString().hashCode();
+    return name.hashCode() * 31 + Double.hashCode(parameter);
   }
 
   @Override
   public String toString() {
-    return name;
+    return Double.isNaN(parameter) ? name : name + " " + NamedUnit.NUMBER.format(parameter, 4);
   }
 }

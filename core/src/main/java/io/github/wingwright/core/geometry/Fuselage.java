@@ -107,6 +107,15 @@ public record Fuselage(BodyShape shape, Length length, Length diameter) implemen
   }
 
   /**
+   * Where the section is greatest.
+   *
+   * @return x aft of the nose tip, the first such place where it is greatest along a straight piece
+   */
+  public Length greatestSectionX() {
+    return Length.metres(shape.greatestSection(length.si(), diameter.si()));
+  }
+
+  /**
    * Area of the flat base at the aft end.
    *
    * @return S_base, zero for a body that closes

@@ -15,7 +15,7 @@ final class HaackEnd extends EndProfile {
   private final double parameter;
 
   HaackEnd(double parameter) {
-    super("Haack series", 0.05, 50.0);
+    super("Haack series", parameter, 0.05, 50.0);
     this.parameter = parameter;
   }
 
@@ -75,10 +75,5 @@ final class HaackEnd extends EndProfile {
     double sine = Math.sin(theta);
     double slope = sine * sine * (2.0 + 3.0 * parameter * Math.cos(theta));
     return s == 0.0 ? 0.0 : slope / (2.0 * radiusAtAngle(theta));
-  }
-
-  @Override
-  public String toString() {
-    return name() + " " + parameter;
   }
 }

@@ -8,7 +8,7 @@ final class ParabolicEnd extends EndProfile {
   private final double parameter;
 
   ParabolicEnd(double parameter) {
-    super("parabolic series", 0.05, 50.0);
+    super("parabolic series", parameter, 0.05, 50.0);
     this.parameter = parameter;
   }
 
@@ -55,10 +55,5 @@ final class ParabolicEnd extends EndProfile {
   @Override
   double dr(double s, double k) {
     return 2.0 * (1.0 - parameter * s) / (2.0 - parameter);
-  }
-
-  @Override
-  public String toString() {
-    return name() + " " + parameter;
   }
 }

@@ -8,7 +8,7 @@ final class PowerEnd extends EndProfile {
   private final double exponent;
 
   PowerEnd(double exponent) {
-    super("power series", 0.05, 50.0);
+    super("power series", exponent, 0.05, 50.0);
     this.exponent = exponent;
   }
 
@@ -55,10 +55,5 @@ final class PowerEnd extends EndProfile {
   @Override
   double dr(double s, double k) {
     return 2.0 * s;
-  }
-
-  @Override
-  public String toString() {
-    return name() + " " + exponent;
   }
 }

@@ -111,6 +111,18 @@ class AssembledBodyTest {
   }
 
   @Test
+  void the_greatest_section_is_found() {
+    assertThat(new Fuselage(BodyShape.searsHaack(), millimetres(300), millimetres(40)).greatestSectionX().millimetres())
+        .isCloseTo(150, within(0.05));
+    assertThat(new Fuselage(BodyShape.noseCylinderCone(2, 3), millimetres(300), millimetres(40)).greatestSectionX().millimetres())
+        .isCloseTo(80, within(0.05));
+    BodyShape body = BodyShape.of(EndProfile.tangentOgive(), 1.5, EndProfile.cone(), 2);
+    assertThat(body).isEqualTo(BodyShape.of(EndProfile.tangentOgive(), 1.5, EndProfile.cone(), 2));
+    assertThat(body).isNotEqualTo(BodyShape.of(EndProfile.tangentOgive(), 1.6, EndProfile.cone(), 2));
+    assertThat(body.name()).isEqualTo("tangent ogive, cylinder, cone");
+  }
+
+  @Test
   void a_pod_and_a_boom_have_their_widths() {
     Fuselage body =
         new Fuselage(
