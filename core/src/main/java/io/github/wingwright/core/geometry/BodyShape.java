@@ -13,7 +13,7 @@ import io.github.wingwright.core.quantity.Volume;
  * that of the circle of equal area.
  *
  * <p>Kernels run on SI {@code double}s: length L and diameter d [m]. They are exact where a closed form exists;
- * {@link #relativeError()} says how good they are where not. Further families may be written: seven methods are needed.
+ * {@link #relativeError()} says how good they are where not. Further families may be written: eight methods are needed.
  */
 public interface BodyShape {
 

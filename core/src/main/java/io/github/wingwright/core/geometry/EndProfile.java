@@ -2,6 +2,8 @@
 package io.github.wingwright.core.geometry;
 
 import io.github.wingwright.core.basis.Interval;
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.numerics.Quadrature;
 import io.github.wingwright.core.numerics.Tolerance;
 import io.github.wingwright.core.quantity.NamedUnit;
@@ -42,6 +44,8 @@ public abstract sealed class EndProfile implements Serializable
   /** Bound on the relative error of what is integrated numerically. */
   public static final double QUADRATURE_ERROR = 1e-11;
 
+  private static final Source OUTLINE = Source.library("integral along the outline of the profile");
+  private static final Source CHOICE = Source.library("proportion of the chosen body shape");
   private static final Tolerance TOLERANCE = Tolerance.relative(1e-12);
 
   private final String name;
@@ -228,6 +232,21 @@ public abstract sealed class EndProfile implements Serializable
   public double sideFullness(double fineness) {
     double k = 2.0 * fineness;
     return integral(s -> r(s, k) * dt(s, k));
+  }
+
+  /** How the fullness comes about. */
+  Step fullnessStep(double fineness) {
+    return Step.given("fullness of the " + this, "c", fullness(fineness), OUTLINE);
+  }
+
+  /** How the area ratio comes about. */
+  Step areaStep(double fineness) {
+    return Step.given("area ratio of the " + this, "s", curvedArea(fineness), OUTLINE);
+  }
+
+  /** A number that belongs to the profile, as an input of its formulas. */
+  static Step given(String what, String symbol, double value) {
+    return Step.given(what, symbol, value, CHOICE);
   }
 
   /** Distance from the tip over the length, against a parameter that runs from 0 at the tip to 1 at the base. */

@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.geometry;
 
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.numerics.Minimum;
 import io.github.wingwright.core.numerics.Quadrature;
 import io.github.wingwright.core.numerics.Tolerance;
+import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Length;
 import java.io.Serializable;
 import java.util.List;
@@ -342,7 +345,7 @@ public final class LoftedBody implements BodyShape, Serializable {
 
   @Override
   public double leastFinenessRatio() {
-    return 0.5;
+    return 0.05;
   }
 
   @Override
@@ -379,6 +382,21 @@ public final class LoftedBody implements BodyShape, Serializable {
   /** Whether the proportion is the one that was given. */
   private boolean asGiven(double length, double across) {
     return Math.abs(length / end - across) <= 1e-12 * across;
+  }
+
+  @Override
+  public Step wettedAreaStep(Step length, Step diameter) {
+    return Step.solution(
+        "wetted area",
+        "S_wet",
+        Area.SQUARE_METRE,
+        "meshes of the surface, extrapolated; the residual is the estimated error",
+        "S_wet = ∫∫ |∂P/∂u × ∂P/∂v| du dv over nose, stations and tail",
+        v -> wettedArea(v[0], v[1]),
+        v -> error * v[2],
+        Source.library("smooth curves through the stations"),
+        length,
+        diameter);
   }
 
   @Override

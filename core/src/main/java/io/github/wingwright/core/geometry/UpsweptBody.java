@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.geometry;
 
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.quantity.Angle;
+import io.github.wingwright.core.quantity.Area;
 import java.io.Serializable;
 
 /**
@@ -68,6 +71,47 @@ record UpsweptBody(BodyShape straight, double afterbody, Angle upsweep, double b
     double area = straight.wettedArea(length, diameter);
     double moment = area * straight.surfaceCentroid(length, diameter);
     return (moment + bent.moment - flat.moment) / (area + bent.area - flat.area);
+  }
+
+  @Override
+  public Step volumeStep(Step length, Step diameter) {
+    return straight.volumeStep(length, diameter);
+  }
+
+  @Override
+  public Step wettedAreaStep(Step length, Step diameter) {
+    return Step.solution(
+        "wetted area",
+        "S_wet",
+        Area.SQUARE_METRE,
+        "meshes of the bent and the straight afterbody, extrapolated",
+        "S_wet = ∫∫ r·√(1 + (r′ + z′·sin θ)²) dθ dx",
+        v -> wettedArea(v[0], v[1]),
+        v -> v[2] - straight.wettedArea(v[0], v[1]) - strips(v[0], v[1]),
+        Source.library("sections moved up as a whole, upright"),
+        length,
+        diameter);
+  }
+
+  /** What bending adds to the skin once more, by strips and slopes from differences. */
+  private double strips(double length, double diameter) {
+    int along = 500;
+    int around = 36;
+    double whole = Math.min(length, afterbody * diameter);
+    double sum = 0.0;
+    for (int i = 0; i < along; i++) {
+      double x1 = length - whole * (1.0 - Math.sin(0.5 * Math.PI * i / along));
+      double x2 = length - whole * (1.0 - Math.sin(0.5 * Math.PI * (i + 1) / along));
+      double r1 = radius(x1, length, diameter);
+      double r2 = radius(x2, length, diameter);
+      double rise = centreHeight(x2, length, diameter) - centreHeight(x1, length, diameter);
+      for (int j = 0; j < around; j++) {
+        double up = Math.sin(2.0 * Math.PI * (j + 0.5) / around);
+        double bent = Math.hypot(x2 - x1, r2 - r1 + rise * up);
+        sum += 0.5 * (r1 + r2) * (bent - Math.hypot(x2 - x1, r2 - r1));
+      }
+    }
+    return sum * 2.0 * Math.PI / around;
   }
 
   private PatchArea mesh(double length, double diameter, boolean bent) {

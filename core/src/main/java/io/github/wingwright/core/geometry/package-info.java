@@ -23,6 +23,8 @@
  *       <td>{@code S_wet = π·d·L} of a capsule</td></tr>
  *   <tr><td>{@link io.github.wingwright.core.geometry.EndProfile}</td><td>the outline of a nose or a tail</td>
  *       <td>{@code EndProfile.tangentOgive()}, fullness 0.533</td></tr>
+ *   <tr><td>{@link io.github.wingwright.core.geometry.EndFormulas}</td><td>the closed forms of noses and tails</td>
+ *       <td>{@code c = ½ + 3C/16} of the Haack series</td></tr>
  *   <tr><td>{@link io.github.wingwright.core.geometry.AssembledBody}</td><td>nose, straight pieces and tail in a row</td>
  *       <td>{@code BodyShape.of(tangentOgive(), 1.5, boatTail(0.4), 1.2)}</td></tr>
  *   <tr><td>{@link io.github.wingwright.core.geometry.CrossSection}</td><td>the shape of a section across a body</td>

@@ -7,6 +7,9 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
+import io.github.wingwright.core.basis.Workings;
 import io.github.wingwright.core.quantity.Length;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -98,6 +101,20 @@ class AssembledBodyTest {
       double side = Simpson.of(s -> Math.pow(Math.sin(Math.PI * s), 2.5) * 0.5 * Math.PI * f);
       assertThat(BodyShape.searsHaack().sideArea(f, 1)).isCloseTo(side, withinPercentage(1e-9));
     }
+  }
+
+  @Test
+  void its_workings_are_a_table_of_its_parts() {
+    Step length = Step.given("length", "L", millimetres(360), Source.BRIEF);
+    Step diameter = Step.given("diameter", "d", millimetres(40), Source.BRIEF);
+    BodyShape shape = BodyShape.of(EndProfile.haack(0), 2, EndProfile.boatTail(0.4), 1.2);
+    Workings workings = Workings.of(List.of(shape.volumeStep(length, diameter), shape.wettedAreaStep(length, diameter)));
+    assertThat(workings.toString())
+        .contains("volume of the nose (Haack series 0)")
+        .contains("½ + 3/16·C with C = 0")
+        .contains("(1 + β)·√(4·f² + (1 − β)²) with β = 0.4, f = 1.2")
+        .contains("length of the cylinder");
+    assertThat(workings.findings()).isEmpty();
   }
 
   @Test

@@ -8,6 +8,8 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.quantity.Length;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -174,6 +176,18 @@ class LoftedBodyTest {
         Math.pow(u[1] * v[2] - u[2] * v[1], 2)
             + Math.pow(u[2] * v[0] - u[0] * v[2], 2)
             + Math.pow(u[0] * v[1] - u[1] * v[0], 2));
+  }
+
+  @Test
+  void its_workings_say_how_good_they_are() {
+    LoftedBody body = survey(0.05);
+    Step length = Step.given("length", "L", body.length(), Source.BRIEF);
+    Step diameter = Step.given("diameter", "d", body.diameter(), Source.BRIEF);
+    Step.Solution area = (Step.Solution) body.wettedAreaStep(length, diameter);
+    assertThat(area.value()).isEqualTo(body.fuselage().wettedArea().si());
+    assertThat(area.residual()).isEqualTo(body.relativeError() * area.value());
+    Step.Solution volume = (Step.Solution) body.volumeStep(length, diameter);
+    assertThat(volume.residual()).isCloseTo(0, within(1e-5 * volume.value()));
   }
 
   @Test

@@ -8,6 +8,8 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.quantity.Length;
 import org.junit.jupiter.api.Test;
 
@@ -76,6 +78,31 @@ class UpsweptBodyTest {
       assertThat(bent.wettedArea(l, d)).as("upsweep %s", angle).isCloseTo(whole, withinPercentage(1e-4));
       assertThat(bent.surfaceCentroid(l, d)).as("upsweep %s", angle).isCloseTo(wholeMoment / whole, within(1e-6 * l));
     }
+  }
+
+  @Test
+  void its_workings_check_the_mesh_against_strips() {
+    Step length = Step.given("length", "L", millimetres(300), Source.BRIEF);
+    Step diameter = Step.given("diameter", "d", millimetres(30), Source.BRIEF);
+    Step.Solution area = (Step.Solution) BENT.wettedAreaStep(length, diameter);
+    assertThat(area.value()).isEqualTo(BENT.wettedArea(0.3, 0.03));
+    assertThat(area.value() - STRAIGHT.wettedArea(0.3, 0.03)).isGreaterThan(5e-4 * area.value());
+    assertThat(area.residual()).isCloseTo(0, within(1e-6 * area.value()));
+    assertThat(BENT.volumeStep(length, diameter)).isInstanceOf(Step.Evaluated.class);
+  }
+
+  @Test
+  void bending_up_closes_the_underside_faster_than_the_top() {
+    // On the straight part of the camber line, behind the cylinder of a cone of half angle atan(1/6).
+    Fuselage body = new Fuselage(BENT, millimetres(300), millimetres(30));
+    double tan = Math.tan(Math.toRadians(12));
+    Length x = millimetres(280);
+    assertThat(body.topClosureAngleAt(x).tangent()).isCloseTo(1.0 / 6 - tan, within(1e-6));
+    assertThat(body.bottomClosureAngleAt(x).tangent()).isCloseTo(1.0 / 6 + tan, within(1e-6));
+    assertThat(body.sideClosureAngleAt(x).tangent()).isCloseTo(1.0 / 6, within(1e-6));
+    assertThat(body.bottomClosureAngleAt(millimetres(300)).tangent()).isCloseTo(1.0 / 6 + tan, within(1e-6));
+    assertThat(body.bottomClosureAngleAt(millimetres(100)).tangent()).isCloseTo(0, within(1e-9));
+    assertThat(body.topClosureAngleAt(millimetres(10)).isNegative()).isTrue();
   }
 
   @Test
