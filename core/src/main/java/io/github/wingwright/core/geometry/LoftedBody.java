@@ -29,9 +29,7 @@ public final class LoftedBody implements BodyShape, Serializable {
   private static final long serialVersionUID = 1L;
 
   /** What the passage between sections of two kinds may cost in accuracy. */
-  private static final double PASSAGE_ERROR = 1e-5;
-
-  private static final int SIDES = 256;
+  private static final double PASSAGE_ERROR = 1e-7;
 
   private final EndProfile nose;
   private final double noseFineness;
@@ -202,20 +200,55 @@ public final class LoftedBody implements BodyShape, Serializable {
     return 1.0;
   }
 
-  /** The outline at a station of the body as given. */
-  private double radial(double at, double angle, double w, double h) {
-    int i = 0;
-    while (i < x.length && x[i] <= at) {
-      i++;
+  /** The part of the body at a station: 0 is the nose, then one between any two stations, the last is the tail. */
+  private int part(double at) {
+    int part = 0;
+    while (part < x.length && x[part] <= at) {
+      part++;
     }
-    CrossSection before = stations.get(Math.max(0, i - 1)).section();
-    CrossSection after = stations.get(Math.min(x.length - 1, i)).section();
-    if (i == 0 || i == x.length || before.equals(after)) {
+    return part;
+  }
+
+  private CrossSection before(int part) {
+    return stations.get(Math.max(0, part - 1)).section();
+  }
+
+  private CrossSection after(int part) {
+    return stations.get(Math.min(x.length - 1, part)).section();
+  }
+
+  /** The outline at a station of the body as given. */
+  private double radial(int part, double at, double angle, double w, double h) {
+    CrossSection before = before(part);
+    CrossSection after = after(part);
+    if (before.equals(after)) {
       return before.radial(angle, w, h);
     }
-    double t = (at - x[i - 1]) / (x[i] - x[i - 1]);
+    double t = (at - x[part - 1]) / (x[part] - x[part - 1]);
     double share = t * t * (3.0 - 2.0 * t);
     return (1.0 - share) * before.radial(angle, w, h) + share * after.radial(angle, w, h);
+  }
+
+  /**
+   * The angle at a part v of the first quadrant. A third of the points lies in each of side, corner and top where there is a
+   * corner: the outline is smooth within each, which is what quadrature and extrapolation need.
+   */
+  private double angle(int part, double v, double w, double h) {
+    double begins = Math.PI / 6.0;
+    double ends = Math.PI / 3.0;
+    if (before(part) instanceof RoundedRectangle box) {
+      begins = box.cornerBegins(w, h);
+      ends = box.cornerEnds(w, h);
+    } else if (after(part) instanceof RoundedRectangle box) {
+      begins = box.cornerBegins(w, h);
+      ends = box.cornerEnds(w, h);
+    }
+    if (v <= 1.0 / 3.0) {
+      return 3.0 * v * begins;
+    }
+    return v <= 2.0 / 3.0
+        ? begins + (3.0 * v - 1.0) * (ends - begins)
+        : ends + (3.0 * v - 2.0) * (0.5 * Math.PI - ends);
   }
 
   /** Area of the section, with width and height scaled alike. */
@@ -223,21 +256,18 @@ public final class LoftedBody implements BodyShape, Serializable {
     double f = shrink(at);
     double w = width.at(at);
     double h = height.at(at);
-    int i = 0;
-    while (i < x.length && x[i] <= at) {
-      i++;
+    int part = part(at);
+    if (before(part).equals(after(part))) {
+      return f * f * before(part).area(w, h);
     }
-    CrossSection before = stations.get(Math.max(0, i - 1)).section();
-    CrossSection after = stations.get(Math.min(x.length - 1, i)).section();
-    if (before.equals(after)) {
-      return f * f * before.area(w, h);
+    double quarter = 0.0;
+    double from = 0.0;
+    for (int third = 1; third <= 3; third++) {
+      double to = angle(part, third / 3.0, w, h);
+      quarter += Quadrature.onPanels(phi -> 0.5 * EndProfile.square(radial(part, at, phi, w, h)), from, to, 1);
+      from = to;
     }
-    double sum = 0.0;
-    for (int k = 0; k < SIDES; k++) {
-      double rho = radial(at, 2.0 * Math.PI * (k + 0.5) / SIDES, w, h);
-      sum += rho * rho;
-    }
-    return f * f * 0.25 * w * h * Math.PI / SIDES * sum;
+    return f * f * w * h * quarter;
   }
 
   private double greatestArea() {
@@ -297,18 +327,19 @@ public final class LoftedBody implements BodyShape, Serializable {
     int last = x.length - 1;
     add(sum, (u, v, p, k) -> {
       double s = nose.r(u, 2.0 * noseFineness);
-      point(x[0] * nose.t(u, 2.0 * noseFineness), s, v, along, across, p, k);
+      point(0, x[0] * nose.t(u, 2.0 * noseFineness), s, v, along, across, p, k);
     });
     for (int i = 1; i <= last; i++) {
+      int part = i;
       double from = x[i - 1];
       double to = x[i];
-      add(sum, (u, v, p, k) -> point(from + u * (to - from), 1.0, v, along, across, p, k));
+      add(sum, (u, v, p, k) -> point(part, from + u * (to - from), 1.0, v, along, across, p, k));
     }
     EndProfile aft = tail;
     if (aft != null) {
       double n = end - x[last];
       double k2 = 2.0 * tailFineness;
-      add(sum, (u, v, p, k) -> point(end - n * aft.t(u, k2), aft.r(u, k2), v, along, across, p, k));
+      add(sum, (u, v, p, k) -> point(x.length, end - n * aft.t(u, k2), aft.r(u, k2), v, along, across, p, k));
     }
     return sum;
   }
@@ -320,11 +351,12 @@ public final class LoftedBody implements BodyShape, Serializable {
     sum[2] += 2.0 * half.error;
   }
 
-  private void point(double at, double f, double v, double along, double across, double[] p, int k) {
+  private void point(int part, double at, double f, double v, double along, double across, double[] p, int k) {
     double w = width.at(at);
     double h = height.at(at);
-    double angle = Math.PI * (v - 0.5);
-    double rho = f * radial(at, angle, w, h);
+    double quarter = angle(part, Math.abs(2.0 * v - 1.0), w, h);
+    double angle = v < 0.5 ? -quarter : quarter;
+    double rho = f * radial(part, at, angle, w, h);
     p[k] = along * at;
     p[k + 1] = across * 0.5 * w * rho * Math.cos(angle);
     p[k + 2] = across * (centre.at(at) + 0.5 * h * rho * Math.sin(angle));

@@ -19,6 +19,16 @@ record RoundedRectangle(double rounding) implements CrossSection {
     return 0.5 * rounding * Math.min(width, height);
   }
 
+  /** Angle at which the side ends and the corner begins. */
+  double cornerBegins(double width, double height) {
+    return Math.atan2(0.5 * height - corner(width, height), 0.5 * height);
+  }
+
+  /** Angle at which the corner ends and the top begins. */
+  double cornerEnds(double width, double height) {
+    return Math.atan2(0.5 * width, 0.5 * width - corner(width, height));
+  }
+
   @Override
   public String name() {
     return "rounded rectangle";
