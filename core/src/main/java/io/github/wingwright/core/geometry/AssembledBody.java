@@ -279,7 +279,7 @@ public final class AssembledBody implements BodyShape, Serializable {
   public Step volumeStep(Step length, Step diameter) {
     List<Step> terms = new ArrayList<>();
     for (BodyPart part : parts) {
-      Step fullness = Step.given("fullness of the " + part.name(), "c_i", part.fullness(), CHOICE);
+      Step fullness = part.fullnessStep();
       terms.add(
           Step.of("volume of the " + part.name(), "V_i", PART_VOLUME, diameter, fullness, lengthStep(part, length, diameter)));
     }
@@ -295,8 +295,7 @@ public final class AssembledBody implements BodyShape, Serializable {
         Step ratio = Step.given("diameter of the " + part.name() + " over the greatest", "β", part.ratio(), CHOICE);
         terms.add(Step.of(what, "S_i", STRAIGHT_AREA, diameter, ratio, lengthStep(part, length, diameter)));
       } else {
-        Step ratio = Step.given(what + " over the greatest section", "s_i", part.areaRatio(), CHOICE);
-        terms.add(Step.of(what, "S_i", PART_AREA, diameter, ratio));
+        terms.add(Step.of(what, "S_i", PART_AREA, diameter, part.areaStep()));
       }
     }
     return Step.sum("wetted area", "S_wet", terms);

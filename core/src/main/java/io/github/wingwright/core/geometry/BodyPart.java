@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.geometry;
 
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
 import java.io.Serializable;
 import org.jspecify.annotations.Nullable;
 
@@ -33,6 +35,7 @@ record BodyPart(
     double surfaceCentroid,
     double sideFullness)
     implements Serializable {
+  private static final Source CHOICE = Source.library("proportion of the chosen body shape");
 
   static BodyPart nose(EndProfile profile, double fineness, String where) {
     double f = profile.checked(fineness, where);
@@ -73,6 +76,20 @@ record BodyPart(
 
   static BodyPart stretching(String name, double ratio) {
     return new BodyPart(name, null, false, 0.0, true, ratio, ratio * ratio, 0.5, 0.0, 0.5, ratio);
+  }
+
+  /** How the fullness comes about: that of the profile, or the square of the ratio of a straight piece. */
+  Step fullnessStep() {
+    return profile == null
+        ? Step.given("fullness of the " + name, "c", fullness, CHOICE)
+        : profile.fullnessStep(fineness);
+  }
+
+  /** How the area ratio of a part of fixed length comes about. */
+  Step areaStep() {
+    return profile == null
+        ? Step.given("area ratio of the " + name, "s", areaRatio, CHOICE)
+        : profile.areaStep(fineness);
   }
 
   /** Length; {@code left} is what the parts of fixed length leave. */

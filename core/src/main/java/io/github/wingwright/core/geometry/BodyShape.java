@@ -3,6 +3,7 @@ package io.github.wingwright.core.geometry;
 
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
+import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Volume;
@@ -12,7 +13,7 @@ import io.github.wingwright.core.quantity.Volume;
  * that of the circle of equal area.
  *
  * <p>Kernels run on SI {@code double}s: length L and diameter d [m]. They are exact where a closed form exists;
- * {@link #relativeError()} says how good they are where not. Further families may be written: seven methods are needed.
+ * {@link #relativeError()} says how good they are where not. Further families may be written: eight methods are needed.
  */
 public interface BodyShape {
 
@@ -206,6 +207,17 @@ public interface BodyShape {
   }
 
   /**
+   * Where the section is greatest: the first such place where it is greatest along a straight piece.
+   *
+   * @param length length L [m]
+   * @param diameter greatest diameter d [m]
+   * @return x from the nose [m], to about 1 part in 10⁴ of the length
+   */
+  default double greatestSection(double length, double diameter) {
+    return Revolution.greatestSection(this, length, diameter);
+  }
+
+  /**
    * Area of the flat base at the aft end, which the wetted area does not count.
    *
    * @param length length L [m]
@@ -214,6 +226,23 @@ public interface BodyShape {
    */
   default double baseArea(double length, double diameter) {
     return sectionArea(length, length, diameter);
+  }
+
+  /**
+   * The same body with its afterbody bent up.
+   *
+   * @param afterbody length of the part that is bent over the diameter, 0.1 to 50
+   * @param upsweep angle of its camber line at the aft end, −45° to 45°, positive up
+   * @param bend part of that length over which the camber line curves, 0.01 to 1; the rest is straight
+   * @return the upswept shape
+   * @throws IllegalArgumentException if a number is out of its range, or the body is not one of revolution about a straight
+   *     axis
+   */
+  default BodyShape upswept(double afterbody, Angle upsweep, double bend) {
+    if (this instanceof UpsweptBody || this instanceof LoftedBody) {
+      throw new IllegalArgumentException("a body that is bent up must be straight and round, was " + name());
+    }
+    return new UpsweptBody(this, afterbody, upsweep, bend);
   }
 
   /**

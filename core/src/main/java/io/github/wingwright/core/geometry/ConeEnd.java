@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.geometry;
 
+import io.github.wingwright.core.basis.Step;
+
 /** A cone, or a frustum that ends in a flat base of radius β·R: r/R = β + (1 − β)·t. All its integrals are closed. */
 final class ConeEnd extends EndProfile {
   private static final long serialVersionUID = 1L;
@@ -8,7 +10,7 @@ final class ConeEnd extends EndProfile {
   private final double base;
 
   ConeEnd(String name, double base) {
-    super(name, 0.05, 50.0);
+    super(name, base == 0.0 ? Double.NaN : base, 0.05, 50.0);
     this.base = base;
   }
 
@@ -29,7 +31,7 @@ final class ConeEnd extends EndProfile {
 
   @Override
   public double fullness(double fineness) {
-    return (1.0 + base + base * base) / 3.0;
+    return EndFormulas.boatTailFullness(base);
   }
 
   @Override
@@ -40,7 +42,7 @@ final class ConeEnd extends EndProfile {
 
   @Override
   public double curvedArea(double fineness) {
-    return (1.0 + base) * Math.hypot(2.0 * fineness, 1.0 - base);
+    return EndFormulas.boatTailArea(base, fineness);
   }
 
   @Override
@@ -51,6 +53,19 @@ final class ConeEnd extends EndProfile {
   @Override
   public double sideFullness(double fineness) {
     return 0.5 * (1.0 + base);
+  }
+
+  @Override
+  Step fullnessStep(double fineness) {
+    return Step.of(EndFormulas.BOAT_TAIL_FULLNESS, given("diameter of the end over that of the base", "β", base));
+  }
+
+  @Override
+  Step areaStep(double fineness) {
+    return Step.of(
+        EndFormulas.BOAT_TAIL_AREA,
+        given("diameter of the end over that of the base", "β", base),
+        given("fineness", "f", fineness));
   }
 
   @Override
@@ -71,10 +86,5 @@ final class ConeEnd extends EndProfile {
   @Override
   double dr(double s, double k) {
     return 1.0 - base;
-  }
-
-  @Override
-  public String toString() {
-    return base == 0.0 ? name() : name() + " to " + base;
   }
 }

@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.geometry;
 
+import io.github.wingwright.core.basis.Step;
+
 /** Half an ellipsoid, r/R = √(1 − (1 − t)²), of any length; with a length of one radius a hemisphere. All is closed. */
 final class EllipsoidEnd extends EndProfile {
   private static final long serialVersionUID = 1L;
 
   EllipsoidEnd(String name, double leastFineness, double greatestFineness) {
-    super(name, leastFineness, greatestFineness);
+    super(name, Double.NaN, leastFineness, greatestFineness);
   }
 
   @Override
@@ -31,7 +33,7 @@ final class EllipsoidEnd extends EndProfile {
 
   @Override
   public double curvedArea(double fineness) {
-    return 1.0 + Ellipse.arcFactor(0.5 / fineness);
+    return EndFormulas.ellipsoidArea(fineness);
   }
 
   @Override
@@ -44,6 +46,15 @@ final class EllipsoidEnd extends EndProfile {
   @Override
   public double sideFullness(double fineness) {
     return 0.25 * Math.PI;
+  }
+
+  @Override
+  Step areaStep(double fineness) {
+    if (EndFormulas.ELLIPSOID_AREA.inputs().get(0).domain().contains(fineness)) {
+      return Step.of(EndFormulas.ELLIPSOID_AREA, given("fineness", "f", fineness));
+    }
+    // The printed formula divides zero by zero for the hemisphere; the method gives its limit, 2.
+    return super.areaStep(fineness);
   }
 
   @Override

@@ -2,10 +2,14 @@
 package io.github.wingwright.core.geometry;
 
 import io.github.wingwright.core.basis.Interval;
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.numerics.Quadrature;
 import io.github.wingwright.core.numerics.Tolerance;
+import io.github.wingwright.core.quantity.NamedUnit;
 import java.io.Serializable;
 import java.util.function.DoubleUnaryOperator;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The outline of a nose or a tail, without a size: the radius over that of the base, r/R, against the distance from the tip
@@ -40,13 +44,18 @@ public abstract sealed class EndProfile implements Serializable
   /** Bound on the relative error of what is integrated numerically. */
   public static final double QUADRATURE_ERROR = 1e-11;
 
+  private static final Source OUTLINE = Source.library("integral along the outline of the profile");
+  private static final Source CHOICE = Source.library("proportion of the chosen body shape");
   private static final Tolerance TOLERANCE = Tolerance.relative(1e-12);
 
   private final String name;
+  private final double parameter;
   private final Interval fineness;
 
-  EndProfile(String name, double leastFineness, double greatestFineness) {
+  /** The parameter tells profiles of one name apart; without one it is not a number. */
+  EndProfile(String name, double parameter, double leastFineness, double greatestFineness) {
     this.name = name;
+    this.parameter = parameter;
     this.fineness = Interval.between(leastFineness, greatestFineness);
   }
 
@@ -94,7 +103,7 @@ public abstract sealed class EndProfile implements Serializable
    */
   public static EndProfile boatTail(double baseRatio) {
     Door.within(baseRatio, 0.001, 0.999, "base ratio");
-    return new ConeEnd("boat-tail", baseRatio);
+    return new ConeEnd("boat-tail to", baseRatio);
   }
 
   /**
@@ -225,6 +234,21 @@ public abstract sealed class EndProfile implements Serializable
     return integral(s -> r(s, k) * dt(s, k));
   }
 
+  /** How the fullness comes about. */
+  Step fullnessStep(double fineness) {
+    return Step.given("fullness of the " + this, "c", fullness(fineness), OUTLINE);
+  }
+
+  /** How the area ratio comes about. */
+  Step areaStep(double fineness) {
+    return Step.given("area ratio of the " + this, "s", curvedArea(fineness), OUTLINE);
+  }
+
+  /** A number that belongs to the profile, as an input of its formulas. */
+  static Step given(String what, String symbol, double value) {
+    return Step.given(what, symbol, value, CHOICE);
+  }
+
   /** Distance from the tip over the length, against a parameter that runs from 0 at the tip to 1 at the base. */
   abstract double t(double s, double k);
 
@@ -259,17 +283,19 @@ public abstract sealed class EndProfile implements Serializable
   }
 
   @Override
-  public boolean equals(@org.jspecify.annotations.Nullable Object other) {
-    return other instanceof EndProfile that && toString().equals(that.toString());
+  public boolean equals(@Nullable Object other) {
+    return other instanceof EndProfile that
+        && name.equals(that.name)
+        && Double.compare(parameter, that.parameter) == 0;
   }
 
   @Override
   public int hashCode() {
-    return toString().hashCode();
+    return name.hashCode() * 31 + Double.hashCode(parameter);
   }
 
   @Override
   public String toString() {
-    return name;
+    return Double.isNaN(parameter) ? name : name + " " + NamedUnit.NUMBER.format(parameter, 4);
   }
 }

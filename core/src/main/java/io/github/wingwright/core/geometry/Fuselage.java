@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.geometry;
 
+import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Volume;
 import java.io.Serializable;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * The fuselage, its nose tip at the origin.
@@ -107,6 +109,15 @@ public record Fuselage(BodyShape shape, Length length, Length diameter) implemen
   }
 
   /**
+   * Where the section is greatest.
+   *
+   * @return x aft of the nose tip, the first such place where it is greatest along a straight piece
+   */
+  public Length greatestSectionX() {
+    return Length.metres(shape.greatestSection(length.si(), diameter.si()));
+  }
+
+  /**
    * Area of the flat base at the aft end.
    *
    * @return S_base, zero for a body that closes
@@ -140,6 +151,47 @@ public record Fuselage(BodyShape shape, Length length, Length diameter) implemen
    */
   public Area sideArea() {
     return Area.squareMetres(shape.sideArea(length.si(), diameter.si()));
+  }
+
+  /**
+   * How fast the top line closes in at a station: the angle against separation on the afterbody.
+   *
+   * @param x distance from the nose tip, 0 to the length
+   * @return angle between the top line and the reference line, positive where the body narrows aft
+   */
+  public Angle topClosureAngleAt(Length x) {
+    return closure(at -> -top(at), station(x));
+  }
+
+  /**
+   * How fast the underside closes in at a station; upsweep adds to it.
+   *
+   * @param x distance from the nose tip, 0 to the length
+   * @return angle between the underside and the reference line, positive where the body narrows aft
+   */
+  public Angle bottomClosureAngleAt(Length x) {
+    return closure(at -> top(at) - shape.height(at, length.si(), diameter.si()), station(x));
+  }
+
+  /**
+   * How fast the sides close in at a station.
+   *
+   * @param x distance from the nose tip, 0 to the length
+   * @return angle between one side and the plane of symmetry, positive where the body narrows aft
+   */
+  public Angle sideClosureAngleAt(Length x) {
+    return closure(at -> -0.5 * shape.width(at, length.si(), diameter.si()), station(x));
+  }
+
+  private double top(double x) {
+    return shape.centreHeight(x, length.si(), diameter.si()) + 0.5 * shape.height(x, length.si(), diameter.si());
+  }
+
+  /** Angle of a line by differences over a hundred-thousandth of the length, to one side at an end. */
+  private Angle closure(DoubleUnaryOperator line, double x) {
+    double from = Math.max(0.0, x - 1e-5 * length.si());
+    double to = Math.min(length.si(), x + 1e-5 * length.si());
+    return Angle.radians(Math.atan((line.applyAsDouble(to) - line.applyAsDouble(from)) / (to - from)));
   }
 
   private double station(Length x) {

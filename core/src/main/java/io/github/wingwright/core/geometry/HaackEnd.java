@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.geometry;
 
+import io.github.wingwright.core.basis.Step;
+
 /**
  * The Haack series, π·(r/R)² = θ − ½·sin 2θ + C·sin³θ with t = ½·(1 − cos θ).
  *
@@ -15,7 +17,7 @@ final class HaackEnd extends EndProfile {
   private final double parameter;
 
   HaackEnd(double parameter) {
-    super("Haack series", 0.05, 50.0);
+    super("Haack series", parameter, 0.05, 50.0);
     this.parameter = parameter;
   }
 
@@ -46,12 +48,17 @@ final class HaackEnd extends EndProfile {
 
   @Override
   public double fullness(double fineness) {
-    return 0.5 + 3.0 / 16.0 * parameter;
+    return EndFormulas.haackFullness(parameter);
   }
 
   @Override
   public double volumeCentroid(double fineness) {
     return (11.0 + 3.0 * parameter) / (16.0 + 6.0 * parameter);
+  }
+
+  @Override
+  Step fullnessStep(double fineness) {
+    return Step.of(EndFormulas.HAACK_FULLNESS, given("parameter of the Haack series", "C", parameter));
   }
 
   @Override
@@ -75,10 +82,5 @@ final class HaackEnd extends EndProfile {
     double sine = Math.sin(theta);
     double slope = sine * sine * (2.0 + 3.0 * parameter * Math.cos(theta));
     return s == 0.0 ? 0.0 : slope / (2.0 * radiusAtAngle(theta));
-  }
-
-  @Override
-  public String toString() {
-    return name() + " " + parameter;
   }
 }

@@ -12,7 +12,7 @@ final class OgiveEnd extends EndProfile {
   private static final long serialVersionUID = 1L;
 
   OgiveEnd() {
-    super("tangent ogive", 0.5, 50.0);
+    super("tangent ogive", Double.NaN, 0.5, 50.0);
   }
 
   @Override

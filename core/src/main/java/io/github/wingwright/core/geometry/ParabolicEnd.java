@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.geometry;
 
+import io.github.wingwright.core.basis.Step;
+
 /** A parabola with its axis across the body, r/R = (2t − K·t²)/(2 − K). */
 final class ParabolicEnd extends EndProfile {
   private static final long serialVersionUID = 1L;
@@ -8,7 +10,7 @@ final class ParabolicEnd extends EndProfile {
   private final double parameter;
 
   ParabolicEnd(double parameter) {
-    super("parabolic series", 0.05, 50.0);
+    super("parabolic series", parameter, 0.05, 50.0);
     this.parameter = parameter;
   }
 
@@ -24,7 +26,7 @@ final class ParabolicEnd extends EndProfile {
 
   @Override
   public double fullness(double fineness) {
-    return (4.0 / 3.0 - parameter + parameter * parameter / 5.0) / square(2.0 - parameter);
+    return EndFormulas.parabolicFullness(parameter);
   }
 
   @Override
@@ -35,6 +37,11 @@ final class ParabolicEnd extends EndProfile {
   @Override
   public double sideFullness(double fineness) {
     return (1.0 - parameter / 3.0) / (2.0 - parameter);
+  }
+
+  @Override
+  Step fullnessStep(double fineness) {
+    return Step.of(EndFormulas.PARABOLIC_FULLNESS, given("parameter of the parabolic series", "K", parameter));
   }
 
   @Override
@@ -55,10 +62,5 @@ final class ParabolicEnd extends EndProfile {
   @Override
   double dr(double s, double k) {
     return 2.0 * (1.0 - parameter * s) / (2.0 - parameter);
-  }
-
-  @Override
-  public String toString() {
-    return name() + " " + parameter;
   }
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.geometry;
 
+import io.github.wingwright.core.basis.Step;
+
 /** A power of the distance from the tip, r/R = t^m; with r/R = s² the outline has no singular slope in s. */
 final class PowerEnd extends EndProfile {
   private static final long serialVersionUID = 1L;
@@ -8,7 +10,7 @@ final class PowerEnd extends EndProfile {
   private final double exponent;
 
   PowerEnd(double exponent) {
-    super("power series", 0.05, 50.0);
+    super("power series", exponent, 0.05, 50.0);
     this.exponent = exponent;
   }
 
@@ -24,7 +26,7 @@ final class PowerEnd extends EndProfile {
 
   @Override
   public double fullness(double fineness) {
-    return 1.0 / (2.0 * exponent + 1.0);
+    return EndFormulas.powerFullness(exponent);
   }
 
   @Override
@@ -35,6 +37,11 @@ final class PowerEnd extends EndProfile {
   @Override
   public double sideFullness(double fineness) {
     return 1.0 / (exponent + 1.0);
+  }
+
+  @Override
+  Step fullnessStep(double fineness) {
+    return Step.of(EndFormulas.POWER_FULLNESS, given("exponent of the power series", "m", exponent));
   }
 
   @Override
@@ -55,10 +62,5 @@ final class PowerEnd extends EndProfile {
   @Override
   double dr(double s, double k) {
     return 2.0 * s;
-  }
-
-  @Override
-  public String toString() {
-    return name() + " " + exponent;
   }
 }

@@ -38,6 +38,22 @@ final class Revolution {
     return Math.PI * sum;
   }
 
+  /** The first place at which the section comes within rounding of its greatest. */
+  static double greatestSection(BodyShape shape, double length, double diameter) {
+    int steps = 10_000;
+    double best = 0.0;
+    double at = 0.0;
+    for (int i = 0; i <= steps; i++) {
+      double x = length * i / steps;
+      double r = shape.radius(x, length, diameter);
+      if (r > best * (1.0 + 1e-12)) {
+        best = r;
+        at = x;
+      }
+    }
+    return at;
+  }
+
   private static double station(int i, double length) {
     return 0.5 * length * (1.0 - Math.cos(Math.PI * i / POINTS));
   }

@@ -298,7 +298,7 @@ public final class MassStatement implements Serializable {
    * @throws IllegalArgumentException if an origin does not give the mass of its item, or there is no such item
    */
   public Step massStep(Map<String, Step> origins) {
-    return Step.sum("total mass", "m", massSteps(origins));
+    return new MassSteps(this).total(origins);
   }
 
   /**
@@ -308,12 +308,7 @@ public final class MassStatement implements Serializable {
    * @return the step of x_cg
    */
   public Step centreOfGravityStep(Step total) {
-    List<Step> shares = new ArrayList<>();
-    for (int i = 0; i < items.size(); i++) {
-      MassItem item = items.get(i);
-      shares.add(Step.of("share of " + item.name(), "Δx", SHARE, term(total, i), place(item, Axis.X), total));
-    }
-    return Step.sum("centre of gravity", "x_cg", shares);
+    return new MassSteps(this).centreOfGravity(total);
   }
 
   /**
@@ -323,7 +318,7 @@ public final class MassStatement implements Serializable {
    * @return the step of I_yy
    */
   public Step pitchInertiaStep(Step total) {
-    return inertiaStep(total, "moment of inertia in pitch", "I_yy", Axis.X, Axis.Z, item -> item.ownInertia().pitch());
+    return new MassSteps(this).pitchInertia(total);
   }
 
   /**
@@ -333,7 +328,7 @@ public final class MassStatement implements Serializable {
    * @return the step of I_xx
    */
   public Step rollInertiaStep(Step total) {
-    return inertiaStep(total, "moment of inertia in roll", "I_xx", Axis.Y, Axis.Z, item -> item.ownInertia().roll());
+    return new MassSteps(this).rollInertia(total);
   }
 
   /**
@@ -343,89 +338,7 @@ public final class MassStatement implements Serializable {
    * @return the step of I_zz
    */
   public Step yawInertiaStep(Step total) {
-    return inertiaStep(total, "moment of inertia in yaw", "I_zz", Axis.X, Axis.Y, item -> item.ownInertia().yaw());
-  }
-
-  private Step inertiaStep(
-      Step total,
-      String name,
-      String symbol,
-      Axis first,
-      Axis second,
-      java.util.function.Function<MassItem, MomentOfInertia> own) {
-    Step cgFirst = centre(total, first);
-    Step cgSecond = centre(total, second);
-    List<Step> terms = new ArrayList<>();
-    for (int i = 0; i < items.size(); i++) {
-      MassItem item = items.get(i);
-      Step ownStep = Step.given("own inertia of " + item.name(), "I_0", own.apply(item), item.source());
-      Step a = Step.of("distance of " + item.name(), "a", DISTANCE, place(item, first), cgFirst);
-      Step b = Step.of("distance of " + item.name(), "b", DISTANCE, place(item, second), cgSecond);
-      terms.add(Step.of("inertia of " + item.name(), symbol, Inertia.PARALLEL_AXIS, ownStep, term(total, i), a, b));
-    }
-    return Step.sum(name, symbol, terms);
-  }
-
-  private Step centre(Step total, Axis axis) {
-    List<Step> shares = new ArrayList<>();
-    for (int i = 0; i < items.size(); i++) {
-      MassItem item = items.get(i);
-      shares.add(
-          Step.of("share of " + item.name(), "Δ" + axis.symbol, SHARE, term(total, i), place(item, axis), total));
-    }
-    return Step.sum("centre of gravity", axis.symbol + "_cg", shares);
-  }
-
-  private Step term(Step total, int i) {
-    if (total.inputs().size() != items.size() || total.value() != mass) {
-      throw new IllegalArgumentException("total must be a step of this statement's mass, was " + total);
-    }
-    return total.inputs().get(i);
-  }
-
-  private static Step place(MassItem item, Axis axis) {
-    Length place = axis.of(item.centreOfGravity());
-    return Step.given(axis.symbol + " of " + item.name(), axis.symbol, place, item.source());
-  }
-
-  private List<Step> massSteps(Map<String, Step> origins) {
-    for (String name : origins.keySet()) {
-      if (item(name).isEmpty()) {
-        throw new IllegalArgumentException(
-            "origin must be of one of " + items.stream().map(MassItem::name).toList() + ", was \"" + name + "\"");
-      }
-    }
-    List<Step> steps = new ArrayList<>();
-    for (MassItem item : items) {
-      Step origin = origins.get(item.name());
-      if (origin != null && origin.value() != item.massBand().likely()) {
-        throw new IllegalArgumentException(
-            "origin of " + item.name() + " must give its mass " + item.mass() + ", gave " + origin);
-      }
-      steps.add(origin != null ? origin : Step.given(item.name(), "m", item.mass(), item.source()));
-    }
-    return steps;
-  }
-
-  /** One of the three axes, for steps that read alike along each. */
-  private enum Axis {
-    X("x"),
-    Y("y"),
-    Z("z");
-
-    private final String symbol;
-
-    Axis(String symbol) {
-      this.symbol = symbol;
-    }
-
-    Length of(Placement place) {
-      return switch (this) {
-        case X -> place.x();
-        case Y -> place.y();
-        case Z -> place.z();
-      };
-    }
+    return new MassSteps(this).yawInertia(total);
   }
 
   @Override

@@ -7,6 +7,9 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
+import io.github.wingwright.core.basis.Workings;
 import io.github.wingwright.core.quantity.Length;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -101,6 +104,20 @@ class AssembledBodyTest {
   }
 
   @Test
+  void its_workings_are_a_table_of_its_parts() {
+    Step length = Step.given("length", "L", millimetres(360), Source.BRIEF);
+    Step diameter = Step.given("diameter", "d", millimetres(40), Source.BRIEF);
+    BodyShape shape = BodyShape.of(EndProfile.haack(0), 2, EndProfile.boatTail(0.4), 1.2);
+    Workings workings = Workings.of(List.of(shape.volumeStep(length, diameter), shape.wettedAreaStep(length, diameter)));
+    assertThat(workings.toString())
+        .contains("volume of the nose (Haack series 0)")
+        .contains("½ + 3/16·C with C = 0")
+        .contains("(1 + β)·√(4·f² + (1 − β)²) with β = 0.4, f = 1.2")
+        .contains("length of the cylinder");
+    assertThat(workings.findings()).isEmpty();
+  }
+
+  @Test
   void a_base_is_told_apart_from_the_skin() {
     Fuselage body =
         new Fuselage(
@@ -108,6 +125,18 @@ class AssembledBodyTest {
     assertThat(body.baseArea().squareMillimetres()).isCloseTo(Math.PI * 64, within(1e-9));
     assertThat(body.radiusAt(millimetres(360)).millimetres()).isCloseTo(8, within(1e-9));
     assertThat(new Fuselage(BodyShape.capsule(), millimetres(360), millimetres(40)).baseArea().si()).isZero();
+  }
+
+  @Test
+  void the_greatest_section_is_found() {
+    assertThat(new Fuselage(BodyShape.searsHaack(), millimetres(300), millimetres(40)).greatestSectionX().millimetres())
+        .isCloseTo(150, within(0.05));
+    assertThat(new Fuselage(BodyShape.noseCylinderCone(2, 3), millimetres(300), millimetres(40)).greatestSectionX().millimetres())
+        .isCloseTo(80, within(0.05));
+    BodyShape body = BodyShape.of(EndProfile.tangentOgive(), 1.5, EndProfile.cone(), 2);
+    assertThat(body).isEqualTo(BodyShape.of(EndProfile.tangentOgive(), 1.5, EndProfile.cone(), 2));
+    assertThat(body).isNotEqualTo(BodyShape.of(EndProfile.tangentOgive(), 1.6, EndProfile.cone(), 2));
+    assertThat(body.name()).isEqualTo("tangent ogive, cylinder, cone");
   }
 
   @Test

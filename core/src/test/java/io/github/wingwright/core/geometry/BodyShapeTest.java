@@ -159,6 +159,8 @@ class BodyShapeTest {
             BodyShape.searsHaack(),
             BodyShape.of(EndProfile.tangentOgive(), 1.5, EndProfile.boatTail(0.4), 1.2),
             BodyShape.of(EndProfile.haack(1.0 / 3.0), 2, EndProfile.power(0.75), 2.5),
+            BodyShape.of(EndProfile.halfEllipsoid(), 1.5, EndProfile.parabolic(0.8), 2),
+            BodyShape.of(EndProfile.hemisphere(), 0.5, EndProfile.cone(), 2),
             BodyShape.podAndBoom(EndProfile.halfEllipsoid(), 1, 3.5, 1.5, 0.25)));
   }
 

@@ -159,7 +159,9 @@ class EndProfileTest {
   void equal_profiles_are_equal() {
     assertThat(EndProfile.haack(0)).isEqualTo(EndProfile.haack(0)).hasSameHashCodeAs(EndProfile.haack(0));
     assertThat(EndProfile.haack(0)).isNotEqualTo(EndProfile.haack(0.1)).isNotEqualTo(EndProfile.power(0.5));
+    assertThat(EndProfile.halfEllipsoid()).isNotEqualTo(EndProfile.hemisphere());
     assertThat(EndProfile.boatTail(0.4)).hasToString("boat-tail to 0.4");
+    assertThat(EndProfile.haack(1.0 / 3.0)).hasToString("Haack series 0.3333");
   }
 
   @Test

@@ -1,0 +1,128 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.geometry;
+
+import static io.github.wingwright.core.quantity.Angle.degrees;
+import static io.github.wingwright.core.quantity.Length.millimetres;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
+
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
+import io.github.wingwright.core.quantity.Length;
+import org.junit.jupiter.api.Test;
+
+class UpsweptBodyTest {
+  private static final BodyShape STRAIGHT = BodyShape.noseCylinderCone(1.5, 3);
+  private static final BodyShape BENT = STRAIGHT.upswept(3, degrees(12), 0.5);
+
+  @Test
+  void the_camber_line_bends_and_then_runs_straight_at_the_angle() {
+    Fuselage body = new Fuselage(BENT, millimetres(300), millimetres(30));
+    double tan = Math.tan(Math.toRadians(12));
+    assertThat(body.centreHeightAt(millimetres(210))).isEqualTo(Length.ZERO);
+    assertThat(body.centreHeightAt(millimetres(255)).millimetres()).isCloseTo(tan * 45 / 2, within(1e-9));
+    assertThat(body.centreHeightAt(millimetres(300)).millimetres()).isCloseTo(tan * (90 - 22.5), within(1e-9));
+    double rise = body.centreHeightAt(millimetres(290)).minus(body.centreHeightAt(millimetres(280))).millimetres();
+    assertThat(Math.toDegrees(Math.atan(rise / 10))).isCloseTo(12, within(1e-9));
+    // No edge where the bend begins and where it ends.
+    for (double x : new double[] {210, 255}) {
+      double before = slope(body, x - 1e-3);
+      assertThat(slope(body, x + 1e-3)).isCloseTo(before, within(1e-4));
+    }
+  }
+
+  private static double slope(Fuselage body, double x) {
+    return body.centreHeightAt(millimetres(x + 1e-4)).minus(body.centreHeightAt(millimetres(x - 1e-4))).millimetres() / 2e-4;
+  }
+
+  @Test
+  void volume_and_side_view_stay() {
+    assertThat(BENT.volume(0.3, 0.03)).isEqualTo(STRAIGHT.volume(0.3, 0.03));
+    assertThat(BENT.sideArea(0.3, 0.03)).isEqualTo(STRAIGHT.sideArea(0.3, 0.03));
+    assertThat(BENT.volumeCentroid(0.3, 0.03)).isEqualTo(STRAIGHT.volumeCentroid(0.3, 0.03));
+    assertThat(BENT.width(0.1, 0.3, 0.03)).isEqualTo(0.03);
+    assertThat(BENT.leastFinenessRatio()).isEqualTo(4.5);
+  }
+
+  @Test
+  void the_skin_is_the_integral_over_upright_circles_that_move_up() {
+    // S = ∫∫ r·√(1 + (r′ + z′·sin θ)²) dθ dx; on the cone behind the cylinder r′ = −d/(2·3d) = −1/6.
+    for (double angle : new double[] {5, 12, 30, -20}) {
+      double tan = Math.tan(Math.toRadians(angle));
+      double l = 0.3;
+      double d = 0.03;
+      double area = 0;
+      double moment = 0;
+      int strips = 4000;
+      int around = 200;
+      for (int i = 0; i < strips; i++) {
+        double xi = 0.09 * (i + 0.5) / strips;
+        double r = 0.015 - xi / 6;
+        double z = xi < 0.045 ? tan * xi / 0.045 : tan;
+        double ring = 0;
+        for (int j = 0; j < around; j++) {
+          double theta = 2 * Math.PI * (j + 0.5) / around;
+          ring += Math.hypot(1, -1.0 / 6 + z * Math.sin(theta));
+        }
+        double strip = r * ring * 2 * Math.PI / around * 0.09 / strips;
+        area += strip;
+        moment += strip * (l - 0.09 + xi);
+      }
+      double cone = BodiesOfRevolution.coneArea(d, 3);
+      double straight = STRAIGHT.wettedArea(l, d);
+      double whole = straight - cone + area;
+      double wholeMoment = straight * STRAIGHT.surfaceCentroid(l, d) - cone * (l - 2.0 / 3.0 * 0.09) + moment;
+      BodyShape bent = STRAIGHT.upswept(3, degrees(angle), 0.5);
+      assertThat(bent.wettedArea(l, d)).as("upsweep %s", angle).isCloseTo(whole, withinPercentage(1e-4));
+      assertThat(bent.surfaceCentroid(l, d)).as("upsweep %s", angle).isCloseTo(wholeMoment / whole, within(1e-6 * l));
+    }
+  }
+
+  @Test
+  void its_workings_check_the_mesh_against_strips() {
+    Step length = Step.given("length", "L", millimetres(300), Source.BRIEF);
+    Step diameter = Step.given("diameter", "d", millimetres(30), Source.BRIEF);
+    Step.Solution area = (Step.Solution) BENT.wettedAreaStep(length, diameter);
+    assertThat(area.value()).isEqualTo(BENT.wettedArea(0.3, 0.03));
+    assertThat(area.value() - STRAIGHT.wettedArea(0.3, 0.03)).isGreaterThan(5e-4 * area.value());
+    assertThat(area.residual()).isCloseTo(0, within(1e-6 * area.value()));
+    assertThat(BENT.volumeStep(length, diameter)).isInstanceOf(Step.Evaluated.class);
+  }
+
+  @Test
+  void bending_up_closes_the_underside_faster_than_the_top() {
+    // On the straight part of the camber line, behind the cylinder of a cone of half angle atan(1/6).
+    Fuselage body = new Fuselage(BENT, millimetres(300), millimetres(30));
+    double tan = Math.tan(Math.toRadians(12));
+    Length x = millimetres(280);
+    assertThat(body.topClosureAngleAt(x).tangent()).isCloseTo(1.0 / 6 - tan, within(1e-6));
+    assertThat(body.bottomClosureAngleAt(x).tangent()).isCloseTo(1.0 / 6 + tan, within(1e-6));
+    assertThat(body.sideClosureAngleAt(x).tangent()).isCloseTo(1.0 / 6, within(1e-6));
+    assertThat(body.bottomClosureAngleAt(millimetres(300)).tangent()).isCloseTo(1.0 / 6 + tan, within(1e-6));
+    assertThat(body.bottomClosureAngleAt(millimetres(100)).tangent()).isCloseTo(0, within(1e-9));
+    assertThat(body.topClosureAngleAt(millimetres(10)).isNegative()).isTrue();
+  }
+
+  @Test
+  void no_upsweep_is_no_change() {
+    BodyShape level = STRAIGHT.upswept(3, degrees(0), 0.5);
+    assertThat(level.wettedArea(0.3, 0.03)).isCloseTo(STRAIGHT.wettedArea(0.3, 0.03), withinPercentage(1e-12));
+    assertThat(level.centreHeight(0.3, 0.3, 0.03)).isZero();
+  }
+
+  @Test
+  void what_cannot_be_bent_is_refused() {
+    refuses(() -> BENT.upswept(3, degrees(5), 0.5), "a body that is bent up must be straight and round, was elliptic nose");
+    refuses(() -> STRAIGHT.upswept(3, degrees(50), 0.5), "upsweep must be -45° to 45°, was 50°");
+    refuses(() -> STRAIGHT.upswept(3, degrees(5), 0), "part of the afterbody that bends must be 0.01 to 1.0, was 0.0");
+    refuses(
+        () -> STRAIGHT.upswept(0, degrees(5), 0.5),
+        "length of the upswept afterbody over the diameter must be 0.1 to 50.0, was 0.0");
+  }
+
+  private static void refuses(org.assertj.core.api.ThrowableAssert.ThrowingCallable call, String start) {
+    assertThatIllegalArgumentException().isThrownBy(call).withMessageStartingWith(start);
+  }
+}
