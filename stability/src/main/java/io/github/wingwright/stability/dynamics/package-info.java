@@ -32,7 +32,7 @@
  * io.github.wingwright.stability.dynamics.Mode}</td><td>the motions</td><td>phugoid: period 93.46 s, damping 0.049</td></tr>
  * <tr><td>{@link io.github.wingwright.stability.dynamics.ModeApproximations}</td><td>short formulas beside them</td>
  * <td>Lanchester: 107 s</td></tr>
- * <tr><td>{@link io.github.wingwright.stability.dynamics.ApparentMass}</td><td>air carried along</td><td>1.0 g on a model
+ * <tr><td>{@link io.github.wingwright.stability.dynamics.WingApparentMass}</td><td>air carried along</td><td>1.0 g on a model
  * of 20 g</td></tr>
  * <tr><td>{@link io.github.wingwright.stability.dynamics.FlyingQualities}</td><td>guidelines, full-size and model</td>
  * <td>spiral doubles in 1 s: add dihedral</td></tr>

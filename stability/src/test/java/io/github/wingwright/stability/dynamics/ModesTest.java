@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.within;
 import io.github.wingwright.testing.Seeded;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.EigenDecomposition;
+import org.apache.commons.math3.linear.LUDecomposition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -112,7 +113,8 @@ class ModesTest {
                 a[i / 4][i % 4] = values[i];
             }
             SmallEigenproblem own = new SmallEigenproblem(a);
-            EigenDecomposition other = new EigenDecomposition(new Array2DRowRealMatrix(a));
+            Array2DRowRealMatrix matrix = new Array2DRowRealMatrix(a);
+            EigenDecomposition other = new EigenDecomposition(matrix);
             double product = 1;
             double sum = 0;
             for (int i = 0; i < 4; i++) {
@@ -127,7 +129,7 @@ class ModesTest {
                         : own.imaginary[i] > 0 ? own.real[i] * own.real[i] + own.imaginary[i] * own.imaginary[i] : 1;
             }
             assertThat(sum).isCloseTo(a[0][0] + a[1][1] + a[2][2] + a[3][3], within(1e-9));
-            assertThat(product).isCloseTo(other.getDeterminant(), within(1e-7));
+            assertThat(product).isCloseTo(new LUDecomposition(matrix).getDeterminant(), within(1e-7));
         });
     }
 
