@@ -25,6 +25,10 @@
  * <td>C_mq −8.6</td></tr>
  * <tr><td>{@link io.github.wingwright.stability.derivatives.LateralEstimate}</td><td>all parts added up, each named</td>
  * <td>nine derivatives</td></tr>
+ * <tr><td>{@link io.github.wingwright.stability.derivatives.LateralGuidelines}</td><td>ranges, and what to change</td>
+ * <td>C_nβ 0.01: enlarge the fin</td></tr>
+ * <tr><td>{@link io.github.wingwright.stability.derivatives.RudderDemand}</td><td>crosswind, one engine out</td>
+ * <td>15° of rudder</td></tr>
  * <tr><td>{@link io.github.wingwright.stability.derivatives.LatticeDerivatives}</td><td>the same from the vortex
  * lattice</td><td>nine derivatives</td></tr>
  * </table>
