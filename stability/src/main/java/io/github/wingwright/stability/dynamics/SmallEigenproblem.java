@@ -51,6 +51,11 @@ final class SmallEigenproblem {
             sum += real[i];
         }
         for (int i = 0; i < n; i++) {
+            // a root within the rounding of the matrix is zero: neither growing nor dying out
+            if (Math.hypot(real[i], imaginary[i]) < 1e-14 * norm) {
+                real[i] = 0;
+                imaginary[i] = 0;
+            }
             restore(i, scale);
         }
         double trace = 0;
