@@ -114,4 +114,27 @@ class LatticeOfAirframeTest {
         assertThat(LatticeSurface.of("fin", one).stations().get(1).z())
                 .isCloseTo(upright.span().metres(), within(1e-12));
     }
+
+    @Test
+    void handbook_line_and_lattice_stand_beside_each_other() {
+        Wing wing = Wing.of(Planform.tapered(Area.squareMetres(0.5), 8, 0.6), CAMBERED);
+        FiniteWingComparison comparison = FiniteWingComparison.of(wing);
+        assertThat(comparison.methods()).extracting(FiniteWingComparison.Row::method)
+                .containsExactly("handbook", "lifting line", "lattice");
+        double lattice = comparison.methods().get(2).liftSlope();
+        assertThat(comparison.methods().get(0).liftSlope()).isCloseTo(lattice, within(0.06 * lattice));
+        assertThat(comparison.methods().get(1).liftSlope()).isCloseTo(lattice, within(0.06 * lattice));
+        assertThat(comparison.methods().get(2).neutralPoint().orElseThrow()).isBetween(0.22, 0.27);
+        assertThat(comparison.methods().get(2).inducedDragFactor().orElseThrow())
+                .isCloseTo(comparison.methods().get(1).inducedDragFactor().orElseThrow(), within(0.02));
+        assertThat(comparison.toString().lines()).hasSize(3).allMatch(line -> line.length() <= 75);
+    }
+
+    @Test
+    void a_stubby_wing_is_where_the_lifting_line_says_too_much() {
+        Wing wing = Wing.of(Planform.tapered(Area.squareMetres(0.5), 2, 1), CAMBERED);
+        FiniteWingComparison comparison = FiniteWingComparison.of(wing);
+        assertThat(comparison.findings()).isNotEmpty();
+        assertThat(comparison.methods().get(1).liftSlope()).isGreaterThan(1.15 * comparison.methods().get(2).liftSlope());
+    }
 }
