@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.stability.dynamics;
 
+import io.github.wingwright.core.geometry.Planform;
+import io.github.wingwright.core.geometry.Wing;
+import io.github.wingwright.core.quantity.Density;
+import io.github.wingwright.core.quantity.Length;
 import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
 
@@ -71,6 +75,21 @@ public record WingApparentMass(double heave, double rollInertia, double pitchIne
         }
         double k = finiteSpanFactor(span * span / area);
         return new WingApparentMass(k * mass, k * roll, k * pitch, moment / mass);
+    }
+
+    /**
+     * Apparent mass of a wing.
+     *
+     * @param density air density
+     * @param wing the wing
+     * @param centreOfGravity centre of gravity aft of the nose tip
+     */
+    public static WingApparentMass of(Density density, Wing wing, Length centreOfGravity) {
+        Planform planform = wing.planform();
+        Length half = planform.span().times(0.5);
+        double ahead = wing.placement().x().si() - centreOfGravity.si();
+        return ofWing(density.si(), planform.span().si(), eta -> planform.chordAt(half.times(eta)).si(),
+                eta -> ahead + planform.leadingEdgeAt(half.times(eta)).si() + planform.chordAt(half.times(eta)).si() / 2);
     }
 
     /**

@@ -10,6 +10,11 @@
  * <pre>{@code
  * nondimensional ──(ρ, u₀, S, c̄, b)──▶ dimensional ──(m, I)──▶ state matrix ──▶ roots ──▶ named motions ──▶ findings
  * }</pre>
+ * In code, for a lattice solved at the angle of the glide with its moments about the centre of gravity:
+ * <pre>{@code
+ * LongitudinalDerivatives d = LatticeDerivatives.longitudinal(solution, profileDrag, 0, liftAngleRate, momentAngleRate);
+ * LongitudinalForces.of(flight, mass, d).with(air).stateMatrix(flight, air.addedTo(body)).modes();
+ * }</pre>
  * A stable aircraft of the usual kind has a quick nod (short period), a slow rise and fall (phugoid), a roll that dies
  * out, a slow spiral and a tail that wags (Dutch roll). Other aircraft have others: move the centre of gravity aft and
  * the short period comes apart into two creeping motions, one of which begins to grow while the other half joins the

@@ -57,6 +57,13 @@ class WingApparentMassTest {
     }
 
     @Test
+    void a_tapered_wing_is_the_sum_of_its_strips() {
+        WingApparentMass air = WingApparentMass.ofWing(1.2, 2, eta -> 0.4 - 0.2 * eta, eta -> 0);
+        double strips = Math.PI / 4 * 1.2 * 2 * (0.16 - 0.08 + 0.04 / 3);
+        assertThat(air.heave()).isCloseTo(strips * WingApparentMass.finiteSpanFactor(2 * 2 / 0.6), withinPercentage(0.01));
+    }
+
+    @Test
     void none_changes_nothing() {
         BodyInertia body = new BodyInertia(1, 2, 3, 4, 0.5);
         assertThat(WingApparentMass.NONE.addedTo(body)).isEqualTo(body);
