@@ -29,7 +29,7 @@ import java.util.function.DoubleUnaryOperator;
  */
 public final class LiftingLineSolution {
     /** Stations at which a stall is looked for, evenly spaced in θ on the half wing. */
-    private static final int STALL_STATIONS = 400;
+    private static final int STALL_STATIONS = 120;
 
     private static final Guideline ASPECT_RATIO = new Guideline("aspect ratio of a lifting line", Interval.atLeast(4),
             NamedUnit.NUMBER, "the lifting line",

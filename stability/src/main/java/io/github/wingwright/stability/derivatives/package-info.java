@@ -23,13 +23,17 @@
  * <td>C_nβ −0.04</td></tr>
  * <tr><td>{@link io.github.wingwright.stability.derivatives.TailPitchRate}</td><td>pitch damping, downwash lag</td>
  * <td>C_mq −8.6</td></tr>
- * <tr><td>{@link io.github.wingwright.stability.derivatives.SpiralParameter}</td><td>dihedral against lift</td>
- * <td>B 6.2: stable</td></tr>
  * <tr><td>{@link io.github.wingwright.stability.derivatives.LateralEstimate}</td><td>all parts added up, each named</td>
  * <td>nine derivatives</td></tr>
+ * <tr><td>{@link io.github.wingwright.stability.derivatives.LateralGuidelines}</td><td>ranges, and what to change</td>
+ * <td>C_nβ 0.01: enlarge the fin</td></tr>
+ * <tr><td>{@link io.github.wingwright.stability.derivatives.RudderDemand}</td><td>crosswind, one engine out</td>
+ * <td>15° of rudder</td></tr>
  * <tr><td>{@link io.github.wingwright.stability.derivatives.LatticeDerivatives}</td><td>the same from the vortex
  * lattice</td><td>nine derivatives</td></tr>
  * </table>
+ *
+ * The spiral parameter of dihedral against fin is {@link io.github.wingwright.stability.LateralStability}.
  *
  * <h2>Notation</h2>
  * C_l rolling moment, starboard wing down positive; C_m pitching moment, nose up positive; C_n yawing moment, nose to

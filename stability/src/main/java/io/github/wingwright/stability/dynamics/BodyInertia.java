@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.stability.dynamics;
 
+import io.github.wingwright.core.mass.Inertia;
+import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.quantity.MomentOfInertia;
 import java.util.Locale;
@@ -42,6 +44,18 @@ public record BodyInertia(double mass, double roll, double pitch, double yaw, do
             MomentOfInertia product) {
         return new BodyInertia(mass.kilograms(), roll.kilogramSquareMetres(), pitch.kilogramSquareMetres(),
                 yaw.kilogramSquareMetres(), product.kilogramSquareMetres());
+    }
+
+    /**
+     * From the inertia about the centre of gravity in the axes of the fuselage, turned into stability axes.
+     *
+     * @param mass mass
+     * @param inertia inertia about the centre of gravity, x aft and z up
+     * @param angleOfAttack angle of attack of the fuselage's axis in the steady flight
+     */
+    public static BodyInertia of(Mass mass, Inertia inertia, Angle angleOfAttack) {
+        return of(mass, inertia.roll(), inertia.pitch(), inertia.yaw(), inertia.productXz())
+                .turnedBy(angleOfAttack.radians());
     }
 
     /**

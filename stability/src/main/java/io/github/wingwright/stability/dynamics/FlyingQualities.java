@@ -132,10 +132,13 @@ public final class FlyingQualities {
         String advice = switch (mode.kind()) {
             case PITCH_DIVERGENCE -> "Move the centre of gravity forward (battery or ballast), or enlarge the tailplane.";
             case YAW_DIVERGENCE -> "Enlarge the fin or lengthen its arm.";
-            case SPEED_DIVERGENCE -> "Fly faster than the speed of least drag, or check the moment's change with speed.";
+            case SPEED_DIVERGENCE -> "Fly faster than the speed of least drag, or enlarge the tailplane.";
+            case PHUGOID -> "Enlarge the tailplane or lengthen its arm; a little more drag helps as well.";
+            case SHORT_PERIOD, THIRD_OSCILLATION -> "Enlarge the tailplane, or move the centre of gravity forward.";
+            case DUTCH_ROLL -> "Enlarge the fin, lengthen its arm, or reduce dihedral.";
             case ROLL_SPIRAL_OSCILLATION -> "Reduce dihedral, or enlarge the fin.";
-            default -> mode.isOscillatory() && !mode.isStable() ? "It swings up by itself; see the guideline beside it."
-                    : "";
+            case ROLL -> "The wing is stalled or very short: it must damp roll.";
+            case SPIRAL, SHORT_PERIOD_SUBSIDENCE, PHUGOID_SUBSIDENCE, YAW_SUBSIDENCE -> "";
         };
         if (advice.isEmpty() || mode.isStable()) {
             return Optional.empty();

@@ -7,8 +7,8 @@ package io.github.wingwright.stability.dynamics;
  * <p>Rates are made nondimensional with c̄/(2·u₀), speed with u₀. The factory takes the lift and drag form of most
  * handbooks.
  *
- * @param xSpeed C_xu: change of the forward force coefficient with u/u₀, thrust included, at constant coefficient
- *     reference (the change of ½ρV² itself is added when the derivatives become dimensional)
+ * @param xSpeed C_xu: change of the forward force coefficient with u/u₀, thrust included. That the same coefficient makes
+ *     more force at more speed is not part of it
  * @param zSpeed C_zu
  * @param mSpeed C_mu
  * @param xAngle C_xα [1/rad]

@@ -58,9 +58,9 @@ public record LongitudinalForces(double xu, double xw, double zu, double zw, dou
      * With the apparent mass of the air that a light aircraft carries along in heave.
      *
      * @param apparent apparent mass; its pitch inertia belongs to the inertia and is added by
-     *     {@link ApparentMass#addedTo(BodyInertia)}
+     *     {@link WingApparentMass#addedTo(BodyInertia)}
      */
-    public LongitudinalForces with(ApparentMass apparent) {
+    public LongitudinalForces with(WingApparentMass apparent) {
         return new LongitudinalForces(xu, xw, zu, zw, zq, zwDot - apparent.heave(), mu, mw, mq,
                 mwDot - apparent.heave() * apparent.centreBehind());
     }

@@ -69,7 +69,7 @@ public final class ModeApproximations {
     /** Slow root of the lateral system. */
     public static final Formula SPIRAL_ROOT = Formula.named("root of the spiral")
             .gives("λ", AngularRate.RADIAN_PER_SECOND)
-            .as("g·(l_r·n_v − l_v·n_r)/(u_0·(l_p·n_v − l_v·n_p) + g·l_v)")
+            .as("g·(l_r·n_v − l_v·n_r)/(u_0·(l_v·n_p − l_p·n_v) − g·l_v)")
             .where("l_v", "L_v per roll inertia", -5, -0.1)
             .where("l_p", "L_p per roll inertia", -50, -1)
             .where("l_r", "L_r per roll inertia", 0.1, 10)
@@ -145,7 +145,7 @@ public final class ModeApproximations {
      * The slow root of the lateral system, from the last two terms of its characteristic polynomial.
      *
      * <pre>{@code
-     * λ = g·(L_r·N_v − L_v·N_r)/(u₀·(L_p·N_v − L_v·N_p) + g·L_v)
+     * λ = g·(L_r·N_v − L_v·N_r)/(u₀·(L_v·N_p − L_p·N_v) − g·L_v)
      * }</pre>
      * The numerator decides the sign: dihedral and yaw damping (L_v·N_r) against fin and the faster outer wing
      * (L_r·N_v). Small terms with Y_v are left out.
@@ -162,7 +162,7 @@ public final class ModeApproximations {
      */
     public static double spiralRoot(double lv, double lp, double lr, double nv, double np, double nr, double speed,
             double gravity) {
-        return gravity * (lr * nv - lv * nr) / (speed * (lp * nv - lv * np) + gravity * lv);
+        return gravity * (lr * nv - lv * nr) / (speed * (lv * np - lp * nv) - gravity * lv);
     }
 
     /**

@@ -12,11 +12,11 @@ import java.util.stream.Collectors;
  *
  * <p>How they are named. Longitudinal: two pairs are short period and phugoid, the one with more speed in it (|u| against
  * |w| of its eigenvector) being the phugoid. When a pair has come apart the other is judged alone: more speed than
- * incidence, and it is the phugoid; a growing real root then is a divergence in pitch. When the root that grows stands
- * beside a pair in which incidence takes part, the pair is the third oscillation. Lateral: a pair beside two real roots
- * is the Dutch roll, the quicker real root roll, the slower the spiral; two pairs are Dutch roll and, with more bank
- * against sideslip, the joined roll and spiral; four real roots are roll (quickest), spiral (slowest) and the two halves
- * of a yaw motion. A real root that grows where the aircraft is not stable in yaw is a divergence in yaw.
+ * incidence, and it is the phugoid. One real root that grows is the divergence of an aircraft without static margin, and a
+ * pair beside it is the third oscillation; two that grow are a phugoid come apart. Lateral: a pair beside two real roots is
+ * the Dutch roll, the quicker real root roll, the slower the spiral; two pairs are Dutch roll and, with more bank against
+ * sideslip, the joined roll and spiral; four real roots are roll (quickest), spiral (slowest) and the two halves of a yaw
+ * motion. A real root that grows where the aircraft is not stable in yaw is a divergence in yaw.
  *
  * @param all the motions
  */
@@ -69,17 +69,18 @@ public record Modes(List<Mode> all) {
             return;
         }
         boolean pairIsPhugoid = !pairs.isEmpty() && pairs.get(0).ratio() > 1;
-        boolean grows = reals.stream().anyMatch(r -> r.real() > 0);
+        // an odd number of growing real roots: the constant term of the polynomial is negative, the static margin is lost
+        boolean noMargin = reals.stream().filter(r -> r.real() > 0).count() % 2 == 1;
         for (Root pair : pairs) {
-            add(modes, pair, pairIsPhugoid ? ModeKind.PHUGOID
-                    : grows ? ModeKind.THIRD_OSCILLATION : ModeKind.SHORT_PERIOD);
+            add(modes, pair, noMargin ? ModeKind.THIRD_OSCILLATION
+                    : pairIsPhugoid ? ModeKind.PHUGOID : ModeKind.SHORT_PERIOD);
         }
         for (int i = 0; i < reals.size(); i++) {
             Root root = reals.get(i);
-            boolean pitch = pairs.isEmpty() ? i < 2 : pairIsPhugoid || grows;
-            ModeKind kind = pitch
-                    ? root.real() > 0 ? ModeKind.PITCH_DIVERGENCE : ModeKind.SHORT_PERIOD_SUBSIDENCE
-                    : root.real() > 0 ? ModeKind.SPEED_DIVERGENCE : ModeKind.PHUGOID_SUBSIDENCE;
+            boolean nods = pairs.isEmpty() ? i < 2 : pairIsPhugoid || noMargin;
+            ModeKind kind = root.real() > 0
+                    ? noMargin ? ModeKind.PITCH_DIVERGENCE : ModeKind.SPEED_DIVERGENCE
+                    : nods ? ModeKind.SHORT_PERIOD_SUBSIDENCE : ModeKind.PHUGOID_SUBSIDENCE;
             add(modes, root, kind);
         }
     }

@@ -10,6 +10,11 @@
  * <pre>{@code
  * nondimensional ──(ρ, u₀, S, c̄, b)──▶ dimensional ──(m, I)──▶ state matrix ──▶ roots ──▶ named motions ──▶ findings
  * }</pre>
+ * In code, for a lattice solved at the angle of the glide with its moments about the centre of gravity:
+ * <pre>{@code
+ * LongitudinalDerivatives d = LatticeDerivatives.longitudinal(solution, profileDrag, 0, liftAngleRate, momentAngleRate);
+ * LongitudinalForces.of(flight, mass, d).with(air).stateMatrix(flight, air.addedTo(body)).modes();
+ * }</pre>
  * A stable aircraft of the usual kind has a quick nod (short period), a slow rise and fall (phugoid), a roll that dies
  * out, a slow spiral and a tail that wags (Dutch roll). Other aircraft have others: move the centre of gravity aft and
  * the short period comes apart into two creeping motions, one of which begins to grow while the other half joins the
@@ -32,7 +37,7 @@
  * io.github.wingwright.stability.dynamics.Mode}</td><td>the motions</td><td>phugoid: period 93.46 s, damping 0.049</td></tr>
  * <tr><td>{@link io.github.wingwright.stability.dynamics.ModeApproximations}</td><td>short formulas beside them</td>
  * <td>Lanchester: 107 s</td></tr>
- * <tr><td>{@link io.github.wingwright.stability.dynamics.ApparentMass}</td><td>air carried along</td><td>1.0 g on a model
+ * <tr><td>{@link io.github.wingwright.stability.dynamics.WingApparentMass}</td><td>air carried along</td><td>1.0 g on a model
  * of 20 g</td></tr>
  * <tr><td>{@link io.github.wingwright.stability.dynamics.FlyingQualities}</td><td>guidelines, full-size and model</td>
  * <td>spiral doubles in 1 s: add dihedral</td></tr>

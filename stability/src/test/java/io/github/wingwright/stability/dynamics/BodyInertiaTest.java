@@ -5,6 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import io.github.wingwright.core.mass.Inertia;
+import io.github.wingwright.core.quantity.Angle;
+import io.github.wingwright.core.quantity.Mass;
+import io.github.wingwright.core.quantity.MomentOfInertia;
 import org.junit.jupiter.api.Test;
 
 class BodyInertiaTest {
@@ -40,6 +44,18 @@ class BodyInertiaTest {
             assertThat(turned.yaw()).isCloseTo(direct.yaw(), within(1e-12));
             assertThat(turned.product()).isCloseTo(direct.product(), within(1e-12));
         }
+    }
+
+    /** A rod along the fuselage, flown nose up. */
+    @Test
+    void inertia_of_the_fuselage_axes_becomes_that_of_the_stability_axes() {
+        MomentOfInertia none = MomentOfInertia.ZERO;
+        MomentOfInertia rod = MomentOfInertia.kilogramSquareMetres(2);
+        BodyInertia level = BodyInertia.of(Mass.kilograms(1), new Inertia(MomentOfInertia.kilogramSquareMetres(0.1), rod,
+                rod, none, none, none), Angle.degrees(5));
+        // nose up against the path: the nose end of the rod is above the path, forward (x > 0) and up (z < 0)
+        assertThat(level.product()).isNegative();
+        assertThat(level.roll()).isGreaterThan(0.1);
     }
 
     @Test

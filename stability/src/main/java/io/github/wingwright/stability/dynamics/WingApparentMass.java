@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.stability.dynamics;
 
+import io.github.wingwright.core.geometry.Planform;
+import io.github.wingwright.core.geometry.Wing;
+import io.github.wingwright.core.quantity.Density;
+import io.github.wingwright.core.quantity.Length;
 import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
 
@@ -31,9 +35,9 @@ import java.util.function.DoubleUnaryOperator;
  * @param pitchInertia apparent inertia in pitch about the centre of gravity [kg·m²]
  * @param centreBehind how far the centre of the apparent mass lies behind the centre of gravity [m]
  */
-public record ApparentMass(double heave, double rollInertia, double pitchInertia, double centreBehind) {
+public record WingApparentMass(double heave, double rollInertia, double pitchInertia, double centreBehind) {
     /** No apparent mass: for aircraft that are heavy for their size. */
-    public static final ApparentMass NONE = new ApparentMass(0, 0, 0, 0);
+    public static final WingApparentMass NONE = new WingApparentMass(0, 0, 0, 0);
 
     private static final int STATIONS = 200;
 
@@ -45,7 +49,7 @@ public record ApparentMass(double heave, double rollInertia, double pitchInertia
      * @param chord chord [m] at η = |2y/b| from 0 to 1
      * @param middleBehind how far the middle of the chord lies behind the centre of gravity [m], at η
      */
-    public static ApparentMass ofWing(double density, double span, DoubleUnaryOperator chord,
+    public static WingApparentMass ofWing(double density, double span, DoubleUnaryOperator chord,
             DoubleUnaryOperator middleBehind) {
         if (!(density > 0) || !(span > 0)) {
             throw new IllegalArgumentException(String.format(Locale.ROOT,
@@ -70,7 +74,22 @@ public record ApparentMass(double heave, double rollInertia, double pitchInertia
             pitch += strip * (x * x + c * c / 32);
         }
         double k = finiteSpanFactor(span * span / area);
-        return new ApparentMass(k * mass, k * roll, k * pitch, moment / mass);
+        return new WingApparentMass(k * mass, k * roll, k * pitch, moment / mass);
+    }
+
+    /**
+     * Apparent mass of a wing.
+     *
+     * @param density air density
+     * @param wing the wing
+     * @param centreOfGravity centre of gravity aft of the nose tip
+     */
+    public static WingApparentMass of(Density density, Wing wing, Length centreOfGravity) {
+        Planform planform = wing.planform();
+        Length half = planform.span().times(0.5);
+        double ahead = wing.placement().x().si() - centreOfGravity.si();
+        return ofWing(density.si(), planform.span().si(), eta -> planform.chordAt(half.times(eta)).si(),
+                eta -> ahead + planform.leadingEdgeAt(half.times(eta)).si() + planform.chordAt(half.times(eta)).si() / 2);
     }
 
     /**

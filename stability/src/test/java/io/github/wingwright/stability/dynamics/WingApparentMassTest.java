@@ -7,21 +7,21 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 
 import org.junit.jupiter.api.Test;
 
-class ApparentMassTest {
+class WingApparentMassTest {
     /** H. Lamb, Hydrodynamics: a disk of radius a moving broadside carries (8/3)·ρ·a³. */
     @Test
     void a_disk_carries_what_lamb_says() {
         double radius = 0.5;
-        ApparentMass disk = ApparentMass.ofWing(1.2, 2 * radius, eta -> 2 * radius * Math.sqrt(1 - eta * eta), eta -> 0);
+        WingApparentMass disk = WingApparentMass.ofWing(1.2, 2 * radius, eta -> 2 * radius * Math.sqrt(1 - eta * eta), eta -> 0);
         assertThat(disk.heave()).isCloseTo(8.0 / 3 * 1.2 * radius * radius * radius, withinPercentage(0.02));
-        assertThat(ApparentMass.finiteSpanFactor(4 / Math.PI)).isCloseTo(2 / Math.PI, within(1e-14));
+        assertThat(WingApparentMass.finiteSpanFactor(4 / Math.PI)).isCloseTo(2 / Math.PI, within(1e-14));
     }
 
     @Test
     void a_plate_may_be_longer_in_either_direction() {
         // the same elliptic plate: 4/3·π·a·b²/E with a the longer half axis, by strips of either direction
-        double along = strips(2, 1) * ApparentMass.finiteSpanFactor(4 * 2 / (Math.PI * 1));
-        double across = strips(1, 2) * ApparentMass.finiteSpanFactor(4 * 1 / (Math.PI * 2));
+        double along = strips(2, 1) * WingApparentMass.finiteSpanFactor(4 * 2 / (Math.PI * 1));
+        double across = strips(1, 2) * WingApparentMass.finiteSpanFactor(4 * 1 / (Math.PI * 2));
         assertThat(along).isCloseTo(across, within(1e-12));
     }
 
@@ -32,7 +32,7 @@ class ApparentMassTest {
 
     @Test
     void a_small_glider_carries_about_a_gram() {
-        ApparentMass air = ApparentMass.ofWing(1.2, 0.4, eta -> 0.053, eta -> 0.01);
+        WingApparentMass air = WingApparentMass.ofWing(1.2, 0.4, eta -> 0.053, eta -> 0.01);
         assertThat(air.heave() * 1000).isCloseTo(1.02, within(0.01));
         assertThat(air.rollInertia()).isCloseTo(air.heave() * 0.4 * 0.4 / 12, withinPercentage(0.01));
         assertThat(air.pitchInertia()).isCloseTo(air.heave() * (0.053 * 0.053 / 32 + 1e-4), withinPercentage(0.01));
@@ -43,7 +43,7 @@ class ApparentMassTest {
     void carried_air_slows_roll_and_nod_of_a_light_model() {
         SteadyFlight glide = new SteadyFlight(6, 1.2, -0.1, 0.0213, 0.0545, 0.4, 9.81);
         BodyInertia body = new BodyInertia(0.02, 1.2e-4, 1.0e-4, 2.1e-4, 0);
-        ApparentMass air = ApparentMass.ofWing(1.2, 0.4, eta -> 0.0545, eta -> 0.01);
+        WingApparentMass air = WingApparentMass.ofWing(1.2, 0.4, eta -> 0.0545, eta -> 0.01);
         LongitudinalForces bare = LongitudinalForces.of(glide, body.mass(), LongitudinalDerivatives.ofLiftAndDrag(0.43,
                 0.06, 0, 4.3, 0.2, -0.6, 4, -9, 0, 0));
         double without = bare.stateMatrix(glide, body).entry(1, 1);
@@ -57,8 +57,15 @@ class ApparentMassTest {
     }
 
     @Test
+    void a_tapered_wing_is_the_sum_of_its_strips() {
+        WingApparentMass air = WingApparentMass.ofWing(1.2, 2, eta -> 0.4 - 0.2 * eta, eta -> 0);
+        double strips = Math.PI / 4 * 1.2 * 2 * (0.16 - 0.08 + 0.04 / 3);
+        assertThat(air.heave()).isCloseTo(strips * WingApparentMass.finiteSpanFactor(2 * 2 / 0.6), withinPercentage(0.01));
+    }
+
+    @Test
     void none_changes_nothing() {
         BodyInertia body = new BodyInertia(1, 2, 3, 4, 0.5);
-        assertThat(ApparentMass.NONE.addedTo(body)).isEqualTo(body);
+        assertThat(WingApparentMass.NONE.addedTo(body)).isEqualTo(body);
     }
 }
