@@ -47,7 +47,7 @@ public final class SectionChoice {
     /**
      * The thickness ratio at which a 4-digit section with its published trailing edge has a given thickness at a station.
      *
-     * <p>Example: 0.8 mm at 90 % of a 50 mm chord needs a thickness ratio of 0.1105.
+     * <p>Example: 0.8 mm at 90 % of a 50 mm chord needs a thickness ratio of 0.0663.
      *
      * @param chord chord
      * @param station chord station [chords], above 0, to 1

@@ -79,7 +79,7 @@ public final class SectionShell {
         double bestEnd = Double.NaN;
         for (int i = 0; i <= n; i++) {
             double s = from + (to - from) * i / n;
-            boolean open = to > from && up.at(s) > down.at(s);
+            boolean open = to > from && height(up, down, s) > 0;
             if (open && Double.isNaN(start)) {
                 start = s;
             }
@@ -94,6 +94,9 @@ public final class SectionShell {
         if (Double.isNaN(bestStart)) {
             return new SectionShell(section, c, w, new double[0], new double[0], new double[0]);
         }
+        double step = (to - from) / n;
+        bestStart = edge(up, down, bestStart, Math.max(bestStart - step, from));
+        bestEnd = edge(up, down, Math.max(bestEnd - step, bestStart), bestEnd);
         double[] x = new double[STATIONS + 1];
         double[] yu = new double[STATIONS + 1];
         double[] yl = new double[STATIONS + 1];
@@ -103,6 +106,26 @@ public final class SectionShell {
             yl[i] = Math.min(down.at(x[i]), yu[i]);
         }
         return new SectionShell(section, c, w, x, yu, yl);
+    }
+
+    /** Height inside, less what rounding makes of walls that touch. */
+    private static double height(Curve up, Curve down, double s) {
+        return up.at(s) - down.at(s) - 1e-9;
+    }
+
+    /** Where the hollow ends between a station inside it and one at its edge. */
+    private static double edge(Curve up, Curve down, double inside, double outside) {
+        double a = inside;
+        double b = outside;
+        for (int i = 0; i < 40; i++) {
+            double m = 0.5 * (a + b);
+            if (height(up, down, m) > 0) {
+                a = m;
+            } else {
+                b = m;
+            }
+        }
+        return a;
     }
 
     /** A surface moved inward, as points with rising abscissa; loops that the offset makes at a sharp nose are cut off. */

@@ -184,11 +184,15 @@ final class CoupledSolver {
             trip[side] = Double.POSITIVE_INFINITY;
             if (x <= 1) {
                 int step = side == 0 ? -1 : 1;
-                int k = side == 0 ? stagnation : stagnation + 1;
+                int k = side == 0 ? stagnation - STAGNATION_STATIONS : stagnation + 1 + STAGNATION_STATIONS;
                 while (k > 1 && k < section - 2 && method.x(k) < x) {
                     k += step;
                 }
-                trip[side] = distance(k);
+                // Between two nodes, so that the station in whose stretch it lies does not change from step to step.
+                int before = k - step;
+                double part = (x - method.x(before)) / (method.x(k) - method.x(before));
+                part = Math.min(Math.max(part, 0.1), 0.9);
+                trip[side] = distance(before) + part * (distance(k) - distance(before));
                 transition[side] = Math.min(transition[side], trip[side]);
             }
         }

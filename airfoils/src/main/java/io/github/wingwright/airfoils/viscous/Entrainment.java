@@ -24,7 +24,7 @@ import io.github.wingwright.core.quantity.NamedUnit;
  *
  * <p>Validity: attached layers and short separated stretches, Reθ from about 100; below 50 the friction of 50 is used.
  * Sources: Head, ARC R&amp;M 3152, 1958; Green, Weeks and Brooman, ARC R&amp;M 3791, 1973 (both from memory). Example:
- * H = 1.4 at Reθ = 2000 has cf = 0.00343 and H1 = 7.4484.
+ * H = 1.4 at Reθ = 2000 has cf = 0.00364 and H1 = 7.4484.
  */
 public final class Entrainment {
     /** Below this momentum Reynolds number the friction law is kept constant. */

@@ -21,7 +21,7 @@ import io.github.wingwright.core.quantity.NamedUnit;
  * <p><b>Michel's criterion</b>, for attached layers: transition where
  * <pre>{@code Reθ = 1.174·(1 + 22400/Rex)·Rex^0.46}</pre>
  * Source: Michel, ONERA report 1/1578-A, 1951, in the form of Cebeci and Smith, 1974 (from memory).
- * Example: on a flat plate it is met at Rex = 2.7 million, Reθ = 1093.
+ * Example: on a flat plate it is met at Rex = 2.02 million, Reθ = 944.
  */
 public final class Transition {
     private Transition() {}
@@ -38,7 +38,7 @@ public final class Transition {
      * Momentum Reynolds number at which waves begin to grow.
      *
      * @param shape shape factor H [1], above 1
-     * @return log10 of Reθ0 [1]; 2.30 for a flat plate
+     * @return log10 of Reθ0 [1]; 2.38 for a flat plate
      */
     public static double logCriticalReynolds(double shape) {
         double q = 1 / (shape - 1);

@@ -43,9 +43,9 @@ class ComputedPolarTest {
     @Test
     void it_never_leaves_its_data_silently() {
         assertThat(polar.findings(0.8, 1.9e5)).isEmpty();
-        assertThat(polar.findings(0.8, 3e5)).anyMatch(f -> f.toString().contains("other Reynolds numbers"));
-        assertThat(polar.findings(2.5, 1.5e5)).anyMatch(f -> f.toString().contains("beyond the computed polar"));
-        assertThat(polar.findings(0.8, 6.2e4)).anyMatch(f -> f.toString().contains("does not come back"));
+        assertThat(polar.findings(0.8, 3e5)).anyMatch(f -> f.message().contains("other Reynolds numbers"));
+        assertThat(polar.findings(2.5, 1.5e5)).anyMatch(f -> f.message().contains("beyond the computed polar"));
+        assertThat(polar.findings(0.8, 6.2e4)).anyMatch(f -> f.message().contains("does not come back"));
         assertThat(polar.likelyProfileDrag(0.8, 3e5)).isCloseTo(polar.likelyProfileDrag(0.8, 2e5), within(1e-9));
     }
 
