@@ -202,20 +202,22 @@ public record CoordinateListing(String title, Order order, Contour contour) {
                             + " are more than a quarter of the chord apart: a point or the nose is missing");
                 }
             }
-            closedNose(y, lines);
             noCrossing(x, y, lines);
+            closedNose(x, y, lines);
             return Contour.of(x, y);
         }
 
-        /** No two neighbouring points span most of the height: that would be a section cut off behind its nose. */
-        private static void closedNose(double[] y, List<Integer> lines) {
+        /** The points next to the nose do not span most of the height: that would be a section cut off behind its nose. */
+        private static void closedNose(double[] x, double[] y, List<Integer> lines) {
             double high = Double.NEGATIVE_INFINITY;
             double low = Double.POSITIVE_INFINITY;
-            for (double v : y) {
-                high = Math.max(high, v);
-                low = Math.min(low, v);
+            int nose = 0;
+            for (int i = 0; i < y.length; i++) {
+                high = Math.max(high, y[i]);
+                low = Math.min(low, y[i]);
+                nose = x[i] < x[nose] ? i : nose;
             }
-            for (int i = 1; i < y.length; i++) {
+            for (int i = Math.max(nose, 1); i <= Math.min(nose + 1, y.length - 1); i++) {
                 if (Math.abs(y[i] - y[i - 1]) > 0.7 * (high - low)) {
                     throw new IllegalArgumentException("the points of lines " + lines.get(i - 1) + " and " + lines.get(i)
                             + " span most of the height of the section: the nose is missing");
