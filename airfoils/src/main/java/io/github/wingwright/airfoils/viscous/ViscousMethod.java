@@ -138,6 +138,12 @@ public final class ViscousMethod {
             solver.start(angle, reynolds);
             done = attempt(solver, angle, reynolds);
         }
+        if (!done) {
+            solver.gentle(true);
+            solver.start(angle, reynolds);
+            done = attempt(solver, angle, reynolds);
+            solver.gentle(false);
+        }
         return done ? Optional.of(Assessment.of(solver, flow.method(), angle, reynolds)) : Optional.empty();
     }
 

@@ -31,7 +31,7 @@ class SectionScriptTest {
         String printed = Files.readString(output, StandardCharsets.UTF_8);
         assertThat(printed.strip().lines())
                 .as(printed)
-                .hasSize(5)
+                .hasSize(9)
                 .allMatch(line -> line.matches("-?\\d\\.\\d\\d°, Re 80000: cl -?\\d\\.\\d{3}, cd 0\\.\\d{4}, cm -0\\.\\d{3}, .*"));
         assertThat(Files.readString(folder.resolve("section.svg"))).contains("<svg").contains("60 mm");
         assertThat(Files.readString(folder.resolve("polar.svg"))).contains("<svg").contains("drag coefficient");
