@@ -7,6 +7,8 @@ module io.github.wingwright.airfoils {
     requires static transitive org.jspecify;
 
     exports io.github.wingwright.airfoils;
+    exports io.github.wingwright.airfoils.coordinates;
+    exports io.github.wingwright.airfoils.manufacture;
     exports io.github.wingwright.airfoils.potential;
     exports io.github.wingwright.airfoils.viscous;
 }

@@ -5,7 +5,6 @@ import io.github.wingwright.core.geometry.AirfoilSection;
 import java.io.Serializable;
 import java.util.Arrays;
 import java.util.Objects;
-import java.util.function.DoubleUnaryOperator;
 import java.util.stream.DoubleStream;
 import org.jspecify.annotations.Nullable;
 
@@ -146,7 +145,7 @@ public sealed class ComposedSection implements AirfoilSection, Serializable perm
         if (station == 0) {
             return 0;
         }
-        return Roots.bisect(s -> atRoot(side, s)[0] - station, foremostRoot(side), LAST_ROOT);
+        return Search.increasingRoot(s -> atRoot(side, s)[0] - station, foremostRoot(side), LAST_ROOT);
     }
 
     /** √parameter of the most forward point of a side. */
@@ -154,7 +153,7 @@ public sealed class ComposedSection implements AirfoilSection, Serializable perm
         if (atRoot(side, 0)[2] >= 0) {
             return 0;
         }
-        return Roots.bisect(s -> atRoot(side, s)[2], 0, 0.5);
+        return Search.increasingRoot(s -> atRoot(side, s)[2], 0, 0.5);
     }
 
     /**
@@ -227,7 +226,7 @@ public sealed class ComposedSection implements AirfoilSection, Serializable perm
     /** Station of the true greatest thickness [chords]; 0.299828 for the published 4-digit form, not 0.3. */
     @Override
     public double maximumThicknessPosition() {
-        return Roots.maximum(thicknessForm::halfThickness, thicknessForm::slope, edges(thicknessForm.breaks()));
+        return Search.maximum(thicknessForm::halfThickness, thicknessForm::slope, edges(thicknessForm.breaks()));
     }
 
     /** The true greatest thickness [chords]; 1.000288 times the nominal one for the published 4-digit form. */
@@ -238,7 +237,7 @@ public sealed class ComposedSection implements AirfoilSection, Serializable perm
 
     /** Station of the greatest camber [chords]; 0.5 for a straight mean line. */
     public double maximumCamberPosition() {
-        return Roots.maximum(x -> Math.abs(meanLine.ordinate(x)),
+        return Search.maximum(x -> Math.abs(meanLine.ordinate(x)),
                 x -> Math.signum(meanLine.ordinate(x)) * meanLine.slope(x), edges(meanLine.breaks()));
     }
 
@@ -391,51 +390,5 @@ public sealed class ComposedSection implements AirfoilSection, Serializable perm
     @Override
     public String toString() {
         return name();
-    }
-
-    /** Small root finders on functions that are cheap and smooth. */
-    static final class Roots {
-        private Roots() {}
-
-        /** Root of an increasing function by bisection to the last digit. */
-        static double bisect(DoubleUnaryOperator f, double low, double high) {
-            double a = low;
-            double b = high;
-            for (int i = 0; i < 200; i++) {
-                double m = 0.5 * (a + b);
-                if (m <= a || m >= b) {
-                    break;
-                }
-                if (f.applyAsDouble(m) > 0) {
-                    b = m;
-                } else {
-                    a = m;
-                }
-            }
-            return 0.5 * (a + b);
-        }
-
-        /** Abscissa of the greatest value on [0, 1], refined by the zero of the slope inside its piece. */
-        static double maximum(DoubleUnaryOperator f, DoubleUnaryOperator slope, double[] edges) {
-            int cells = 400;
-            double best = 0.5;
-            for (int i = 1; i < cells; i++) {
-                double x = (double) i / cells;
-                if (f.applyAsDouble(x) > f.applyAsDouble(best)) {
-                    best = x;
-                }
-            }
-            for (double edge : edges) {
-                if (f.applyAsDouble(edge) > f.applyAsDouble(best)) {
-                    best = edge;
-                }
-            }
-            double low = Math.max(best - 1.0 / cells, 1e-12);
-            double high = Math.min(best + 1.0 / cells, 1);
-            if (slope.applyAsDouble(low) <= 0 || slope.applyAsDouble(high) >= 0) {
-                return best;
-            }
-            return bisect(x -> -slope.applyAsDouble(x), low, high);
-        }
     }
 }

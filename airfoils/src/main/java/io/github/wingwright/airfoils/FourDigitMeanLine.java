@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.airfoils;
 
+import io.github.wingwright.core.basis.Formula;
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.quantity.NamedUnit;
+
 /**
  * The mean line of the NACA 4-digit sections: two parabolas that meet with a common horizontal tangent.
  *
@@ -18,6 +22,29 @@ package io.github.wingwright.airfoils;
  * @param position its station p [chords], 0.05 to 0.95
  */
 public record FourDigitMeanLine(double maximumCamber, double position) implements MeanLine {
+    private static final Source REPORT =
+            Source.fromMemory("Jacobs, Ward and Pinkerton, NACA Report 460, 1933", "");
+
+    /** Ordinate ahead of the greatest camber. */
+    public static final Formula FORWARD = Formula.named("4-digit mean line ahead of its greatest camber")
+            .gives("y_c", NamedUnit.NUMBER)
+            .as("m/p^2·x·(2·p − x)")
+            .where("m", "greatest camber", 0, 0.1)
+            .where("p", "position of the greatest camber", 0.5, 0.95)
+            .where("x", "chord station", 0, 0.5)
+            .from(REPORT)
+            .computedBy((m, p, x) -> ordinate(m, p, x));
+
+    /** Ordinate behind the greatest camber. */
+    public static final Formula AFT = Formula.named("4-digit mean line behind its greatest camber")
+            .gives("y_c", NamedUnit.NUMBER)
+            .as("m/(1 − p)^2·(1 − 2·p + 2·p·x − x^2)")
+            .where("m", "greatest camber", 0, 0.1)
+            .where("p", "position of the greatest camber", 0.05, 0.5)
+            .where("x", "chord station", 0.5, 1)
+            .from(REPORT)
+            .computedBy((m, p, x) -> ordinate(m, p, x));
+
     public FourDigitMeanLine {
         Checks.within("maximum camber", maximumCamber, 0, 0.1);
         Checks.within("position of maximum camber", position, 0.05, 0.95);

@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.airfoils;
 
+import io.github.wingwright.core.basis.Formula;
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.quantity.NamedUnit;
+
 /**
  * The thickness form of the NACA 4-digit sections.
  *
@@ -26,6 +30,27 @@ public record FourDigitThickness(double thickness, double coefficient) implement
     static final double A2 = -0.3516;
     /** Coefficient of x³. */
     static final double A3 = 0.2843;
+
+    private static final Source REPORT = Source.published("Jacobs, Ward and Pinkerton, NACA Report 460, 1933",
+            "coefficients as printed in public copies");
+
+    /** Half thickness at a chord station. */
+    public static final Formula HALF_THICKNESS = Formula.named("half thickness of the 4-digit form")
+            .gives("y", NamedUnit.NUMBER)
+            .as("5·t·(0.2969·√(x) − 0.1260·x − 0.3516·x^2 + 0.2843·x^3 − k·x^4)")
+            .where("t", "thickness ratio", 0.01, 0.5)
+            .where("k", "coefficient of the fourth power: 0.1015 as published, 0.1036 closed", 0.05, 0.1036)
+            .where("x", "chord station", 0, 1)
+            .from(REPORT)
+            .computedBy((t, k, x) -> halfThickness(t, k, x));
+
+    /** Nose radius. */
+    public static final Formula NOSE_RADIUS = Formula.named("nose radius of the 4-digit form")
+            .gives("r", NamedUnit.NUMBER)
+            .as("½·(5·0.2969·t)^2")
+            .where("t", "thickness ratio", 0.01, 0.5)
+            .from(REPORT)
+            .computedBy((double t) -> noseRadius(t));
 
     public FourDigitThickness {
         Checks.within("thickness ratio", Checks.positive("thickness ratio", thickness), 0, 0.5);

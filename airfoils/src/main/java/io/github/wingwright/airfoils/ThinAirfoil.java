@@ -1,6 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.airfoils;
 
+import io.github.wingwright.core.basis.Formula;
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.quantity.Angle;
+import io.github.wingwright.core.quantity.NamedUnit;
+
 /**
  * Thin-airfoil theory: what the mean line alone says about lift and moment in potential flow.
  *
@@ -23,6 +28,57 @@ package io.github.wingwright.airfoils;
  * @param a2 second Fourier coefficient [1]
  */
 public record ThinAirfoil(double meanSlope, double a1, double a2) {
+    private static final Source GLAUERT = Source.fromMemory(
+            "Glauert, The Elements of Aerofoil and Airscrew Theory, 1926", "chapter VII");
+
+    /** Lift coefficient from the angle of attack. */
+    public static final Formula LIFT = Formula.named("lift of a thin section")
+            .gives("c_l", NamedUnit.NUMBER)
+            .as("2·π·(α − α_0)")
+            .where("α", "angle of attack", Angle.RADIAN, -0.3, 0.3)
+            .where("α_0", "angle of attack without lift", Angle.RADIAN, -0.3, 0.3)
+            .from(GLAUERT)
+            .computedBy(ThinAirfoil::lift);
+
+    /** Moment from the Fourier coefficients of the mean line. */
+    public static final Formula MOMENT = Formula.named("moment of a thin section about its quarter chord")
+            .gives("c_m", NamedUnit.NUMBER)
+            .as("π/4·(A_2 − A_1)")
+            .where("A_1", "first Fourier coefficient of the mean line's slope", -0.5, 0.5)
+            .where("A_2", "second Fourier coefficient of the mean line's slope", -0.5, 0.5)
+            .from(GLAUERT)
+            .computedBy(ThinAirfoil::moment);
+
+    /** Effectiveness of a plain flap. */
+    public static final Formula FLAP = Formula.named("effectiveness of a plain flap")
+            .gives("τ", NamedUnit.NUMBER)
+            .as("1 − (acos(1 − 2·x_h) − sin(acos(1 − 2·x_h)))/π")
+            .where("x_h", "hinge station over chord", 0, 1)
+            .from(GLAUERT)
+            .computedBy(ThinAirfoil::flapEffectiveness);
+
+    /**
+     * Lift coefficient of thin-airfoil theory.
+     *
+     * @param angle angle of attack [rad]
+     * @param zeroLift angle of attack without lift [rad]
+     * @return cl [1]
+     */
+    public static double lift(double angle, double zeroLift) {
+        return 2 * Math.PI * (angle - zeroLift);
+    }
+
+    /**
+     * Moment coefficient about the quarter chord, nose-up positive.
+     *
+     * @param a1 first Fourier coefficient [1]
+     * @param a2 second Fourier coefficient [1]
+     * @return cm [1]
+     */
+    public static double moment(double a1, double a2) {
+        return Math.PI / 4 * (a2 - a1);
+    }
+
     /** The theory for a section's mean line: in closed form for the 4-digit line, by quadrature for any other. */
     public static ThinAirfoil of(ComposedSection section) {
         return of(section.meanLine());

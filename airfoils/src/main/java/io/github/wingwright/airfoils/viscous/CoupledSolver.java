@@ -25,7 +25,13 @@ import java.util.Arrays;
 final class CoupledSolver {
     private static final int STAGNATION_STATIONS = 3;
     private static final double LONGEST_STEP = 0.04;
+    /** How much more slowly a solver goes that is told to be gentle. */
+    private static final double GENTLE = 0.35;
     private static final double FURTHEST = 0.01;
+    /** Below this residual the pseudo-time term is left out. */
+    private static final double FADED = 0.01;
+    /** How often transition may leave over the trailing edge before it is left there. */
+    private static final int MOST_EXITS = 2;
 
     private final DisplacedFlow flow;
     private final PanelMethod method;
@@ -53,6 +59,7 @@ final class CoupledSolver {
     private final double[][] onset;
     private final int[] cell = new int[2];
     private final double[] reach = new double[2];
+    private final int[] exits = new int[2];
     private final double[] lastAmplification = new double[2];
     private final double[] lastGrowth = new double[2];
     private final double[] in = new double[LayerEquations.INPUTS];
@@ -70,6 +77,7 @@ final class CoupledSolver {
     private int wakeStart;
     private double residual;
     private double critical = 9;
+    private double pace = 1;
     private LayerEquations equations = new LayerEquations(1e5, 9);
     int iterations;
 
@@ -118,6 +126,11 @@ final class CoupledSolver {
         return distance(side == 0 ? 1 : section - 2);
     }
 
+    /** Whether to go slowly: for cases that flutter at full pace. */
+    void gentle(boolean slowly) {
+        pace = slowly ? GENTLE : 1;
+    }
+
     /** Starts afresh from the undisplaced flow with thin layers. */
     void start(double angle, double reynolds) {
         flow.undisplaced(angle, undisplaced);
@@ -162,6 +175,7 @@ final class CoupledSolver {
         flow.undisplaced(angle, undisplaced);
         sign();
         outerSpeeds();
+        Arrays.fill(exits, 0);
         for (iterations = 1; iterations <= most; iterations++) {
             locateStagnation();
             placeTrips(disturbance);
@@ -184,11 +198,15 @@ final class CoupledSolver {
             trip[side] = Double.POSITIVE_INFINITY;
             if (x <= 1) {
                 int step = side == 0 ? -1 : 1;
-                int k = side == 0 ? stagnation : stagnation + 1;
+                int k = side == 0 ? stagnation - STAGNATION_STATIONS : stagnation + 1 + STAGNATION_STATIONS;
                 while (k > 1 && k < section - 2 && method.x(k) < x) {
                     k += step;
                 }
-                trip[side] = distance(k);
+                // Between two nodes, so that the station in whose stretch it lies does not change from step to step.
+                int before = k - step;
+                double part = (x - method.x(before)) / (method.x(k) - method.x(before));
+                part = Math.min(Math.max(part, 0.1), 0.9);
+                trip[side] = distance(before) + part * (distance(k) - distance(before));
                 transition[side] = Math.min(transition[side], trip[side]);
             }
         }
@@ -519,8 +537,8 @@ final class CoupledSolver {
                 a[row][row] = 1;
             }
         }
-        if (residual > 1e-3) {
-            double relaxation = Math.max(1, 1 / residual);
+        if (residual > FADED) {
+            double relaxation = pace * Math.max(1, pace / residual);
             for (int r = 0; r < unknowns; r++) {
                 if (!fixed[r]) {
                     a[r][r] -= speed[node[r]] / (defect[node[r]] * relaxation);
@@ -533,7 +551,7 @@ final class CoupledSolver {
     private double move(double[] dm, boolean[] free, double reynolds) {
         double part = 1;
         for (int side = 0; side < 2; side++) {
-            part = Math.min(part, LONGEST_STEP / Math.abs(dm[unknowns + side]));
+            part = Math.min(part, pace * LONGEST_STEP / Math.abs(dm[unknowns + side]));
         }
         double[] ft = new double[unknowns];
         double[] fv = new double[unknowns];
@@ -610,11 +628,18 @@ final class CoupledSolver {
             double end = end(side);
             double before = transition[side];
             double gap;
+            if (exits[side] >= MOST_EXITS) {
+                // With turbulence in the last panel only, waves just do not grow enough; without it they just do. The
+                // layer counts as laminar then.
+                transition[side] = end + FURTHEST;
+                continue;
+            }
             if (free[side]) {
                 gap = dm[unknowns + side];
                 transition[side] = Math.max(before + part * gap, 0.005);
                 if (transition[side] > end) {
                     transition[side] = end + FURTHEST;
+                    exits[side]++;
                 }
             } else {
                 double wanted = reach[side];
@@ -625,7 +650,7 @@ final class CoupledSolver {
                 }
                 gap = Math.min(Math.min(wanted, end + FURTHEST), trip[side]) - before;
                 if (residual < 0.3) {
-                    transition[side] = before + Math.max(-LONGEST_STEP, Math.min(LONGEST_STEP, 0.7 * gap));
+                    transition[side] = before + pace * Math.max(-LONGEST_STEP, Math.min(LONGEST_STEP, 0.7 * gap));
                 }
             }
             transition[side] = Math.min(transition[side], trip[side]);

@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.airfoils.viscous;
 
+import io.github.wingwright.core.basis.Formula;
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.quantity.NamedUnit;
+
 /**
  * The turbulent boundary layer by entrainment: Head's idea, with the lag of Green, Weeks and Brooman.
  *
@@ -20,13 +24,32 @@ package io.github.wingwright.airfoils.viscous;
  *
  * <p>Validity: attached layers and short separated stretches, Reθ from about 100; below 50 the friction of 50 is used.
  * Sources: Head, ARC R&amp;M 3152, 1958; Green, Weeks and Brooman, ARC R&amp;M 3791, 1973 (both from memory). Example:
- * H = 1.4 at Reθ = 2000 has cf = 0.00343 and H1 = 7.4484.
+ * H = 1.4 at Reθ = 2000 has cf = 0.00364 and H1 = 7.4484.
  */
 public final class Entrainment {
     /** Below this momentum Reynolds number the friction law is kept constant. */
     private static final double LEAST_REYNOLDS = 50;
 
     private Entrainment() {}
+
+    private static final Source GREEN =
+            Source.fromMemory("Green, Weeks and Brooman, ARC R&M 3791, 1973", "");
+
+    /** Head's shape factor of the mass flow. */
+    public static final Formula MASS_SHAPE = Formula.named("mass-flow shape factor of a turbulent layer")
+            .gives("H_1", NamedUnit.NUMBER)
+            .as("3.15 + 1.72/(H − 1) − 0.01·(H − 1)^2")
+            .where("H", "shape factor", 1.1, 4)
+            .from(GREEN)
+            .computedBy(Entrainment::massShape);
+
+    /** Friction of a turbulent flat plate. */
+    public static final Formula PLATE_FRICTION = Formula.named("turbulent friction on a flat plate")
+            .gives("c_f0", NamedUnit.NUMBER)
+            .as("0.01013/(log10(R) − 1.02) − 0.00075")
+            .where("R", "Reynolds number on the momentum thickness", 100, 1e5)
+            .from(GREEN)
+            .computedBy(Entrainment::flatPlateFriction);
 
     /**
      * Head's shape factor of the mass flow, {@code (δ − δ*)/θ}.

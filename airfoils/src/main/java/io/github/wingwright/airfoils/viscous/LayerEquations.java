@@ -48,6 +48,11 @@ final class LayerEquations {
     private double momentum;
     private double shape;
     private double entrainment;
+    /** Energy shape, shear and dissipation of both ends; the upstream end is the same for most evaluations. */
+    private final double[] upstream = new double[3];
+
+    private final double[] downstream = new double[3];
+    private double upstreamShape = Double.NaN;
 
     LayerEquations(double reynolds, double critical) {
         this.viscosity = 1 / reynolds;
@@ -100,10 +105,15 @@ final class LayerEquations {
         double t = 0.5 * (t1 + t2);
         double h = 0.5 * (h1 + h2);
         double speedUp = Math.log(v2 / v1);
-        double shear = 0.5 * (SimilarLayers.shear(h1) / r1 + SimilarLayers.shear(h2) / r2);
-        double dissipation = SimilarLayers.dissipation(h1) / r1 + SimilarLayers.dissipation(h2) / r2;
-        double e1 = SimilarLayers.energyShape(h1);
-        double e2 = SimilarLayers.energyShape(h2);
+        if (h1 != upstreamShape) {
+            SimilarLayers.evaluate(h1, upstream);
+            upstreamShape = h1;
+        }
+        SimilarLayers.evaluate(h2, downstream);
+        double shear = 0.5 * (upstream[1] / r1 + downstream[1] / r2);
+        double dissipation = upstream[2] / r1 + downstream[2] / r2;
+        double e1 = upstream[0];
+        double e2 = downstream[0];
         double e = 0.5 * (e1 + e2);
         momentum = (t2 - t1 - ds * shear + (h + 2) * t * speedUp) / t1;
         // The factor brings it to the scale of the turbulent equation.

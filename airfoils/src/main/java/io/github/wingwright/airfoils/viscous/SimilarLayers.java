@@ -52,7 +52,7 @@ public final class SimilarLayers {
      * @return H* [1]; least, 1.5151, close to separation
      */
     public static double energyShape(double shape) {
-        return cubic(ENERGY, shape);
+        return at(ENERGY, shape);
     }
 
     /**
@@ -62,7 +62,7 @@ public final class SimilarLayers {
      * @return S [1]; zero at separation, negative in reversed flow
      */
     public static double shear(double shape) {
-        return cubic(SHEAR, shape);
+        return at(SHEAR, shape);
     }
 
     /**
@@ -72,17 +72,35 @@ public final class SimilarLayers {
      * @return D [1]
      */
     public static double dissipation(double shape) {
-        return cubic(DISSIPATION, shape);
+        return at(DISSIPATION, shape);
     }
 
-    /** Cubic through four neighbouring knots. */
-    private static double cubic(double[] v, double shape) {
+    /** Writes energy shape factor, shear and dissipation at once: they share the place in the table. */
+    static void evaluate(double shape, double[] three) {
+        double t = (Math.log(Math.max(shape - 1, 1.1)) - FIRST) / STEP;
+        if (t >= 48) {
+            three[0] = ENERGY[48];
+            three[1] = SHEAR[48];
+            three[2] = DISSIPATION[48];
+            return;
+        }
+        int i = Math.min(Math.max((int) t, 1), 46);
+        three[0] = cubic(ENERGY, i, t - i);
+        three[1] = cubic(SHEAR, i, t - i);
+        three[2] = cubic(DISSIPATION, i, t - i);
+    }
+
+    private static double at(double[] v, double shape) {
         double t = (Math.log(Math.max(shape - 1, 1.1)) - FIRST) / STEP;
         if (t >= 48) {
             return v[48];
         }
         int i = Math.min(Math.max((int) t, 1), 46);
-        double f = t - i;
+        return cubic(v, i, t - i);
+    }
+
+    /** Cubic through four neighbouring knots. */
+    private static double cubic(double[] v, int i, double f) {
         double a = v[i - 1];
         double b = v[i];
         double c = v[i + 1];

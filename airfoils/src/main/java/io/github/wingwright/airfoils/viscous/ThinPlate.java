@@ -10,11 +10,11 @@ import io.github.wingwright.core.basis.Band;
  *
  * <p>A thin plate has a sharp nose. Off its ideal angle the flow separates there and comes back as a turbulent layer, and the
  * suction that a round nose would have is mostly lost. So its lift is that of thin-airfoil theory less a little, its drag
- * is friction plus most of the lift's component along the chord, and neither depends much on the Reynolds number.
+ * is friction plus a growing part of the lift's component along the chord, and neither depends much on the Reynolds number.
  *
  * <pre>{@code
  * cl = 0.9·2π·(α − αL0)
- * cd = cd0 + 0.8·cl·tan|α − αi|
+ * cd = cd0 + k·cl·tan|α − αi|,   k = 1.3·|α − αi|/(|α − αi| + 0.067), at most 1
  * cd0 = the greater of the laminar plate and 0.0143
  * }</pre>
  * with αL0 and the ideal angle αi of thin-airfoil theory. The factors and 0.0143 are read from the measured flat plate of 2 %
@@ -28,7 +28,6 @@ import io.github.wingwright.core.basis.Band;
  */
 public record ThinPlate(double thickness, double camber) {
     private static final double LIFT_SHARE = 0.9;
-    private static final double LOST_SUCTION = 0.8;
     private static final double LEAST_DRAG = 0.0143;
 
     /** Refuses shapes that are not thin plates. */
@@ -88,7 +87,12 @@ public record ThinPlate(double thickness, double camber) {
     public double likelyDrag(double liftCoefficient, double reynolds) {
         double off = Math.abs(angleFor(liftCoefficient) - theory().idealAngle());
         return Math.max(ProfileDrag.laminarPlate(reynolds), LEAST_DRAG)
-                + LOST_SUCTION * Math.abs(liftCoefficient) * Math.tan(off);
+                + lostSuction(off) * Math.abs(liftCoefficient) * Math.tan(off);
+    }
+
+    /** Share of the nose suction that is lost: little while the bubble at the nose is short. */
+    private static double lostSuction(double off) {
+        return Math.min(1.3 * off / (off + 0.067), 1);
     }
 
     /** Moment coefficient about the quarter chord, nose-up positive [1]. */

@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.airfoils.viscous;
 
+import io.github.wingwright.core.basis.Formula;
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.quantity.NamedUnit;
+
 /**
  * Where a laminar layer turns turbulent: two criteria.
  *
@@ -17,16 +21,24 @@ package io.github.wingwright.airfoils.viscous;
  * <p><b>Michel's criterion</b>, for attached layers: transition where
  * <pre>{@code Reθ = 1.174·(1 + 22400/Rex)·Rex^0.46}</pre>
  * Source: Michel, ONERA report 1/1578-A, 1951, in the form of Cebeci and Smith, 1974 (from memory).
- * Example: on a flat plate it is met at Rex = 2.7 million, Reθ = 1093.
+ * Example: on a flat plate it is met at Rex = 2.02 million, Reθ = 944.
  */
 public final class Transition {
     private Transition() {}
+
+    /** Michel's criterion of transition. */
+    public static final Formula MICHEL = Formula.named("momentum Reynolds number at transition")
+            .gives("R_θ", NamedUnit.NUMBER)
+            .as("1.174·(1 + 22400/R_x)·R_x^0.46")
+            .where("R_x", "Reynolds number on the length of run", 1e5, 6e7)
+            .from(Source.fromMemory("Michel, ONERA 1/1578-A, 1951, as put by Cebeci and Smith, 1974", ""))
+            .computedBy(Transition::michel);
 
     /**
      * Momentum Reynolds number at which waves begin to grow.
      *
      * @param shape shape factor H [1], above 1
-     * @return log10 of Reθ0 [1]; 2.30 for a flat plate
+     * @return log10 of Reθ0 [1]; 2.38 for a flat plate
      */
     public static double logCriticalReynolds(double shape) {
         double q = 1 / (shape - 1);

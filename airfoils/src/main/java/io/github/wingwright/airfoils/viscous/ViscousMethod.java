@@ -36,7 +36,7 @@ public final class ViscousMethod {
     /** Nodes on the section. */
     static final int POINTS = 121;
     /** Share of linear spacing, which keeps panels at the trailing edge as long as a boundary layer is thick. */
-    static final double LINEAR_SHARE = 0.35;
+    static final double LINEAR_SHARE = 0.08;
 
     private static final int WAKE = 24;
     private static final int MOST_ITERATIONS = 150;
@@ -137,6 +137,12 @@ public final class ViscousMethod {
         if (!done) {
             solver.start(angle, reynolds);
             done = attempt(solver, angle, reynolds);
+        }
+        if (!done) {
+            solver.gentle(true);
+            solver.start(angle, reynolds);
+            done = attempt(solver, angle, reynolds);
+            solver.gentle(false);
         }
         return done ? Optional.of(Assessment.of(solver, flow.method(), angle, reynolds)) : Optional.empty();
     }

@@ -16,7 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class PanelMethodTest {
+public class PanelMethodTest {
     static Stream<PublishedValues.Row> sections() {
         return PublishedValues.beside(PanelMethodTest.class, "sections.csv").rows();
     }

@@ -11,7 +11,7 @@ class TurbulentLayersTest {
     @Test
     void worked_numbers_of_the_documentation() {
         assertThat(Entrainment.massShape(1.4)).isCloseTo(7.4484, within(5e-5));
-        assertThat(Entrainment.friction(1.4, 2000)).isCloseTo(0.00343, within(5e-6));
+        assertThat(Entrainment.friction(1.4, 2000)).isCloseTo(0.00364, within(5e-6));
     }
 
     @Test

@@ -164,7 +164,7 @@ class ViscousMethodTest {
     @Test
     void below_5e4_there_is_a_finding_and_bad_input_is_refused() {
         assertThat(section("0009").at(Angle.degrees(2), 4e4).findings())
-                .anyMatch(f -> f.toString().contains("hardly ever comes back"));
+                .anyMatch(f -> f.message().contains("hardly ever comes back"));
         ViscousMethod method = section("0009");
         assertThatThrownBy(() -> method.at(Angle.degrees(30), 1e5)).hasMessageContaining("−20° to 20°");
         assertThatThrownBy(() -> method.at(Angle.degrees(3), Double.NaN)).hasMessageContaining("5000 to 10⁷");
