@@ -21,6 +21,9 @@ public final class RangePicture {
   static final double AXIS_LEFT = 84.0;
   static final double AXIS_RIGHT = WIDTH - 8.0;
   static final double BAR = 5.0;
+  /** Upper ends beyond this many times the greatest value that matters are not shown. */
+  private static final double FAR = 2.0;
+
   private static final double TOP = 20.0;
   private static final double CHOICE_Y = 16.0;
   private static final double LAST_ROW = 13.0;
@@ -79,14 +82,18 @@ public final class RangePicture {
   private static Axis axis(FeasibleRange range, double choice) {
     List<Double> shown = new ArrayList<>(List.of(choice));
     for (Bound bound : range.bounds()) {
-      Interval interval = bound.interval();
-      if (Double.isFinite(interval.lower())) {
-        shown.add(interval.lower());
-      }
-      if (Double.isFinite(interval.upper())) {
-        shown.add(interval.upper());
+      if (Double.isFinite(bound.interval().lower())) {
+        shown.add(bound.interval().lower());
       }
       bound.preference().ifPresent(shown::add);
+    }
+    range.upperBinding().ifPresent(bound -> shown.add(bound.interval().upper()));
+    // An upper end far beyond all that matters would squeeze the rest: its bar runs out of the picture instead.
+    double far = FAR * shown.stream().mapToDouble(Double::doubleValue).max().orElse(choice);
+    for (Bound bound : range.bounds()) {
+      if (bound.interval().upper() <= Math.max(far, 0.0)) {
+        shown.add(bound.interval().upper());
+      }
     }
     double low = shown.stream().mapToDouble(range.unit()::fromSi).min().orElse(0.0);
     double high = shown.stream().mapToDouble(range.unit()::fromSi).max().orElse(1.0);
