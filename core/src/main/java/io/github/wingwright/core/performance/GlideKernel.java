@@ -75,6 +75,19 @@ public final class GlideKernel {
   }
 
   /**
+   * Speed of a steady glide whose drag is known.
+   *
+   * @param lift C_L, positive
+   * @param drag C_D
+   * @param weightOverArea P [Pa], positive
+   * @param density ρ [kg/m³], positive
+   * @return V [m/s]
+   */
+  public static double speed(double lift, double drag, double weightOverArea, double density) {
+    return SteadyGlide.speed(weightOverArea, SteadyGlide.angle(drag, lift), density, lift);
+  }
+
+  /**
    * Sink rate of a steady glide.
    *
    * @param lift C_L, positive
