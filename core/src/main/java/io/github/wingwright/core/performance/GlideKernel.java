@@ -40,10 +40,35 @@ public final class GlideKernel {
    */
   public static double speed(
       AircraftDrag drag, double lift, double weightOverArea, double density, double kinematicViscosity) {
-    double level = SteadyGlide.levelSpeed(weightOverArea, density, lift);
+    return turningSpeed(drag, lift, 1.0, weightOverArea, density, kinematicViscosity);
+  }
+
+  /**
+   * Speed of a steady gliding turn at a lift coefficient: as in a straight glide, with the lift's upright part alone against
+   * the weight.
+   *
+   * <pre>{@code V = √(2·P·cos γ/(ρ·C_L·cos φ))        γ = atan(C_D(C_L, V)/(C_L·cos φ))}</pre>
+   *
+   * @param drag drag of the aircraft
+   * @param lift C_L, positive
+   * @param cosineOfBank cos φ, above 0, at most 1
+   * @param weightOverArea P = m·g/S [Pa], positive
+   * @param density ρ [kg/m³], positive
+   * @param kinematicViscosity ν [m²/s], positive
+   * @return V [m/s]
+   */
+  public static double turningSpeed(
+      AircraftDrag drag,
+      double lift,
+      double cosineOfBank,
+      double weightOverArea,
+      double density,
+      double kinematicViscosity) {
+    double upright = lift * cosineOfBank;
+    double level = SteadyGlide.levelSpeed(weightOverArea, density, upright);
     double speed = level;
     for (int i = 0; i < MOST_ROUNDS; i++) {
-      double next = level * rootOfCosine(lift, drag.likelyCoefficient(lift, speed, kinematicViscosity));
+      double next = level * rootOfCosine(upright, drag.likelyCoefficient(lift, speed, kinematicViscosity));
       if (Math.abs(next - speed) <= 1e-12 * speed) {
         return next;
       }

@@ -40,6 +40,8 @@ public final class GlidePerformance implements Serializable {
   /** A lift within this part of the usable one counts as the end of the polar. */
   private static final double END = 1.0 - 1e-6;
 
+  private static final Angle STEEPEST = Angle.degrees(75);
+
   private final AircraftDrag drag;
   private final Mass mass;
   private final AirState air;
@@ -89,9 +91,32 @@ public final class GlidePerformance implements Serializable {
           "lift coefficient must be above 0 and at most the usable " + NamedUnit.NUMBER.format(usable, 4) + ", was "
               + liftCoefficient);
     }
-    double speed = GlideKernel.speed(drag, liftCoefficient, p, rho, nu);
+    return point(liftCoefficient, 1.0);
+  }
+
+  /**
+   * A steady turn at a lift coefficient: in a hall, what the walls ask for.
+   *
+   * @param liftCoefficient C_L, positive, at most the usable lift
+   * @param bank bank angle, above 0, at most 75°
+   * @return the turn
+   */
+  public GlideTurn turning(double liftCoefficient, Angle bank) {
+    GlidePoint straight = at(liftCoefficient);
+    if (!(bank.si() > 0.0 && bank.si() <= STEEPEST.si())) {
+      throw new IllegalArgumentException("bank must be above 0° and at most 75°, was " + bank);
+    }
+    GlidePoint turn = point(straight.liftCoefficient(), bank.cosine());
+    double radius =
+        GlideTurn.helixRadius(
+            turn.speed().si(), turn.angle().si(), Acceleration.STANDARD_GRAVITY.si(), bank.si());
+    return new GlideTurn(bank, turn, Length.metres(radius));
+  }
+
+  private GlidePoint point(double liftCoefficient, double cosineOfBank) {
+    double speed = GlideKernel.turningSpeed(drag, liftCoefficient, cosineOfBank, p, rho, nu);
     double cd = drag.likelyCoefficient(liftCoefficient, speed, nu);
-    double angle = SteadyGlide.angle(cd, liftCoefficient);
+    double angle = SteadyGlide.angle(cd, liftCoefficient * cosineOfBank);
     return new GlidePoint(
         liftCoefficient,
         cd,

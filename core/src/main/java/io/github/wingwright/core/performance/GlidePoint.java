@@ -21,7 +21,7 @@ public record GlidePoint(
     implements Serializable {
 
   /**
-   * Ratio of lift to drag: the glide ratio in still air.
+   * Ratio of lift to drag: in a straight glide the glide ratio in still air.
    *
    * @return C_L/C_D
    */

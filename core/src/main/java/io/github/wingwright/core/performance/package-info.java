@@ -35,6 +35,8 @@
  *       <td>28 g, 0.4 m: L/D 8.4 to 14, stall 5.2 m/s</td></tr>
  *   <tr><td>{@link io.github.wingwright.core.performance.GlidePoint}</td><td>one glide of it</td>
  *       <td>L/D 9.4 at 6.1 m/s, sink 0.65 m/s</td></tr>
+ *   <tr><td>{@link io.github.wingwright.core.performance.GlideTurn}</td><td>a steady turn of it</td>
+ *       <td>30° at 5.2 m/s: radius 5.5 m</td></tr>
  *   <tr><td>{@link io.github.wingwright.core.performance.GlideKernel}</td><td>the same on doubles, for loops</td>
  *       <td>some 10 µs for an optimum</td></tr>
  *   <tr><td>{@link io.github.wingwright.core.performance.GlideWorkings}</td><td>how its numbers come about</td>

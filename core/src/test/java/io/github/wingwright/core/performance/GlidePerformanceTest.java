@@ -23,6 +23,7 @@ import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.geometry.BodyShape;
 import io.github.wingwright.core.geometry.Fuselage;
 import io.github.wingwright.core.geometry.Planform;
+import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.quantity.Pressure;
@@ -166,5 +167,34 @@ class GlidePerformanceTest {
       assertThat(workings.leastSinkRate().value()).isEqualTo(glide.leastSink().sinkRate().si());
       assertThat(workings.all().toString()).contains("c_d + (C_Di + C_D0)", "C_f·FF·Q·S_wet", "m·g / S");
     }
+  }
+
+  @Test
+  void in_a_turn_the_forces_balance_in_all_three_directions() {
+    GlidePerformance glide = glide(SECTION, 28);
+    double weight = 0.028 * 9.80665;
+    for (double degrees : new double[] {5, 20, 45, 70}) {
+      Angle bank = Angle.degrees(degrees);
+      GlideTurn turn = glide.turning(0.7, bank);
+      GlidePoint along = turn.glide();
+      double q = 0.5 * HALL.density().si() * along.speed().si() * along.speed().si() * WING.area().si();
+      double horizontal = along.speed().si() * along.angle().cosine();
+      assertThat(q * 0.7 * bank.cosine()).isCloseTo(weight * along.angle().cosine(), within(1e-9));
+      assertThat(q * along.dragCoefficient()).isCloseTo(weight * along.angle().sine(), within(1e-9));
+      assertThat(q * 0.7 * bank.sine()).isCloseTo(0.028 * horizontal * horizontal / turn.radius().si(), within(1e-9));
+    }
+  }
+
+  @Test
+  void a_turn_costs_what_the_shallow_factors_say_but_for_the_gain_in_reynolds_number() {
+    GlidePerformance glide = glide(SECTION, 28);
+    GlidePoint straight = glide.at(0.6);
+    GlidePoint turn = glide.turning(0.6, Angle.degrees(30)).glide();
+    assertThat(turn.speed().si() / straight.speed().si()).isCloseTo(SteadyGlide.bankedSpeedFactor(Math.toRadians(30)), within(0.01));
+    assertThat(turn.sinkRate().si() / straight.sinkRate().si())
+        .isLessThan(SteadyGlide.bankedSinkFactor(Math.toRadians(30)))
+        .isCloseTo(SteadyGlide.bankedSinkFactor(Math.toRadians(30)), within(0.07));
+    assertThat(GlideTurn.helixRadius(5, 0, 9.80665, Math.toRadians(30))).isCloseTo(4.41550, within(5e-6));
+    assertThatThrownBy(() -> glide.turning(0.6, Angle.degrees(80))).hasMessageContaining("bank must be above 0° and at most 75°");
   }
 }
