@@ -2,6 +2,7 @@
 package io.github.wingwright.airfoils;
 
 import io.github.wingwright.core.geometry.AirfoilSection;
+import io.github.wingwright.core.quantity.Angle;
 import java.io.Serializable;
 import java.util.Arrays;
 import java.util.Objects;
@@ -191,9 +192,9 @@ public sealed class ComposedSection implements AirfoilSection, Serializable perm
         return Math.max(0, -Math.min(upper, lower));
     }
 
-    /** Angle between the two surfaces at the trailing edge [rad]; 16.5° for the closed 2412. */
-    public double trailingEdgeAngle() {
-        return point(Surface.LOWER, 1).slopeAngle() - point(Surface.UPPER, 1).slopeAngle();
+    /** Angle between the two surfaces at the trailing edge; 16.5° for the closed 2412. */
+    public Angle trailingEdgeAngle() {
+        return Angle.radians(point(Surface.LOWER, 1).slopeAngle() - point(Surface.UPPER, 1).slopeAngle());
     }
 
     /** Full thickness of the trailing edge [chords]. */

@@ -47,7 +47,7 @@ class Naca4Test {
         assertThat(upper.y()).isCloseTo(row.number("upper_end_y"), within(tolerance));
         assertThat(lower.x()).isCloseTo(row.number("lower_end_x"), within(tolerance));
         assertThat(lower.y()).isCloseTo(row.number("lower_end_y"), within(tolerance));
-        assertThat(Math.toDegrees(section.trailingEdgeAngle())).isCloseTo(row.number("edge_angle_deg"), within(1e-7));
+        assertThat(section.trailingEdgeAngle().degrees()).isCloseTo(row.number("edge_angle_deg"), within(1e-7));
     }
 
     @Test

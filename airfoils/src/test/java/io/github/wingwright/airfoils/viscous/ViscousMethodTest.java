@@ -148,7 +148,7 @@ class ViscousMethodTest {
             assertThat(plate.likelyDrag(row[0], row[2])).isCloseTo(row[1], withinPercentage(25));
         }
         assertThat(plate.likelyDrag(0, 1e5)).isCloseTo(0.0143, within(1e-12));
-        assertThat(plate.liftCoefficient(Math.toRadians(4.19))).isCloseTo(0.417, within(0.01));
+        assertThat(plate.liftCoefficient(Angle.degrees(4.19))).isCloseTo(0.417, within(0.01));
     }
 
     @Test
