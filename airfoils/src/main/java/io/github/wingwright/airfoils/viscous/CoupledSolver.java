@@ -66,6 +66,11 @@ final class CoupledSolver {
     private final double[] out = new double[LayerEquations.OUTPUTS];
     private final double[] moved = new double[LayerEquations.OUTPUTS];
     private final double[][] jacobian = new double[LayerEquations.INPUTS][LayerEquations.OUTPUTS];
+    private final double[] rememberedTheta;
+    private final double[] rememberedSpeed;
+    private final double[] rememberedDefect;
+    private final double[] rememberedTransition = new double[2];
+    private int rememberedStagnation = -1;
     private final double[] wakeTheta;
     private final double[] wakeSpeed;
     private final double[] wakeDefect;
@@ -107,6 +112,9 @@ final class CoupledSolver {
         dSpeed = new double[unknowns][width];
         dCarried = new double[unknowns][width];
         onset = new double[2][width];
+        rememberedTheta = new double[total];
+        rememberedSpeed = new double[total];
+        rememberedDefect = new double[total];
         wakeTheta = new double[width];
         wakeSpeed = new double[width];
         wakeDefect = new double[width];
@@ -133,6 +141,7 @@ final class CoupledSolver {
 
     /** Starts afresh from the undisplaced flow with thin layers. */
     void start(double angle, double reynolds) {
+        rememberedStagnation = -1;
         flow.undisplaced(angle, undisplaced);
         System.arraycopy(undisplaced, 0, outer, 0, total);
         stagnation = -1;
@@ -148,6 +157,34 @@ final class CoupledSolver {
             transition[side] = Math.min(laminarSeparation(side) + 0.02, end(side) + FURTHEST);
         }
         sign();
+    }
+
+    /** Keeps a solution, and moves on to what the next equal step of angle will probably give: saves iterations. */
+    void extrapolate() {
+        boolean alike = rememberedStagnation == stagnation;
+        step(theta, rememberedTheta, alike);
+        step(speed, rememberedSpeed, alike);
+        step(defect, rememberedDefect, alike);
+        for (int side = 0; side < 2; side++) {
+            double now = transition[side];
+            double end = end(side);
+            if (alike && now < end && rememberedTransition[side] < end) {
+                double next = now + Math.max(-LONGEST_STEP, Math.min(LONGEST_STEP, now - rememberedTransition[side]));
+                transition[side] = Math.min(Math.max(next, 0.5 * now), end);
+            }
+            rememberedTransition[side] = now;
+        }
+        rememberedStagnation = stagnation;
+    }
+
+    private static void step(double[] now, double[] before, boolean move) {
+        for (int i = 0; i < now.length; i++) {
+            double value = now[i];
+            if (move) {
+                now[i] = value * Math.min(Math.max(value / before[i], 0.8), 1.25);
+            }
+            before[i] = value;
+        }
     }
 
     private double laminarSeparation(int side) {

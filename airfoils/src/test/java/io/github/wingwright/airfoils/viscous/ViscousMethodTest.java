@@ -132,6 +132,16 @@ class ViscousMethodTest {
     }
 
     @Test
+    void a_print_layer_does_not_trip_a_small_wing_but_a_millimetre_does() {
+        // Note on small gliders: at 6 m/s a 0.1 mm layer has a roughness Reynolds number of about 40 at most, 600 trips.
+        double reynolds = 6 * 0.05 / 1.5e-5;
+        SurfaceLayer upper = section("2406").at(Angle.degrees(2), reynolds).upper();
+        double height = upper.leastTripHeight(0.2, reynolds) * 50;
+        assertThat(height).isBetween(0.8, 2.5);
+        assertThatThrownBy(() -> upper.leastTripHeight(2, reynolds)).hasMessageContaining("on the section");
+    }
+
+    @Test
     void more_disturbed_air_moves_transition_forward() {
         ViscousPoint quiet = section("0009").at(Angle.degrees(3), 2e5);
         ViscousPoint rough = section("0009").with(Disturbance.QUIET.withCriticalAmplification(5)).at(Angle.degrees(3), 2e5);
