@@ -1,10 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.airfoils;
 
+import io.github.wingwright.core.basis.Finding;
+import io.github.wingwright.core.basis.Severity;
+import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.geometry.AirfoilSection;
 import io.github.wingwright.core.quantity.Angle;
 import java.io.Serializable;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Objects;
 import java.util.stream.DoubleStream;
 import org.jspecify.annotations.Nullable;
@@ -298,6 +302,16 @@ public sealed class ComposedSection implements AirfoilSection, Serializable perm
             }
         }
         return false;
+    }
+
+    /** What to know before drawing or making this section: whether it can be drawn at all. */
+    public List<Finding> findings() {
+        return folds()
+                ? List.of(Finding.of(Severity.SERIOUS, "section shape",
+                        "The thickness laid off perpendicular to the mean line folds over itself near the nose: less thickness,"
+                                + " less camber, or camber further aft.",
+                        Source.library("geometry of the construction")))
+                : List.of();
     }
 
     /**
