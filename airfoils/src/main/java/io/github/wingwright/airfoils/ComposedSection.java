@@ -162,7 +162,7 @@ public sealed class ComposedSection implements AirfoilSection, Serializable perm
     }
 
     /**
-     * Radius of curvature of the surface at a parameter, with its sign: positive where the surface bulges outward.
+     * Curvature of the surface at a parameter, positive where the surface bulges outward.
      *
      * @param side which surface
      * @param parameter station of the mean line [chords], 0 to 1, not at a break of the mean line
