@@ -17,7 +17,8 @@ import java.util.Optional;
  * <p>Laminar layers follow the family of similar layers through separation ({@link SimilarLayers}); waves grow in them
  * until transition ({@link Transition}); turbulent layers grow by entrainment ({@link Entrainment}); all of it is solved
  * together with the outer flow and a wake. The drag is Squire and Young's at the trailing edge
- * ({@link ProfileDrag#squireYoung}), with the shape factor taken as 2.5 where it is greater.
+ * ({@link ProfileDrag#squireYoung}), with the shape factor taken as 2.5 where it is greater, and the
+ * drag of a blunt base ({@link ProfileDrag#base}).
  *
  * <p>Valid for subsonic sections at Reynolds numbers from about 5·10⁴ to some millions up to the beginning of stall.
  * Below 5·10⁴ a separated laminar layer hardly ever comes back (Carmichael, NASA CR-165803, 1981, from memory); results

@@ -162,6 +162,15 @@ class ViscousMethodTest {
     }
 
     @Test
+    void a_blunt_edge_costs_its_base_drag() {
+        assertThat(ProfileDrag.base(0.01, 0.012)).as("worked number").isCloseTo(0.00127, within(5e-6));
+        double sharp = section("0009").at(Angle.degrees(2), 2e5).dragCoefficient();
+        double blunt = ViscousMethod.of(Naca4.parse("0009").withTrailingEdgeThickness(0.01)).at(Angle.degrees(2), 2e5)
+                .dragCoefficient();
+        assertThat(blunt - sharp).isBetween(0.0005, 0.0025);
+    }
+
+    @Test
     void layers_are_delivered_station_by_station() {
         SurfaceLayer upper = section("0009").at(Angle.degrees(2), 2e5).upper();
         assertThat(upper.stations()).hasSizeGreaterThan(50);
