@@ -1,9 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.airfoils;
 
+import io.github.wingwright.core.basis.Finding;
+import io.github.wingwright.core.basis.Severity;
+import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.geometry.AirfoilSection;
+import io.github.wingwright.core.quantity.Angle;
 import java.io.Serializable;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Objects;
 import java.util.stream.DoubleStream;
 import org.jspecify.annotations.Nullable;
@@ -157,7 +162,7 @@ public sealed class ComposedSection implements AirfoilSection, Serializable perm
     }
 
     /**
-     * Radius of curvature of the surface at a parameter, with its sign: positive where the surface bulges outward.
+     * Curvature of the surface at a parameter, positive where the surface bulges outward.
      *
      * @param side which surface
      * @param parameter station of the mean line [chords], 0 to 1, not at a break of the mean line
@@ -191,9 +196,9 @@ public sealed class ComposedSection implements AirfoilSection, Serializable perm
         return Math.max(0, -Math.min(upper, lower));
     }
 
-    /** Angle between the two surfaces at the trailing edge [rad]; 16.5° for the closed 2412. */
-    public double trailingEdgeAngle() {
-        return point(Surface.LOWER, 1).slopeAngle() - point(Surface.UPPER, 1).slopeAngle();
+    /** Angle between the two surfaces at the trailing edge; 16.5° for the closed 2412. */
+    public Angle trailingEdgeAngle() {
+        return Angle.radians(point(Surface.LOWER, 1).slopeAngle() - point(Surface.UPPER, 1).slopeAngle());
     }
 
     /** Full thickness of the trailing edge [chords]. */
@@ -297,6 +302,16 @@ public sealed class ComposedSection implements AirfoilSection, Serializable perm
             }
         }
         return false;
+    }
+
+    /** What to know before drawing or making this section: whether it can be drawn at all. */
+    public List<Finding> findings() {
+        return folds()
+                ? List.of(Finding.of(Severity.SERIOUS, "section shape",
+                        "The thickness laid off perpendicular to the mean line folds over itself near the nose: less thickness,"
+                                + " less camber, or camber further aft.",
+                        Source.library("geometry of the construction")))
+                : List.of();
     }
 
     /**

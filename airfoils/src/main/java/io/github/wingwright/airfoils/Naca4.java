@@ -1,6 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.airfoils;
 
+import io.github.wingwright.core.basis.Finding;
+import io.github.wingwright.core.basis.Interval;
+import io.github.wingwright.core.basis.Severity;
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.quantity.NamedUnit;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -140,6 +147,27 @@ public final class Naca4 extends ComposedSection {
                 ? String.format(Locale.ROOT, "NACA %d%d%02d", m, p, t)
                 : "4-digit section, camber " + Text.percent(nominalCamber()) + " at "
                         + Text.percent(nominalCamberPosition()) + ", thickness " + Text.percent(nominalThickness());
+    }
+
+    /** Adds what lies outside the sections that were tested as a family: thickness 6 to 25 %, camber to 7 %, at 20 to 70 %. */
+    @Override
+    public List<Finding> findings() {
+        List<Finding> findings = new ArrayList<>(super.findings());
+        note(findings, "thickness ratio", nominalThickness(), 0.06, 0.25);
+        note(findings, "camber", nominalCamber(), 0, 0.07);
+        if (nominalCamber() > 0) {
+            note(findings, "position of greatest camber", nominalCamberPosition(), 0.2, 0.7);
+        }
+        return List.copyOf(findings);
+    }
+
+    private static void note(List<Finding> findings, String what, double value, double low, double high) {
+        if (!(value >= low - 1e-12 && value <= high + 1e-12)) {
+            findings.add(Finding.of(Severity.NOTE, "section family",
+                    "The " + what + " lies outside the sections that were tested as a family.", value,
+                    Interval.between(low, high), NamedUnit.NUMBER,
+                    Source.fromMemory("Jacobs, Ward and Pinkerton, NACA Report 460, 1933", "")));
+        }
     }
 
     @Override

@@ -137,14 +137,18 @@ public record ThinAirfoil(double meanSlope, double a1, double a2) {
                         t -> line.slope(0.5 * (1 - Math.cos(t))) * Math.cos(n * t), edges, 8);
     }
 
-    /** Angle of attack without lift [rad]. */
-    public double zeroLiftAngle() {
+    /** Angle of attack without lift. */
+    public Angle zeroLiftAngle() {
+        return Angle.radians(zeroLift());
+    }
+
+    private double zeroLift() {
         return meanSlope - a1 / 2;
     }
 
-    /** Ideal angle of attack [rad]: the flow enters along the mean line, without a suction peak. */
-    public double idealAngle() {
-        return meanSlope;
+    /** Ideal angle of attack: the flow enters along the mean line, without a suction peak. */
+    public Angle idealAngle() {
+        return Angle.radians(meanSlope);
     }
 
     /** Design lift coefficient: the lift at the ideal angle [1]. */
@@ -158,17 +162,17 @@ public record ThinAirfoil(double meanSlope, double a1, double a2) {
     }
 
     /** Moment coefficient about the nose [1]. */
-    public double momentAboutNose(double angleOfAttack) {
+    public double momentAboutNose(Angle angleOfAttack) {
         return momentAboutQuarterChord() - liftCoefficient(angleOfAttack) / 4;
     }
 
     /**
      * Lift coefficient, {@code 2π·(α − αL0)}.
      *
-     * @param angleOfAttack angle of attack from the chord line [rad]
+     * @param angleOfAttack angle of attack from the chord line
      */
-    public double liftCoefficient(double angleOfAttack) {
-        return 2 * Math.PI * (angleOfAttack - zeroLiftAngle());
+    public double liftCoefficient(Angle angleOfAttack) {
+        return lift(angleOfAttack.radians(), zeroLift());
     }
 
     /**

@@ -26,6 +26,12 @@
  *     <td>{@code ThinAirfoil.of(section).zeroLiftAngle()}</td></tr>
  * </table>
  *
+ * <h2>What is around it</h2>
+ * {@code airfoils.potential} computes the flow of an ideal fluid about a section, {@code airfoils.viscous} its boundary
+ * layers and drag, {@code airfoils.coordinates} reads and writes listings of points, and {@code airfoils.manufacture} hollows
+ * a section and answers a maker's questions. How far the numbers can be trusted is measured in the module's
+ * {@code VALIDATION.md}.
+ *
  * <h2>Notation</h2>
  * The chord is 1 from the nose (0, 0) to the trailing edge (1, 0); x aft, y up; angles in radians from the chord line;
  * moments nose-up positive. A <em>parameter</em> is a station of the mean line at which thickness is laid off; a

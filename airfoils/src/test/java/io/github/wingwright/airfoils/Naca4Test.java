@@ -47,7 +47,7 @@ class Naca4Test {
         assertThat(upper.y()).isCloseTo(row.number("upper_end_y"), within(tolerance));
         assertThat(lower.x()).isCloseTo(row.number("lower_end_x"), within(tolerance));
         assertThat(lower.y()).isCloseTo(row.number("lower_end_y"), within(tolerance));
-        assertThat(Math.toDegrees(section.trailingEdgeAngle())).isCloseTo(row.number("edge_angle_deg"), within(1e-7));
+        assertThat(section.trailingEdgeAngle().degrees()).isCloseTo(row.number("edge_angle_deg"), within(1e-7));
     }
 
     @Test
@@ -149,7 +149,11 @@ class Naca4Test {
     @Test
     void a_section_that_folds_over_itself_is_recognised() {
         assertThat(Naca4.of(0.09, 0.1, 0.2).folds()).isTrue();
+        assertThat(Naca4.of(0.09, 0.1, 0.2).findings()).anyMatch(f -> f.message().contains("folds over itself"));
         assertThat(Naca4.parse("2412").folds()).isFalse();
+        assertThat(Naca4.parse("2412").findings()).isEmpty();
+        assertThat(Naca4.parse("0004").findings()).singleElement()
+                .satisfies(f -> assertThat(f.message()).contains("thickness ratio lies outside"));
         assertThat(Naca4.parse("9512").folds()).isFalse();
     }
 

@@ -4,6 +4,7 @@ package io.github.wingwright.airfoils;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.testing.PublishedValues;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -25,12 +26,12 @@ class ThinAirfoilTest {
             ThinAirfoil.fourDigit(m, p), ThinAirfoil.byQuadrature(new FourDigitMeanLine(m, p))
         }) {
             double tolerance = row.number("tolerance");
-            assertThat(theory.idealAngle()).isCloseTo(row.number("mean_slope_rad"), within(tolerance));
+            assertThat(theory.idealAngle().radians()).isCloseTo(row.number("mean_slope_rad"), within(tolerance));
             assertThat(theory.a1()).isCloseTo(row.number("a1"), within(tolerance));
             assertThat(theory.a2()).isCloseTo(row.number("a2"), within(tolerance));
-            assertThat(Math.toDegrees(theory.zeroLiftAngle()))
+            assertThat(theory.zeroLiftAngle().degrees())
                     .isCloseTo(row.number("zero_lift_deg"), within(100 * tolerance));
-            assertThat(Math.toDegrees(theory.idealAngle())).isCloseTo(row.number("ideal_deg"), within(100 * tolerance));
+            assertThat(theory.idealAngle().degrees()).isCloseTo(row.number("ideal_deg"), within(100 * tolerance));
             assertThat(theory.designLiftCoefficient()).isCloseTo(row.number("design_lift"), within(10 * tolerance));
             assertThat(theory.momentAboutQuarterChord()).isCloseTo(row.number("moment"), within(10 * tolerance));
         }
@@ -52,16 +53,16 @@ class ThinAirfoilTest {
     void a_parabola_has_the_textbook_values() {
         // Glauert: αL0 = −2·m, design lift 4π·m, moment −π·m.
         ThinAirfoil theory = ThinAirfoil.of(PolynomialMeanLine.of(0.2, -0.2));
-        assertThat(theory.zeroLiftAngle()).isCloseTo(-0.1, within(1e-14));
+        assertThat(theory.zeroLiftAngle().radians()).isCloseTo(-0.1, within(1e-14));
         assertThat(theory.designLiftCoefficient()).isCloseTo(4 * Math.PI * 0.05, within(1e-13));
         assertThat(theory.momentAboutQuarterChord()).isCloseTo(-Math.PI * 0.05, within(1e-13));
-        assertThat(theory.momentAboutNose(0.05)).isCloseTo(-Math.PI * 0.05 - theory.liftCoefficient(0.05) / 4, within(1e-13));
+        assertThat(theory.momentAboutNose(Angle.radians(0.05))).isCloseTo(-Math.PI * 0.05 - theory.liftCoefficient(Angle.radians(0.05)) / 4, within(1e-13));
     }
 
     @Test
     void a_flat_arc_tends_to_the_parabola() {
         ThinAirfoil arc = ThinAirfoil.of(new CircularArcMeanLine(1e-3));
-        assertThat(arc.zeroLiftAngle()).isCloseTo(-2e-3, within(1e-8));
+        assertThat(arc.zeroLiftAngle().radians()).isCloseTo(-2e-3, within(1e-8));
     }
 
     @Test
@@ -98,15 +99,15 @@ class ThinAirfoilTest {
             }
         };
         ThinAirfoil theory = ThinAirfoil.of(flapped);
-        assertThat(-theory.zeroLiftAngle() / slope).isCloseTo(ThinAirfoil.flapEffectiveness(0.8), within(1e-10));
+        assertThat(-theory.zeroLiftAngle().radians() / slope).isCloseTo(ThinAirfoil.flapEffectiveness(0.8), within(1e-10));
         assertThat(theory.momentAboutQuarterChord() / slope).isCloseTo(ThinAirfoil.flapMoment(0.8), within(1e-10));
     }
 
     @Test
     void worked_numbers_of_the_documentation() {
         ThinAirfoil theory = ThinAirfoil.of(Naca4.parse("2412"));
-        assertThat(Math.toDegrees(theory.zeroLiftAngle())).isCloseTo(-2.07724, within(5e-6));
-        assertThat(Math.toDegrees(theory.idealAngle())).isCloseTo(0.25742, within(5e-6));
+        assertThat(theory.zeroLiftAngle().degrees()).isCloseTo(-2.07724, within(5e-6));
+        assertThat(theory.idealAngle().degrees()).isCloseTo(0.25742, within(5e-6));
         assertThat(theory.designLiftCoefficient()).isCloseTo(0.256025, within(5e-7));
         assertThat(theory.momentAboutQuarterChord()).isCloseTo(-0.0531195, within(5e-8));
     }

@@ -15,6 +15,7 @@ import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * A section at its real size, hollowed by walls of constant thickness.
@@ -209,20 +210,12 @@ public final class SectionShell {
         if (!(station >= 0 && station <= 1)) {
             throw new IllegalArgumentException("station must be from 0 to 1, was " + station);
         }
-        if (!isHollow() || station <= x[0] || station >= x[x.length - 1]) {
-            return Length.metres(0);
-        }
-        int i = 1;
-        while (x[i] < station) {
-            i++;
-        }
-        double part = (station - x[i - 1]) / (x[i] - x[i - 1]);
-        double height = upper[i - 1] - lower[i - 1] + part * (upper[i] - lower[i] - upper[i - 1] + lower[i - 1]);
-        return Length.metres(height * chord);
+        double[] walls = wallsAt(station);
+        return Length.metres((walls[1] - walls[0]) * chord);
     }
 
     /**
-     * Whether a round hole for a spar fits between the walls, on the middle of the hollow; the finding says what is missing.
+     * Whether a round hole for a spar fits between the walls; the finding says how much is missing.
      *
      * @param station chord station of its centre [chords]
      * @param diameter diameter of the hole
@@ -233,23 +226,61 @@ public final class SectionShell {
             throw new IllegalArgumentException("diameter must be positive, was " + diameter);
         }
         double radius = 0.5 * diameter.metres() / chord;
-        double least = clearHeight(station).metres();
-        for (int k = -8; k <= 8; k++) {
-            double offset = radius * k / 8;
-            double at = station + offset;
-            double needed = 2 * Math.sqrt(Math.max(radius * radius - offset * offset, 0));
-            double there = at >= 0 && at <= 1 ? clearHeight(at).metres() / chord : 0;
-            // A chord of the circle must fit at each station; height scaled to the middle of the hole.
-            if (there < needed) {
-                least = Math.min(least, there / Math.max(needed, 1e-12) * diameter.metres());
-            }
+        return fits("spar hole", station, radius, radius,
+                offset -> Math.sqrt(Math.max(radius * radius - offset * offset, 0)));
+    }
+
+    /**
+     * Whether a slot for a flat spar fits between the walls; the finding says how much is missing.
+     *
+     * @param station chord station of its middle [chords]
+     * @param width its width along the chord
+     * @param height its height
+     * @return nothing if it fits
+     */
+    public Optional<Finding> slot(double station, Length width, Length height) {
+        if (!(width.metres() > 0 && height.metres() > 0)) {
+            throw new IllegalArgumentException(
+                    "width and height of a slot must be positive, were " + width + " and " + height);
         }
-        if (least >= diameter.metres()) {
+        double half = 0.5 * height.metres() / chord;
+        return fits("spar slot", station, 0.5 * width.metres() / chord, half, offset -> half);
+    }
+
+    /** Looks for a height of the middle at which the shape clears both walls at every station. */
+    private Optional<Finding> fits(
+            String what, double station, double halfWidth, double halfHeight, DoubleUnaryOperator extent) {
+        double lowest = Double.NEGATIVE_INFINITY;
+        double highest = Double.POSITIVE_INFINITY;
+        for (int k = -20; k <= 20; k++) {
+            double offset = halfWidth * k / 20;
+            double[] walls = wallsAt(station + offset);
+            lowest = Math.max(lowest, walls[0] + extent.applyAsDouble(offset));
+            highest = Math.min(highest, walls[1] - extent.applyAsDouble(offset));
+        }
+        if (highest >= lowest) {
             return Optional.empty();
         }
-        return Optional.of(Finding.of(Severity.SERIOUS, "spar hole",
-                "The hole does not fit between the walls: move it, make it smaller, or thin the walls.", diameter.metres(),
-                Interval.atMost(least), Length.METRE, GEOMETRY));
+        double needed = 2 * halfHeight * chord;
+        double room = Math.max(needed - (lowest - highest) * chord, 0);
+        return Optional.of(Finding.of(Severity.SERIOUS, what,
+                "It does not fit between the walls: move it, make it smaller, or thin the walls.", needed,
+                Interval.between(0, room), Length.METRE, GEOMETRY));
+    }
+
+    /** Inner ordinates at a station, lower and upper; a closed gap outside the hollow. */
+    private double[] wallsAt(double station) {
+        if (!isHollow() || station <= x[0] || station >= x[x.length - 1]) {
+            return new double[] {0, 0};
+        }
+        int i = 1;
+        while (x[i] < station) {
+            i++;
+        }
+        double part = (station - x[i - 1]) / (x[i] - x[i - 1]);
+        return new double[] {
+            lower[i - 1] + part * (lower[i] - lower[i - 1]), upper[i - 1] + part * (upper[i] - upper[i - 1])
+        };
     }
 
     /** What a maker should know: walls that meet, a trailing edge that cannot be made. */

@@ -3,6 +3,7 @@ package io.github.wingwright.airfoils.potential;
 
 import io.github.wingwright.airfoils.ComposedSection;
 import io.github.wingwright.airfoils.Contour;
+import io.github.wingwright.core.quantity.Angle;
 
 /**
  * Potential flow about a section: straight panels with vortex strength running linearly from node to node, and the
@@ -96,14 +97,15 @@ public final class PanelMethod {
      * Lift coefficient from the circulation, {@code cl = 2·Γ}.
      *
      * @param angle angle of attack from the chord line [rad]
+     * @return cl [1]
      */
     public double liftCoefficient(double angle) {
         return Math.cos(angle) * cosLift + Math.sin(angle) * sinLift;
     }
 
-    /** Angle of attack without lift [rad]. */
-    public double zeroLiftAngle() {
-        return -Math.atan2(cosLift, sinLift);
+    /** Angle of attack without lift. */
+    public Angle zeroLiftAngle() {
+        return Angle.radians(-Math.atan2(cosLift, sinLift));
     }
 
     /** Lift slope at the zero-lift angle [1/rad]: {@code cl = slope·sin(α − αL0)} exactly. */
@@ -168,14 +170,11 @@ public final class PanelMethod {
         }
     }
 
-    /** The flow at one angle of attack [rad], as a value. */
-    public PotentialFlow at(double angle) {
-        if (!Double.isFinite(angle)) {
-            throw new IllegalArgumentException("angle of attack must be a finite number, was " + angle);
-        }
+    /** The flow at one angle of attack, as a value. */
+    public PotentialFlow at(Angle angleOfAttack) {
         double[] speed = new double[outline.nodes];
-        speeds(angle, speed);
-        return new PotentialFlow(this, angle, speed);
+        speeds(angleOfAttack.radians(), speed);
+        return new PotentialFlow(this, angleOfAttack.radians(), speed);
     }
 
     double directionX(int panel) {

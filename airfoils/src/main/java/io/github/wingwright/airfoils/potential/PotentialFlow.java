@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.airfoils.potential;
 
+import io.github.wingwright.core.quantity.Angle;
+
 /** Potential flow about a section at one angle of attack, for a chord of 1 and a stream of speed 1. */
 public final class PotentialFlow {
     private final PanelMethod method;
@@ -13,9 +15,9 @@ public final class PotentialFlow {
         this.speed = speed;
     }
 
-    /** Angle of attack from the chord line [rad]. */
-    public double angleOfAttack() {
-        return angle;
+    /** Angle of attack from the chord line. */
+    public Angle angleOfAttack() {
+        return Angle.radians(angle);
     }
 
     /** Number of nodes, from the upper trailing edge round the nose to the lower one. */

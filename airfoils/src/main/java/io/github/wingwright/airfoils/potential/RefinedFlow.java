@@ -2,6 +2,7 @@
 package io.github.wingwright.airfoils.potential;
 
 import io.github.wingwright.airfoils.ComposedSection;
+import io.github.wingwright.core.quantity.Angle;
 import java.util.Locale;
 
 /**
@@ -14,14 +15,14 @@ import java.util.Locale;
  * The estimate belongs to the finer grid and is kept for the extrapolated value, where it is on the safe side by a
  * factor of ten or more. Source: Richardson, Phil. Trans. A 210, 1911.
  *
- * @param angleOfAttack angle of attack from the chord line [rad]
+ * @param angleOfAttack angle of attack from the chord line
  * @param liftCoefficient extrapolated lift coefficient
  * @param liftError estimate of its error, on the safe side
  * @param momentAboutQuarterChord extrapolated moment coefficient, nose-up positive
  * @param momentError estimate of its error, on the safe side
  */
 public record RefinedFlow(
-        double angleOfAttack,
+        Angle angleOfAttack,
         double liftCoefficient,
         double liftError,
         double momentAboutQuarterChord,
@@ -31,15 +32,16 @@ public record RefinedFlow(
      *
      * @param section any section
      * @param panels panels of the coarser grid, at least 19; the finer one has twice as many
-     * @param angleOfAttack angle of attack [rad]
+     * @param angleOfAttack angle of attack
      */
-    public static RefinedFlow of(ComposedSection section, int panels, double angleOfAttack) {
+    public static RefinedFlow of(ComposedSection section, int panels, Angle angleOfAttack) {
+        double angle = angleOfAttack.radians();
         PanelMethod coarse = PanelMethod.of(section, panels);
         PanelMethod fine = PanelMethod.of(section, 2 * panels);
-        double lift = fine.liftCoefficient(angleOfAttack);
-        double liftStep = (lift - coarse.liftCoefficient(angleOfAttack)) / 3;
-        double moment = fine.momentAboutQuarterChord(angleOfAttack);
-        double momentStep = (moment - coarse.momentAboutQuarterChord(angleOfAttack)) / 3;
+        double lift = fine.liftCoefficient(angle);
+        double liftStep = (lift - coarse.liftCoefficient(angle)) / 3;
+        double moment = fine.momentAboutQuarterChord(angle);
+        double momentStep = (moment - coarse.momentAboutQuarterChord(angle)) / 3;
         return new RefinedFlow(angleOfAttack, lift + liftStep, Math.abs(liftStep), moment + momentStep,
                 Math.abs(momentStep));
     }
@@ -47,6 +49,6 @@ public record RefinedFlow(
     @Override
     public String toString() {
         return String.format(Locale.ROOT, "cl %.6f ± %.0e, cm %.6f ± %.0e at %.2f°", liftCoefficient, liftError,
-                momentAboutQuarterChord, momentError, Math.toDegrees(angleOfAttack));
+                momentAboutQuarterChord, momentError, angleOfAttack.degrees());
     }
 }

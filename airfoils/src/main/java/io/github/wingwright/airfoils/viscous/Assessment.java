@@ -37,7 +37,10 @@ final class Assessment {
             moment -= (0.5 * (method.x(j) + method.x(j + 1)) - 0.25) * py - 0.5 * (method.y(j) + method.y(j + 1)) * px;
         }
         double lift = fy * Math.cos(angle) - fx * Math.sin(angle);
-        double drag = sideDrag(s, 0) + sideDrag(s, s.section - 1);
+        double friction = sideDrag(s, 0) + sideDrag(s, s.section - 1);
+        int last = s.section - 1;
+        double edge = Math.hypot(method.x(0) - method.x(last), method.y(0) - method.y(last));
+        double drag = friction + ProfileDrag.base(edge, friction);
         SurfaceLayer upper = layer(s, method, 0, reynolds);
         SurfaceLayer lower = layer(s, method, 1, reynolds);
         return new ViscousPoint(Angle.radians(angle), reynolds, lift, drag, moment, upper, lower,

@@ -4,6 +4,7 @@ package io.github.wingwright.airfoils.viscous;
 import io.github.wingwright.airfoils.CircularArcMeanLine;
 import io.github.wingwright.airfoils.ThinAirfoil;
 import io.github.wingwright.core.basis.Band;
+import io.github.wingwright.core.quantity.Angle;
 
 /**
  * Thin flat and circular-arc plates at Reynolds numbers from 10⁴ to 3·10⁵: the sections of the smallest gliders.
@@ -47,21 +48,21 @@ public record ThinPlate(double thickness, double camber) {
     /**
      * Lift coefficient.
      *
-     * @param angle angle of attack [rad], −0.2 to 0.2
+     * @param angleOfAttack angle of attack, −12° to 12°
      * @return cl [1]
      */
-    public double liftCoefficient(double angle) {
-        return LIFT_SHARE * 2 * Math.PI * (angle - theory().zeroLiftAngle());
+    public double liftCoefficient(Angle angleOfAttack) {
+        return LIFT_SHARE * theory().liftCoefficient(angleOfAttack);
     }
 
     /**
      * Angle of attack for a lift coefficient.
      *
      * @param liftCoefficient cl [1]
-     * @return angle of attack [rad]
+     * @return angle of attack
      */
-    public double angleFor(double liftCoefficient) {
-        return liftCoefficient / (LIFT_SHARE * 2 * Math.PI) + theory().zeroLiftAngle();
+    public Angle angleFor(double liftCoefficient) {
+        return Angle.radians(liftCoefficient / (LIFT_SHARE * 2 * Math.PI) + theory().zeroLiftAngle().radians());
     }
 
     /**
@@ -85,7 +86,7 @@ public record ThinPlate(double thickness, double camber) {
      * @return cd [1]; 0.0143 for a flat plate without lift at 10⁵
      */
     public double likelyDrag(double liftCoefficient, double reynolds) {
-        double off = Math.abs(angleFor(liftCoefficient) - theory().idealAngle());
+        double off = Math.abs(angleFor(liftCoefficient).radians() - theory().idealAngle().radians());
         return Math.max(ProfileDrag.laminarPlate(reynolds), LEAST_DRAG)
                 + lostSuction(off) * Math.abs(liftCoefficient) * Math.tan(off);
     }

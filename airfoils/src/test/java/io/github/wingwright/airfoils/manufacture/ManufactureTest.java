@@ -79,6 +79,13 @@ class ManufactureTest {
         assertThat(shell.spar(0.3, Length.millimetres(4))).isEmpty();
         assertThat(shell.spar(0.3, Length.millimetres(6)).orElseThrow().message()).contains("does not fit");
         assertThat(shell.spar(0.95, Length.millimetres(2))).isPresent();
+        assertThat(shell.slot(0.3, Length.millimetres(3), Length.millimetres(5))).isEmpty();
+        assertThat(shell.slot(0.3, Length.millimetres(20), Length.millimetres(5.4))).isPresent();
+        // A wide flat slot in a flat plate fits exactly to its height.
+        SectionShell plate = SectionShell.of(ComposedSection.plate(0.1, 0), Length.millimetres(100), Length.millimetres(1));
+        assertThat(plate.slot(0.5, Length.millimetres(40), Length.millimetres(7.999))).isEmpty();
+        assertThat(plate.slot(0.5, Length.millimetres(40), Length.millimetres(8.001)).orElseThrow().range().orElseThrow().upper())
+                .isCloseTo(0.008, within(1e-6));
     }
 
     @Test

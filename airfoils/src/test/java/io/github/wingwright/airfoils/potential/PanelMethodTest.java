@@ -9,6 +9,7 @@ import io.github.wingwright.airfoils.ComposedSection;
 import io.github.wingwright.airfoils.Contour;
 import io.github.wingwright.airfoils.Naca4;
 import io.github.wingwright.airfoils.TrailingEdge;
+import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.testing.PublishedValues;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -33,16 +34,16 @@ public class PanelMethodTest {
             double angle = Math.toRadians(degrees);
             assertThat(flow.liftCoefficient(angle)).isCloseTo(row.number("lift_" + degrees), within(5e-5));
             assertThat(flow.momentAboutQuarterChord(angle)).isCloseTo(row.number("moment_" + degrees), within(3e-5));
-            assertThat(flow.at(angle).pressureDrag()).isCloseTo(0, within(3e-4));
+            assertThat(flow.at(Angle.radians(angle)).pressureDrag()).isCloseTo(0, within(3e-4));
         }
-        assertThat(Math.toDegrees(flow.zeroLiftAngle())).isCloseTo(row.number("zero_lift_deg"), within(1e-4));
+        assertThat(flow.zeroLiftAngle().degrees()).isCloseTo(row.number("zero_lift_deg"), within(1e-4));
         assertThat(flow.liftSlope()).isCloseTo(row.number("slope_per_rad"), within(2e-4));
     }
 
     @ParameterizedTest
     @MethodSource("sections")
     void two_grids_extrapolate_to_a_millionth_and_know_their_error(PublishedValues.Row row) {
-        RefinedFlow flow = RefinedFlow.of(closed(row.text("section")), 200, Math.toRadians(4));
+        RefinedFlow flow = RefinedFlow.of(closed(row.text("section")), 200, Angle.degrees(4));
         double liftError = Math.abs(flow.liftCoefficient() - row.number("lift_4"));
         double momentError = Math.abs(flow.momentAboutQuarterChord() - row.number("moment_4"));
         assertThat(liftError).isLessThan(row.number("tolerance")).isLessThan(flow.liftError());
@@ -54,13 +55,13 @@ public class PanelMethodTest {
     @ValueSource(strings = {"9412", "6409", "9506", "9315", "4406"})
     void the_error_falls_with_the_square_of_the_panel_length_for_strong_camber_too(String designation) {
         double angle = Math.toRadians(8);
-        double exact = RefinedFlow.of(closed(designation), 400, angle).liftCoefficient();
+        double exact = RefinedFlow.of(closed(designation), 400, Angle.radians(angle)).liftCoefficient();
         double coarse = PanelMethod.of(closed(designation), 100).liftCoefficient(angle) - exact;
         double fine = PanelMethod.of(closed(designation), 200).liftCoefficient(angle) - exact;
         assertThat(Math.abs(fine)).isLessThan(2e-4);
         // Where the error changes sign between grids it is far below the second-order line.
         assertThat(Math.abs(fine)).isLessThan(Math.max(Math.abs(coarse) / 3, 5e-6));
-        assertThat(PanelMethod.of(closed(designation), 200).at(angle).pressureDrag()).isCloseTo(0, within(5e-4));
+        assertThat(PanelMethod.of(closed(designation), 200).at(Angle.radians(angle)).pressureDrag()).isCloseTo(0, within(5e-4));
     }
 
     static Stream<PublishedValues.Row> pressures() {
@@ -72,7 +73,7 @@ public class PanelMethodTest {
     void pressures_are_those_of_the_conformal_map(PublishedValues.Row row) {
         PanelMethod method = PanelMethod.of(closed("2412"), 400);
         for (int degrees : new int[] {0, 4, 8}) {
-            PotentialFlow flow = method.at(Math.toRadians(degrees));
+            PotentialFlow flow = method.at(Angle.degrees(degrees));
             boolean upper = row.text("surface").equals("upper");
             assertThat(pressureAt(flow, row.number("x"), upper))
                     .as(row.toString())
@@ -147,11 +148,11 @@ public class PanelMethodTest {
     @Test
     void lift_is_exactly_sinusoidal_and_a_symmetric_section_has_none_at_zero() {
         PanelMethod flow = PanelMethod.of(closed("0012"), 100);
-        assertThat(flow.zeroLiftAngle()).isCloseTo(0, within(1e-10));
+        assertThat(flow.zeroLiftAngle().radians()).isCloseTo(0, within(1e-10));
         PanelMethod cambered = PanelMethod.of(closed("2412"), 100);
         for (double angle : new double[] {-0.2, 0, 0.1}) {
             assertThat(cambered.liftCoefficient(angle))
-                    .isCloseTo(cambered.liftSlope() * Math.sin(angle - cambered.zeroLiftAngle()), within(1e-12));
+                    .isCloseTo(cambered.liftSlope() * Math.sin(angle - cambered.zeroLiftAngle().radians()), within(1e-12));
         }
     }
 
@@ -178,15 +179,15 @@ public class PanelMethodTest {
         PanelMethod plate = PanelMethod.of(ComposedSection.plate(0.01, 0), 300);
         assertThat(plate.liftSlope()).isCloseTo(2 * Math.PI, within(0.03 * 2 * Math.PI));
         PanelMethod arc = PanelMethod.of(ComposedSection.plate(0.01, 0.03), 300);
-        assertThat(arc.zeroLiftAngle()).isCloseTo(-0.06, within(0.004));
+        assertThat(arc.zeroLiftAngle().radians()).isCloseTo(-0.06, within(0.004));
     }
 
     @Test
     void the_stagnation_point_moves_under_the_nose_as_the_angle_grows() {
         PanelMethod flow = PanelMethod.of(closed("0012"), 200);
-        assertThat(flow.at(0).stagnationX()).isCloseTo(0, within(1e-4));
-        assertThat(flow.at(0.14).stagnationX()).isBetween(0.005, 0.03);
-        assertThat(flow.at(0.14).stagnationNode()).isGreaterThan(100);
+        assertThat(flow.at(Angle.ZERO).stagnationX()).isCloseTo(0, within(1e-4));
+        assertThat(flow.at(Angle.radians(0.14)).stagnationX()).isBetween(0.005, 0.03);
+        assertThat(flow.at(Angle.radians(0.14)).stagnationNode()).isGreaterThan(100);
     }
 
     @Test
@@ -205,7 +206,7 @@ public class PanelMethodTest {
         y[10] = y[9];
         // A repeated point is found when the panels are made.
         assertThatThrownBy(() -> PanelMethod.of(Contour.of(x, y))).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> PanelMethod.of(good).at(Double.NaN)).hasMessageContaining("finite");
+        assertThat(PanelMethod.of(good).at(Angle.degrees(3)).angleOfAttack()).isEqualTo(Angle.degrees(3));
     }
 
     @Test

@@ -52,8 +52,8 @@ final class ValidationPage {
             double lift = row.number("lift_4");
             page.append(String.format(Locale.ROOT, "| %s | %.6f | %.1e | %.0e | %.1e | %.1e |%n", row.text("section"), lift,
                     flow.liftCoefficient(angle) - lift,
-                    Math.abs(RefinedFlow.of(section, 200, angle).liftCoefficient() - lift),
-                    flow.momentAboutQuarterChord(angle) - row.number("moment_4"), flow.at(angle).pressureDrag()));
+                    Math.abs(RefinedFlow.of(section, 200, Angle.degrees(4)).liftCoefficient() - lift),
+                    flow.momentAboutQuarterChord(angle) - row.number("moment_4"), flow.at(Angle.degrees(4)).pressureDrag()));
         }
     }
 

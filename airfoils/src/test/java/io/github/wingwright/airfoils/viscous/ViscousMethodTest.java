@@ -132,6 +132,16 @@ class ViscousMethodTest {
     }
 
     @Test
+    void a_print_layer_does_not_trip_a_small_wing_but_a_millimetre_does() {
+        // Note on small gliders: at 6 m/s a 0.1 mm layer has a roughness Reynolds number of about 40 at most, 600 trips.
+        double reynolds = 6 * 0.05 / 1.5e-5;
+        SurfaceLayer upper = section("2406").at(Angle.degrees(2), reynolds).upper();
+        double height = upper.leastTripHeight(0.2, reynolds) * 50;
+        assertThat(height).isBetween(0.8, 2.5);
+        assertThatThrownBy(() -> upper.leastTripHeight(2, reynolds)).hasMessageContaining("on the section");
+    }
+
+    @Test
     void more_disturbed_air_moves_transition_forward() {
         ViscousPoint quiet = section("0009").at(Angle.degrees(3), 2e5);
         ViscousPoint rough = section("0009").with(Disturbance.QUIET.withCriticalAmplification(5)).at(Angle.degrees(3), 2e5);
@@ -148,7 +158,16 @@ class ViscousMethodTest {
             assertThat(plate.likelyDrag(row[0], row[2])).isCloseTo(row[1], withinPercentage(25));
         }
         assertThat(plate.likelyDrag(0, 1e5)).isCloseTo(0.0143, within(1e-12));
-        assertThat(plate.liftCoefficient(Math.toRadians(4.19))).isCloseTo(0.417, within(0.01));
+        assertThat(plate.liftCoefficient(Angle.degrees(4.19))).isCloseTo(0.417, within(0.01));
+    }
+
+    @Test
+    void a_blunt_edge_costs_its_base_drag() {
+        assertThat(ProfileDrag.base(0.01, 0.012)).as("worked number").isCloseTo(0.00127, within(5e-6));
+        double sharp = section("0009").at(Angle.degrees(2), 2e5).dragCoefficient();
+        double blunt = ViscousMethod.of(Naca4.parse("0009").withTrailingEdgeThickness(0.01)).at(Angle.degrees(2), 2e5)
+                .dragCoefficient();
+        assertThat(blunt - sharp).isBetween(0.0005, 0.0025);
     }
 
     @Test

@@ -23,7 +23,8 @@ class SectionScriptTest {
                         "-J--class-path=" + System.getProperty("java.class.path"), "-J-Dfile.encoding=UTF-8",
                         "-J-Djava.util.prefs.userRoot=" + folder, script.toString())
                 .directory(folder.toFile())
-                .redirectErrorStream(true)
+                // The log of the shell's own preferences; an error in the script leaves lines of the polar out.
+                .redirectError(ProcessBuilder.Redirect.DISCARD)
                 .redirectOutput(output.toFile())
                 .start();
         process.getOutputStream().close();
