@@ -49,9 +49,23 @@
  * V_h = S_h·l_h/(S·c̄)        V_v = S_v·l_v/(S·b)
  * }</pre>
  *
+ * <p>A V-tail does the work of both with the same area ({@link io.github.wingwright.stability.VTail}), twin fins share that
+ * of one ({@link io.github.wingwright.stability.TwinFins}), and the arm of least wetted area is where long body and large
+ * tails cost the same ({@link io.github.wingwright.stability.TailArm}). A horizontal tail may stand ahead of the wing
+ * ({@link io.github.wingwright.stability.Foreplane}); without one the wing must hold its own nose up
+ * ({@link io.github.wingwright.stability.TaillessTrim}).
+ *
+ * <h2>Trim costs drag</h2>
+ *
+ * <p>The tail's lift is tilted back by the downwash and has induced drag of its own, and what it presses down the wing must
+ * lift in addition ({@link io.github.wingwright.stability.TrimmedPolar}). An elevator deflected by δ_e works like τ·δ_e of
+ * decalage, so its travel is a range of speeds ({@link io.github.wingwright.stability.ElevatorRange}).
+ *
  * <h2>Balance</h2>
  *
- * <p>The centre of gravity is brought to its place by moving the wing first and by ballast second
+ * <p>The centre of gravity may lie between the place at which the tail can just trim the greatest lift and the place that
+ * leaves the least margin ({@link io.github.wingwright.stability.CentreOfGravityRange}), in every way of loading. It is
+ * brought to its place by moving the wing first and by ballast second
  * ({@link io.github.wingwright.stability.WingStation}): the wing takes the neutral point along nearly all the way, the
  * centre of gravity only by its share of the mass.
  *
@@ -85,6 +99,18 @@
  *       <td>2.1° (0.4° to 4.6°)</td></tr>
  *   <tr><td>{@link io.github.wingwright.stability.WingStation}</td><td>wing's place, then ballast</td>
  *       <td>wing at 86 mm, no ballast, margin 15 %</td></tr>
+ *   <tr><td>{@link io.github.wingwright.stability.CentreOfGravityRange}</td><td>forward and aft limit, loading cases</td>
+ *       <td>98 to 112 mm; "move battery forward by 6 mm"</td></tr>
+ *   <tr><td>{@link io.github.wingwright.stability.TrimmedPolar}</td><td>drag and best glide in trim</td>
+ *       <td>L/D 11.2 at C_L 0.62</td></tr>
+ *   <tr><td>{@link io.github.wingwright.stability.ElevatorRange}</td><td>speeds that the elevator holds</td>
+ *       <td>5.4 to 9.1 m/s</td></tr>
+ *   <tr><td>{@link io.github.wingwright.stability.VTail}</td><td>area and dihedral of a V-tail</td>
+ *       <td>60 cm² at 30° for 45 and 15 cm²</td></tr>
+ *   <tr><td>{@link io.github.wingwright.stability.PrincipalAxes}</td><td>principal moments of inertia</td>
+ *       <td>axis at 2.1°</td></tr>
+ *   <tr><td>{@link io.github.wingwright.stability.QuickPitch}</td><td>neutral point and trim for studies</td>
+ *       <td>0.3 µs, without allocation</td></tr>
  *   <tr><td>{@link io.github.wingwright.stability.LateralStability}</td><td>spiral parameter</td>
  *       <td>6.2° for 12.1° of dihedral at C_L 0.75</td></tr>
  * </table>
