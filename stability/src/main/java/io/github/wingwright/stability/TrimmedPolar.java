@@ -145,10 +145,7 @@ public final class TrimmedPolar {
   }
 
   private double trimDrag(double t, double wing) {
-    double downwash = terms.downwash.value() * TrimFormulas.wingAngle(wing, 0.0, terms.wingAlone.value());
-    double behindForeplane = terms.hasForeplane ? Foreplane.downwash(t, terms.aspectRatio.value()) : 0.0;
-    return TrimDrag.tiltedLift(t, downwash)
-        + wing * behindForeplane
+    return TrimDrag.mutualInduced(t, wing, terms.aspectRatio.value())
         + TrimDrag.tailInduced(
             t, TrimDrag.TAIL_LOSS, tailAspectRatio, terms.efficiency.value(), terms.areaRatio.value());
   }

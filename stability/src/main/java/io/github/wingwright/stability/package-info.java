@@ -57,8 +57,8 @@
  *
  * <h2>Trim costs drag</h2>
  *
- * <p>The tail's lift is tilted back by the downwash and has induced drag of its own, and what it presses down the wing must
- * lift in addition ({@link io.github.wingwright.stability.TrimmedPolar}). An elevator deflected by δ_e works like τ·δ_e of
+ * <p>Wing and tail each stand in the flow that the other turns, the tail has induced drag of its own, and what it presses
+ * down the wing must lift in addition ({@link io.github.wingwright.stability.TrimmedPolar}). An elevator deflected by δ_e works like τ·δ_e of
  * decalage, so its travel is a range of speeds ({@link io.github.wingwright.stability.ElevatorRange}).
  *
  * <h2>Balance</h2>
@@ -96,19 +96,19 @@
  *   <tr><td>{@link io.github.wingwright.stability.NeutralPoint}</td><td>h_n with each part's share</td>
  *       <td>0.399 = 0.25 + tail 0.361 − fuselage 0.211</td></tr>
  *   <tr><td>{@link io.github.wingwright.stability.Trim}</td><td>decalage as a range</td>
- *       <td>2.1° (0.4° to 4.6°)</td></tr>
+ *       <td>1.5° (−3.0° to 4.4°) with a section known as badly as usual</td></tr>
  *   <tr><td>{@link io.github.wingwright.stability.WingStation}</td><td>wing's place, then ballast</td>
- *       <td>wing at 86 mm, no ballast, margin 15 %</td></tr>
+ *       <td>wing at 78 mm, no ballast, margin 15 %</td></tr>
  *   <tr><td>{@link io.github.wingwright.stability.CentreOfGravityRange}</td><td>forward and aft limit, loading cases</td>
- *       <td>98 to 112 mm; "move battery forward by 6 mm"</td></tr>
+ *       <td>71 to 106 mm; "move battery forward by 6 mm"</td></tr>
  *   <tr><td>{@link io.github.wingwright.stability.TrimmedPolar}</td><td>drag and best glide in trim</td>
- *       <td>L/D 11.2 at C_L 0.62</td></tr>
+ *       <td>L/D 15.7 at C_L 0.62</td></tr>
  *   <tr><td>{@link io.github.wingwright.stability.ElevatorRange}</td><td>speeds that the elevator holds</td>
- *       <td>5.4 to 9.1 m/s</td></tr>
+ *       <td>6.0 to 17 m/s for ±2°</td></tr>
  *   <tr><td>{@link io.github.wingwright.stability.VTail}</td><td>area and dihedral of a V-tail</td>
  *       <td>60 cm² at 30° for 45 and 15 cm²</td></tr>
  *   <tr><td>{@link io.github.wingwright.stability.PrincipalAxes}</td><td>principal moments of inertia</td>
- *       <td>axis at 2.1°</td></tr>
+ *       <td>a dumb-bell that rises 30° aft: axis at 30°</td></tr>
  *   <tr><td>{@link io.github.wingwright.stability.QuickPitch}</td><td>neutral point and trim for studies</td>
  *       <td>0.3 µs, without allocation</td></tr>
  *   <tr><td>{@link io.github.wingwright.stability.LateralStability}</td><td>spiral parameter</td>
