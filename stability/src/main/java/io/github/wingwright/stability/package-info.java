@@ -102,7 +102,7 @@
  *   <tr><td>{@link io.github.wingwright.stability.CentreOfGravityRange}</td><td>forward and aft limit, loading cases</td>
  *       <td>71 to 106 mm; "move battery forward by 6 mm"</td></tr>
  *   <tr><td>{@link io.github.wingwright.stability.TrimmedPolar}</td><td>drag and best glide in trim</td>
- *       <td>L/D 15.7 at C_L 0.62</td></tr>
+ *       <td>L/D 15.8 at C_L 0.63</td></tr>
  *   <tr><td>{@link io.github.wingwright.stability.ElevatorRange}</td><td>speeds that the elevator holds</td>
  *       <td>6.0 to 17 m/s for ±2°</td></tr>
  *   <tr><td>{@link io.github.wingwright.stability.VTail}</td><td>area and dihedral of a V-tail</td>
