@@ -16,6 +16,7 @@ final class TailChoices {
   final Tail.Role role;
   final Wing wing;
   AircraftClass aircraftClass = AircraftClass.HAND_LAUNCHED_GLIDER;
+  TailArrangement arrangement = TailArrangement.CONVENTIONAL;
   @Nullable Length arm;
   @Nullable Length trailingEdge;
   @Nullable Area area;
@@ -35,6 +36,7 @@ final class TailChoices {
   TailChoices(TailChoices other) {
     this(other.role, other.wing);
     aircraftClass = other.aircraftClass;
+    arrangement = other.arrangement;
     arm = other.arm;
     trailingEdge = other.trailingEdge;
     area = other.area;

@@ -78,6 +78,16 @@ public final class TailSizing {
   }
 
   /**
+   * In an arrangement that needs a little less tail volume.
+   *
+   * @param arrangement how the tails stand together; at first conventional
+   * @return the specification with it
+   */
+  public TailSizing arrangement(TailArrangement arrangement) {
+    return with(c -> c.arrangement = arrangement);
+  }
+
+  /**
    * At an arm.
    *
    * @param arm distance from the wing's quarter mean aerodynamic chord to the tail's, positive

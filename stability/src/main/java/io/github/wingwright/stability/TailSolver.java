@@ -68,7 +68,7 @@ final class TailSolver {
         level
             ? Step.given("mean aerodynamic chord", "c̄", wing.meanAerodynamicChord(), Source.BRIEF)
             : Step.given("wing span", "b", wing.span(), Source.BRIEF);
-    volumes = c.aircraftClass.tailVolume(c.role);
+    volumes = c.arrangement.tailVolume(c.aircraftClass, c.role);
   }
 
   private static Step chosen(String name, String symbol, @Nullable Double value, Guideline range) {

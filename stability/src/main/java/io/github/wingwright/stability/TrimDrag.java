@@ -3,37 +3,38 @@ package io.github.wingwright.stability;
 
 import io.github.wingwright.core.basis.Formula;
 import io.github.wingwright.core.basis.Source;
-import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.NamedUnit;
 
 /**
  * What it costs to hold the aircraft in trim with a tail.
  *
  * <pre>{@code
- * C_D,trim = T·ε + T²·(1 + δ_h)/(π·A_h·η_h·S_h/S)
+ * C_D,trim = 2·T·C_L,w/(π·A) + T²·(1 + δ_h)/(π·A_h·η_h·S_h/S)
  * }</pre>
  *
- * <p>The first part is the tail's lift tilted back by the wing's downwash: a tail that lifts up costs, one that presses
- * down gains a little, which never makes up for the lift that the wing must carry in addition. The second is the tail's own
- * induced drag. With the far downwash of an elliptic wing the sum with the wing's own is Munk's and Prandtl's drag of two
- * coplanar lifting lines.
+ * <p>The first part is the mutual induced drag of wing and tail: one stands in the flow that the other turns. A tail that
+ * lifts up costs, one that presses down gains a little, which never makes up for the lift that the wing must carry in
+ * addition. By Munk's theorem on stagger it depends on the far wake alone, not on the arm, and is the same for a tail and a
+ * foreplane. The second part is the tail's own induced drag. With the wing's own the sum is the drag of two coplanar
+ * lifting lines with elliptic loads, the shorter of them the tail.
  */
 public final class TrimDrag {
   private static final Source MUTUAL =
-      Source.fromMemory("Munk, The Minimum Induced Drag of Aerofoils, NACA Report 121, 1921", "");
+      Source.fromMemory("Munk, The Minimum Induced Drag of Aerofoils, NACA Report 121, 1921", "the theorem on stagger");
 
   /** Loss against elliptic loading that is reckoned for a tail. */
   public static final double TAIL_LOSS = 0.05;
 
-  /** Drag of the tail's lift in the downwash. */
-  public static final Formula TILTED_LIFT =
-      Formula.named("tail lift tilted by the downwash")
-          .gives("C_D,ε", NamedUnit.NUMBER)
-          .as("T·ε")
+  /** Mutual induced drag. */
+  public static final Formula MUTUAL_INDUCED =
+      Formula.named("mutual induced drag of wing and tail")
+          .gives("C_D,wh", NamedUnit.NUMBER)
+          .as("2·T·C_w / (π·A)")
           .where("T", "tail lift on the wing area", -1, 1)
-          .where("ε", "downwash at the tail", Angle.RADIAN, -0.3, 0.4)
+          .where("C_w", "lift coefficient of the wing", -1, 3)
+          .where("A", "aspect ratio of the wing", 2, 40)
           .from(MUTUAL)
-          .computedBy(TrimDrag::tiltedLift);
+          .computedBy(TrimDrag::mutualInduced);
 
   /** Induced drag of the tail itself. */
   public static final Formula TAIL_INDUCED =
@@ -51,14 +52,17 @@ public final class TrimDrag {
   private TrimDrag() {}
 
   /**
-   * Drag of the tail's lift in the downwash.
+   * Mutual induced drag of wing and tail.
+   *
+   * <p>Example: T = −0.05, C_L,w = 0.65, A = 8 give −0.00259.
    *
    * @param tailLift T, positive up
-   * @param downwash ε [rad], positive down
+   * @param wingLift lift coefficient of the wing
+   * @param aspectRatio A of the wing, positive
    * @return drag coefficient on the wing area; negative for a download behind a lifting wing
    */
-  public static double tiltedLift(double tailLift, double downwash) {
-    return tailLift * downwash;
+  public static double mutualInduced(double tailLift, double wingLift, double aspectRatio) {
+    return 2.0 * tailLift * wingLift / (Math.PI * aspectRatio);
   }
 
   /**

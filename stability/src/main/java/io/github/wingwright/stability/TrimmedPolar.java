@@ -23,7 +23,8 @@ import java.util.Locale;
  * Drag against lift of an aircraft that is held in trim at every lift coefficient, in a glide at one mass.
  *
  * <p>At each lift coefficient the tail lifts what trim asks of it, the wing the rest; the wing's drag is taken at its own
- * lift, and {@link TrimDrag} is added. The polar ends where the wing or the tail reaches its usable lift.
+ * lift, and {@link TrimDrag} is added with what the tail's section drags more for its lift. The polar ends where the wing
+ * or the tail reaches its usable lift.
  *
  * <pre>{@code
  * TrimmedPolar polar = TrimmedPolar.of(model, centreOfGravity, drag, mass, air);
@@ -43,6 +44,8 @@ public final class TrimmedPolar {
   private final double bodyAngle;
   private final double centreOfGravity;
   private final double tailAspectRatio;
+  private final PitchChoices.Section tailSection;
+  private final double tailAtNoLift;
   private final double unitSpeed;
   private final double viscosity;
   private final Interval lifts;
@@ -57,11 +60,13 @@ public final class TrimmedPolar {
     this.centreOfGravity = terms.fraction("centre of gravity", centreOfGravity).value();
     tailAspectRatio =
         model.airframe().horizontalTail().map(t -> t.planform().aspectRatio()).orElse(Double.POSITIVE_INFINITY);
+    tailSection = model.choices.neededTailSection();
+    tailAtNoLift = tailSection.polar().likelyProfileDrag(0.0, tailSection.reynolds());
     double pressure = SteadyGlide.weightOverArea(mass.si(), GRAVITY, terms.area.value());
     unitSpeed = SteadyGlide.levelSpeed(pressure, air.density().si(), 1.0);
     viscosity = air.kinematicViscosity().si();
     findings = new ArrayList<>();
-    lifts = lifts(model);
+    lifts = trimmable();
   }
 
   /**
@@ -85,9 +90,8 @@ public final class TrimmedPolar {
     return new TrimmedPolar(model, centreOfGravity, drag, mass, air);
   }
 
-  private Interval lifts(PitchModel model) {
-    PitchChoices.Section tail = model.choices.neededTailSection();
-    double tailUsable = tail.polar().usableLift(tail.reynolds()).likely();
+  private Interval trimmable() {
+    double tailUsable = tailSection.polar().usableLift(tailSection.reynolds()).likely();
     double wingUsable = drag.usableLift(unitSpeed, viscosity);
     // Tail lift is linear in the lift coefficient: T = T₀ + T₁·C_L.
     double t0 = tailLift(0.0);
@@ -106,7 +110,7 @@ public final class TrimmedPolar {
                       + " the centre of gravity towards the neutral point.",
                   stalls,
                   highest),
-              tail.polar().source()));
+              tailSection.polar().source()));
     }
     double end = Math.min(highest, stalls);
     if (!(end > 2.0 * LOWEST_LIFT)) {
@@ -145,10 +149,10 @@ public final class TrimmedPolar {
   }
 
   private double trimDrag(double t, double wing) {
-    double downwash = terms.downwash.value() * TrimFormulas.wingAngle(wing, 0.0, terms.wingAlone.value());
-    double behindForeplane = terms.hasForeplane ? Foreplane.downwash(t, terms.aspectRatio.value()) : 0.0;
-    return TrimDrag.tiltedLift(t, downwash)
-        + wing * behindForeplane
+    double share = terms.efficiency.value() * terms.areaRatio.value();
+    double profile = tailSection.polar().likelyProfileDrag(t / share, tailSection.reynolds()) - tailAtNoLift;
+    return share * profile
+        + TrimDrag.mutualInduced(t, wing, terms.aspectRatio.value())
         + TrimDrag.tailInduced(
             t, TrimDrag.TAIL_LOSS, tailAspectRatio, terms.efficiency.value(), terms.areaRatio.value());
   }

@@ -49,9 +49,23 @@
  * V_h = S_h·l_h/(S·c̄)        V_v = S_v·l_v/(S·b)
  * }</pre>
  *
+ * <p>A V-tail does the work of both with the same area ({@link io.github.wingwright.stability.VTail}), twin fins share that
+ * of one ({@link io.github.wingwright.stability.TwinFins}), and the arm of least wetted area is where long body and large
+ * tails cost the same ({@link io.github.wingwright.stability.TailArm}). A horizontal tail may stand ahead of the wing
+ * ({@link io.github.wingwright.stability.Foreplane}); without one the wing must hold its own nose up
+ * ({@link io.github.wingwright.stability.TaillessTrim}).
+ *
+ * <h2>Trim costs drag</h2>
+ *
+ * <p>Wing and tail each stand in the flow that the other turns, the tail has induced drag of its own, and what it presses
+ * down the wing must lift in addition ({@link io.github.wingwright.stability.TrimmedPolar}). An elevator deflected by δ_e works like τ·δ_e of
+ * decalage, so its travel is a range of speeds ({@link io.github.wingwright.stability.ElevatorRange}).
+ *
  * <h2>Balance</h2>
  *
- * <p>The centre of gravity is brought to its place by moving the wing first and by ballast second
+ * <p>The centre of gravity may lie between the place at which the tail can just trim the greatest lift and the place that
+ * leaves the least margin ({@link io.github.wingwright.stability.CentreOfGravityRange}), in every way of loading. It is
+ * brought to its place by moving the wing first and by ballast second
  * ({@link io.github.wingwright.stability.WingStation}): the wing takes the neutral point along nearly all the way, the
  * centre of gravity only by its share of the mass.
  *
@@ -82,9 +96,21 @@
  *   <tr><td>{@link io.github.wingwright.stability.NeutralPoint}</td><td>h_n with each part's share</td>
  *       <td>0.399 = 0.25 + tail 0.361 − fuselage 0.211</td></tr>
  *   <tr><td>{@link io.github.wingwright.stability.Trim}</td><td>decalage as a range</td>
- *       <td>2.1° (0.4° to 4.6°)</td></tr>
+ *       <td>1.5° (−3.0° to 4.4°) with a section known as badly as usual</td></tr>
  *   <tr><td>{@link io.github.wingwright.stability.WingStation}</td><td>wing's place, then ballast</td>
- *       <td>wing at 86 mm, no ballast, margin 15 %</td></tr>
+ *       <td>wing at 78 mm, no ballast, margin 15 %</td></tr>
+ *   <tr><td>{@link io.github.wingwright.stability.CentreOfGravityRange}</td><td>forward and aft limit, loading cases</td>
+ *       <td>71 to 106 mm; "move battery forward by 6 mm"</td></tr>
+ *   <tr><td>{@link io.github.wingwright.stability.TrimmedPolar}</td><td>drag and best glide in trim</td>
+ *       <td>L/D 15.8 at C_L 0.63</td></tr>
+ *   <tr><td>{@link io.github.wingwright.stability.ElevatorRange}</td><td>speeds that the elevator holds</td>
+ *       <td>6.0 to 17 m/s for ±2°</td></tr>
+ *   <tr><td>{@link io.github.wingwright.stability.VTail}</td><td>area and dihedral of a V-tail</td>
+ *       <td>60 cm² at 30° for 45 and 15 cm²</td></tr>
+ *   <tr><td>{@link io.github.wingwright.stability.PrincipalAxes}</td><td>principal moments of inertia</td>
+ *       <td>a dumb-bell that rises 30° aft: axis at 30°</td></tr>
+ *   <tr><td>{@link io.github.wingwright.stability.QuickPitch}</td><td>neutral point and trim for studies</td>
+ *       <td>0.3 µs, without allocation</td></tr>
  *   <tr><td>{@link io.github.wingwright.stability.LateralStability}</td><td>spiral parameter</td>
  *       <td>6.2° for 12.1° of dihedral at C_L 0.75</td></tr>
  * </table>

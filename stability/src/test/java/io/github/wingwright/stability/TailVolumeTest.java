@@ -91,4 +91,16 @@ class TailVolumeTest {
     assertThat(AircraftClass.HAND_LAUNCHED_GLIDER.tailVolume(Tail.Role.VERTICAL).check(0.035)).isEmpty();
     assertThat(AircraftClass.TWIN_ENGINE.tailVolume(Tail.Role.VERTICAL).check(0.035)).isPresent();
   }
+
+  @Test
+  void a_T_tail_and_an_all_moving_tail_need_a_little_less() {
+    Guideline usual = AircraftClass.SINGLE_ENGINE.tailVolume(Tail.Role.HORIZONTAL);
+    Guideline high = TailArrangement.T_TAIL.tailVolume(AircraftClass.SINGLE_ENGINE, Tail.Role.HORIZONTAL);
+    assertThat(high.range().lower()).isCloseTo(0.95 * usual.range().lower(), within(1e-15));
+    assertThat(high.appliesTo()).endsWith("with a T-tail");
+    assertThat(TailArrangement.CONVENTIONAL.tailVolume(AircraftClass.SINGLE_ENGINE, Tail.Role.VERTICAL))
+        .isEqualTo(AircraftClass.SINGLE_ENGINE.tailVolume(Tail.Role.VERTICAL));
+    assertThat(TailArrangement.ALL_MOVING.factor(Tail.Role.HORIZONTAL)).isBetween(0.85, 0.9);
+    assertThat(TailArrangement.TWIN_FINS.factor(Tail.Role.VERTICAL)).isEqualTo(TwinFins.COEFFICIENT_FACTOR);
+  }
 }

@@ -56,17 +56,17 @@ class TrimmedPolarTest {
                   s1 / Math.PI * (p[0] * p[0] / (b1 * b1)
                       + 2 * (b2 / b1) * p[0] * p[1] / (b1 * b2)
                       + p[1] * p[1] / (b2 * b2));
-              double downwash = 2 * p[0] / (Math.PI * p[2]);
               double ours =
                   p[0] * p[0] / (Math.PI * p[2])
-                      + TrimDrag.tiltedLift(p[1], downwash)
+                      + TrimDrag.mutualInduced(p[1], p[0], p[2])
                       + TrimDrag.tailInduced(p[1], 0, p[3], 1, p[4]);
               assertThat(ours).isCloseTo(munk, within(1e-14));
             });
   }
 
   @Test
-  void the_documented_example_holds() {
+  void the_documented_examples_hold() {
+    assertThat(TrimDrag.mutualInduced(-0.05, 0.65, 8)).isCloseTo(-0.00259, within(5e-6));
     assertThat(TrimDrag.tailInduced(-0.05, 0.05, 4, 0.9, 0.2)).isCloseTo(0.00116, within(5e-6));
   }
 
