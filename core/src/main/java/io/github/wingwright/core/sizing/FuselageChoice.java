@@ -43,6 +43,9 @@ final class FuselageChoice {
     this.sizing = sizing;
     this.shape = sizing.shape();
     this.negotiation = sizing.negotiation();
+    if (!sizing.pricing().figures().isEmpty() && sizing.pricing().drag().isEmpty()) {
+      throw new IllegalStateException("a figure of merit needs the drag of a body, has none: give draggingAs(…)");
+    }
   }
 
   static Sized<Fuselage> of(FuselageSizing sizing, Length diameter) {

@@ -151,6 +151,13 @@ class FuselageSizingTest {
     assertThatIllegalStateException()
         .isThrownBy(() -> FuselageSizing.of(BodyShape.capsule()).considering(MACHINE).nearestToTargets())
         .withMessageStartingWith("targets must be given");
+    assertThatIllegalStateException()
+        .isThrownBy(
+            () ->
+                hallGlider()
+                    .judgedBy(new FigureOfMerit("glide time", Time.SECOND, true, (b, drag) -> 1 / drag))
+                    .nearestToTargets())
+        .withMessage("a figure of merit needs the drag of a body, has none: give draggingAs(…)");
   }
 
   @Test
