@@ -59,6 +59,9 @@ public record Conflict(List<Weighed> clashing, List<GivingWay> givingWay, List<L
    * @return a few sentences
    */
   public String describe(NamedUnit<Length> unit) {
+    if (clashing.size() == 1 && !givingWay.isEmpty()) {
+      return clash(clashing) + ". It comes closest with " + givingWay.get(0).body().format(unit) + ".";
+    }
     if (!givingWay.isEmpty()) {
       StringJoiner ways = new StringJoiner("; or ");
       givingWay.forEach(g -> ways.add(g.describe(unit)));

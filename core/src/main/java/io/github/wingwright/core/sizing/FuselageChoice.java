@@ -43,6 +43,9 @@ final class FuselageChoice {
     this.sizing = sizing;
     this.shape = sizing.shape();
     this.negotiation = sizing.negotiation();
+    if (!sizing.pricing().figures().isEmpty() && sizing.pricing().drag().isEmpty()) {
+      throw new IllegalStateException("a figure of merit needs the drag of a body, has none: give draggingAs(…)");
+    }
   }
 
   static Sized<Fuselage> of(FuselageSizing sizing, Length diameter) {
@@ -123,7 +126,7 @@ final class FuselageChoice {
         }
       }
     }
-    Interval feasible = negotiation.diameters(length, false);
+    Interval feasible = negotiation.workableDiameters(length);
     if (feasible.isEmpty() || count == 0) {
       return negotiation.leastBadDiameter(length);
     }
@@ -143,7 +146,7 @@ final class FuselageChoice {
 
   /** The diameter of least cost at a length, or the least bad one if nothing is feasible. */
   private double least(double length, DoubleUnaryOperator cost) {
-    Interval feasible = negotiation.diameters(length, false).intersect(negotiation.diameterSearch(length));
+    Interval feasible = negotiation.workableDiameters(length).intersect(negotiation.diameterSearch(length));
     if (feasible.isEmpty()) {
       return negotiation.leastBadDiameter(length);
     }
@@ -155,11 +158,11 @@ final class FuselageChoice {
   }
 
   private double lengthOfLeast(OfBoth cost) {
-    Interval lengths = negotiation.lengths(false);
+    Interval lengths = negotiation.workableLengths();
     if (lengths.isEmpty()) {
       return negotiation.leastBadLength();
     }
-    double longest = sizing.lengthOf();
+    double longest = Negotiation.bounded(lengths).upper();
     double shortest = Math.max(lengths.lower(), 1e-3 * longest);
     if (longest - shortest <= 1e-12 * longest) {
       return longest;
@@ -204,13 +207,19 @@ final class FuselageChoice {
   private Finding broken(Weighed one, double length, double diameter) {
     Interval diameters = one.consideration().diametersAt(length, negotiation.diameterSearch(length));
     boolean aboutLength = diameters.isEmpty();
+    // Shorter than the family's stoutest body of this diameter there is none.
+    Interval exists = Interval.atLeast(shape.leastFinenessRatio() * diameter);
     Interval lengths = one.consideration().lengthsAt(diameter, Interval.between(1e-3, 1e3));
+    boolean atNoLength = lengths.intersect(exists).isEmpty();
     String message =
         (one.isLimit() ? "The limit \"" : "The guideline \"")
             + one.consideration().name()
-            + "\" does not hold for this choice. It would with a "
-            + (aboutLength ? "length of " + lengths.format(sizing.unit()) : "diameter of " + diameters.format(sizing.unit()))
-            + ".";
+            + "\" does not hold for this choice. "
+            + (aboutLength && atNoLength
+                ? "It holds neither with another length nor with another diameter alone."
+                : aboutLength
+                    ? "It would with a length of " + lengths.format(sizing.unit()) + "."
+                    : "It would with a diameter of " + diameters.format(sizing.unit()) + ".");
     return Finding.of(
         one.isLimit() ? Severity.SERIOUS : Severity.CAUTION,
         aboutLength ? "fuselage length" : "fuselage diameter",

@@ -395,11 +395,7 @@ public final class FuselageSizing {
     if (feasible.isEmpty()) {
       return negotiation.leastBadLength();
     }
-    if (Double.isInfinite(feasible.upper())) {
-      throw new IllegalStateException(
-          "fuselage length must be fixed or bounded: give length(…), or consider lengthAtMost(…), was neither");
-    }
-    return feasible.upper();
+    return Negotiation.bounded(feasible).upper();
   }
 
   @Override

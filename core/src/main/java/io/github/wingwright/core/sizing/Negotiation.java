@@ -28,6 +28,11 @@ final class Negotiation {
   /** The most slender body that is looked at. */
   private static final double MOST_SLENDER = 500.0;
 
+  private static final int LEAST_BAD_STEPS = 400;
+
+  /** A limit missed by a millionth weighs as much as a guideline missed altogether. */
+  private static final double LIMITS_FIRST = 1e6;
+
   private final BodyShape shape;
   private final List<Weighed> weighed;
   private final NamedUnit<Length> unit;
@@ -136,6 +141,15 @@ final class Negotiation {
   }
 
   /**
+   * What limits and guidelines leave of the diameter at a length, apart from those that no diameter satisfies there: what
+   * cannot be had must not spoil the rest.
+   */
+  Interval workableDiameters(double length) {
+    double[] ends = spread(length, false);
+    return new Interval(ends[0], ends[1]);
+  }
+
+  /**
    * The diameter that is least bad at a length where limits and guidelines clash: inside the limits if they leave anything,
    * missing the two guidelines that clash most by the same ratio.
    */
@@ -176,18 +190,25 @@ final class Negotiation {
     return new double[] {low, high};
   }
 
-  /** The length that is least bad where no length satisfies everything. */
+  /**
+   * The length where no length satisfies everything. Considerations that no body at all satisfies are left out; if the rest
+   * agrees it is the longest at which it does, else the one at which the worst miss is smallest, limits first.
+   */
   double leastBadLength() {
-    Interval limits = lengths(true);
-    Interval search = (limits.isEmpty() ? ANY_LENGTH : limits).intersect(ANY_LENGTH);
-    int steps = 2_000;
-    double best = search.lower();
+    Negotiation rest = possible();
+    Interval agreed = rest.lengths(false);
+    if (!agreed.isEmpty()) {
+      return bounded(agreed).upper();
+    }
+    Interval search = bounded(rest.searchOfLeastBad());
+    double best = search.upper();
     double least = Double.POSITIVE_INFINITY;
-    for (int i = 0; i <= steps; i++) {
-      double length = search.lower() * Math.pow(search.upper() / search.lower(), (double) i / steps);
-      double diameter = leastBadDiameter(length);
-      double miss = 1e6 * worstMiss(length, diameter, true) + worstMiss(length, diameter, false);
-      if (miss < least) {
+    for (int i = LEAST_BAD_STEPS; i >= 0; i--) {
+      double length = search.lower() * Math.pow(search.upper() / search.lower(), (double) i / LEAST_BAD_STEPS);
+      double diameter = rest.leastBadDiameter(length);
+      double miss = LIMITS_FIRST * rest.worstMiss(length, diameter, true) + rest.worstMiss(length, diameter, false);
+      // Of lengths that are as good as each other the longest is taken, as everywhere.
+      if (miss < least - 1e-9) {
         least = miss;
         best = length;
       }
@@ -195,11 +216,52 @@ final class Negotiation {
     return best;
   }
 
+  /** Lengths at which some diameter satisfies everything that any body satisfies; ends may be infinite. */
+  Interval workableLengths() {
+    return possible().lengths(false);
+  }
+
+  private Negotiation possible() {
+    return new Negotiation(
+        shape, weighed.stream().filter(w -> w.binds() && !lengthsLeftBy(w).isEmpty()).toList(), unit);
+  }
+
+  /** Where limits leave a length they are kept; where they clash the least bad length lies between those that do. */
+  private Interval searchOfLeastBad() {
+    Interval limits = lengths(true);
+    if (!limits.isEmpty()) {
+      Interval guided = limits;
+      for (Weighed one : weighed) {
+        Interval both = guided.intersect(lengthsLeftBy(one));
+        guided = one.binds() && !both.isEmpty() ? both : guided;
+      }
+      return Double.isInfinite(limits.upper()) ? guided : limits;
+    }
+    double low = 0.0;
+    double high = Double.POSITIVE_INFINITY;
+    for (Weighed one : weighed) {
+      if (one.binds() && one.isLimit()) {
+        Interval lengths = lengthsLeftBy(one);
+        low = Math.max(low, lengths.lower());
+        high = Math.min(high, lengths.upper());
+      }
+    }
+    return Interval.between(Math.min(low, high), Math.max(low, high));
+  }
+
+  /** Refuses an interval without an upper end: nothing would stop a body from growing. */
+  static Interval bounded(Interval lengths) {
+    if (Double.isInfinite(lengths.upper())) {
+      throw new IllegalStateException(
+          "fuselage length must be fixed or bounded: give length(…), or consider lengthAtMost(…), was neither");
+    }
+    return lengths.lower() > 0.0 ? lengths : Interval.between(0.01 * lengths.upper(), lengths.upper());
+  }
+
   private double worstMiss(double length, double diameter, boolean limitsOnly) {
     double worst = 0.0;
     for (Weighed one : weighed) {
       if (one.binds() && (one.isLimit() || !limitsOnly)) {
-        // A margin of −1/2 and one of −1 are half and no satisfaction: the logarithm of the ratio is told apart further out.
         worst = Math.max(worst, -one.consideration().margin(length, diameter));
       }
     }

@@ -36,6 +36,15 @@
  * it; the body is the least bad one, inside the limits if these leave anything, so that there is something to draw and to
  * talk about; and {@link io.github.wingwright.core.basis.Sized#isFeasible()} is false.
  *
+ * <h2>Length and diameter together</h2>
+ *
+ * <p>At a fixed length the considerations leave an interval. Over both dimensions they leave a {@link
+ * io.github.wingwright.core.basis.FeasibleRegion}, each side of it bound by somebody, and an empty one is explained: by the
+ * smallest set that clashes, and by what each of that set would have to give up so that a body exists.
+ *
+ * <p>A volume that must be inside can be met by diameter (fix the length), by length (bound the diameter from both sides),
+ * or by the cheaper of the two (leave both free and ask for least drag).
+ *
  * <h2>The wing</h2>
  *
  * <p>A tapered wing does have formulas: two of span, aspect ratio and area fix it, and area may come from a mass with a
@@ -53,7 +62,13 @@
  * <tr><td>{@code FinenessContext}</td><td>subsonic, volume fixed: 6 to 8</td></tr>
  * <tr><td>{@code PackingFraction}</td><td>0.6</td></tr>
  * <tr><td>{@code BodyShell}</td><td>wall 0.8 mm, 1240 kg/m³, E 2.3 GPa</td></tr>
- * <tr><td>{@code DragArea}</td><td>D/q of a body in m²</td></tr>
+ * <tr><td>{@code DragArea}, {@code FlightDrag}</td><td>D/q of a body in m²; the library's estimate of it</td></tr>
+ * <tr><td>{@code DragSurvey}</td><td>least drag at a fixed volume: f 7.4, within 1 % from 6.4 to 8.8</td></tr>
+ * <tr><td>{@code Contents}, {@code Thing}</td><td>battery, camera and receiver, one behind the other</td></tr>
+ * <tr><td>{@code Cabin}</td><td>one row of two, 18 in each</td></tr>
+ * <tr><td>{@code BuildSpace}</td><td>a 30 mm tube lies on 250 mm × 210 mm up to 297 mm long</td></tr>
+ * <tr><td>{@code BodyLayout}</td><td>sees 10° over the nose; clears the ground at 12°</td></tr>
+ * <tr><td>{@code NoseStrength}</td><td>does not fold when 30 g hit a wall at 8 m/s</td></tr>
  * <tr><td>{@code FigureOfMerit}</td><td>distance down the hall, more is better</td></tr>
  * <tr><td>{@code WingSizing}</td><td>span 400 mm, A 7.5, λ 0.6</td></tr>
  * <tr><td>{@code WingConsiderations}</td><td>{@code rootChordAtMost(millimetres(100))}</td></tr>

@@ -25,6 +25,7 @@ import io.github.wingwright.core.basis.Sized;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.geometry.BodyShape;
 import io.github.wingwright.core.geometry.Fuselage;
+import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.FlexuralRigidity;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Time;
@@ -151,6 +152,13 @@ class FuselageSizingTest {
     assertThatIllegalStateException()
         .isThrownBy(() -> FuselageSizing.of(BodyShape.capsule()).considering(MACHINE).nearestToTargets())
         .withMessageStartingWith("targets must be given");
+    assertThatIllegalStateException()
+        .isThrownBy(
+            () ->
+                hallGlider()
+                    .judgedBy(new FigureOfMerit("glide time", Time.SECOND, true, (b, drag) -> 1 / drag))
+                    .nearestToTargets())
+        .withMessage("a figure of merit needs the drag of a body, has none: give draggingAs(…)");
   }
 
   @Test
@@ -300,5 +308,33 @@ class FuselageSizingTest {
         .as("least skin around a volume is a sphere")
         .isLessThan(SKIN.dragArea(BodyShape.capsule(), byLength.value().length().si(), 0.025));
     assertThat(byBoth.value().finenessRatio()).isCloseTo(1, within(1e-3));
+  }
+
+  @Test
+  void what_no_body_of_the_family_can_do_is_said_and_does_not_spoil_the_rest() {
+    // The hemisphere at the end of every capsule closes at 60°.
+    FuselageSizing impossible =
+        hallGlider()
+            .considering(BodyLayout.afterbodyClosesWithin(Angle.degrees(15)));
+    Sized<Fuselage> body = impossible.leastDrag(SKIN);
+    assertThat(body.value()).isEqualTo(hallGlider().leastDrag(SKIN).value());
+    assertThat(body.isFeasible()).isFalse();
+    assertThat(body.findings().stream().map(Finding::message))
+        .anySatisfy(m -> assertThat(m).contains("\"tail closes at no more than 15°\" is satisfied by no body"))
+        .anySatisfy(m -> assertThat(m).contains("neither with another length nor with another diameter alone"));
+    assertThat(impossible.nearestToTargets().value()).isEqualTo(hallGlider().nearestToTargets().value());
+    assertThat(impossible.diameter(Length.millimetres(20)).value().length().millimetres()).isEqualTo(300);
+  }
+
+  @Test
+  void lengths_that_clash_give_a_body_between_them() {
+    Sized<Fuselage> body =
+        FuselageSizing.of(BodyShape.capsule())
+            .considering(MACHINE)
+            .considering(Considerations.lengthAtLeast(Length.millimetres(340)))
+            .considering(finenessWithin(6, 10))
+            .leastDrag(SKIN);
+    assertThat(body.value().length().millimetres()).isBetween(300.0, 340.0);
+    assertThat(body.value().finenessRatio()).isBetween(6 - 1e-9, 10 + 1e-9);
   }
 }
