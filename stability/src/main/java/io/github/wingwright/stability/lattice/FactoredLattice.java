@@ -16,6 +16,8 @@ public final class FactoredLattice {
     final List<LatticeControl> controls;
     final double[][] gamma;
     final boolean[] odd;
+    /** Which flow's skewed wake each of the last flows belongs to. */
+    final int[] skewed;
     /** [surface][strengths of][velocity of][Fx, Fy, Fz, Mx, My, Mz] over ρ·V². */
     final double[][][][] forces;
     /** The same, summed over the surfaces. */
@@ -23,13 +25,14 @@ public final class FactoredLattice {
     final WakeStrips wake;
 
     FactoredLattice(VortexLattice lattice, LatticePanels[] panels, int[] offset, List<LatticeControl> controls,
-            double[][] gamma, boolean[] odd, double[][][][] forces) {
+            double[][] gamma, boolean[] odd, int[] skewed, double[][][][] forces) {
         this.lattice = lattice;
         this.panels = panels;
         this.offset = offset;
         this.controls = controls;
         this.gamma = gamma;
         this.odd = odd;
+        this.skewed = skewed;
         this.forces = forces;
         int flows = gamma.length;
         this.total = new double[flows][flows][6];

@@ -18,7 +18,8 @@ import java.util.Locale;
  * 5  yawing      (−Δy, Δx, 0)·2/b                antisymmetric    nose-to-starboard rate, per r·b/(2V)
  * }</pre>
  * with (Δx, Δy, Δz) from the moment reference. Each control adds one that has no onset flow, only a change of the flow
- * condition.
+ * condition; each symmetric one brings another that counts with the product of its weight and the sine of the sideslip, for
+ * its {@link SkewedWake}.
  */
 final class LatticeAssembly {
     static final int ALONG = 0;
@@ -75,13 +76,41 @@ final class LatticeAssembly {
                 strengths.add(solve(factors, odd, controlCondition(s, c)));
             }
         }
+        List<Integer> skewOf = new ArrayList<>();
+        int straight = strengths.size();
+        for (int k = 0; k < straight; k++) {
+            if (!antisymmetric.get(k)) {
+                skewOf.add(k);
+                antisymmetric.add(true);
+                strengths.add(solve(factors, true, skewCondition(strengths.get(k))));
+            }
+        }
         double[][] gamma = strengths.toArray(double[][]::new);
         boolean[] odd = new boolean[gamma.length];
         for (int k = 0; k < odd.length; k++) {
             odd[k] = antisymmetric.get(k);
         }
-        double[][][][] forces = new LatticeForces(lattice, panels, offset, gamma, odd).table();
-        return new FactoredLattice(lattice, panels, offset, List.copyOf(controls), gamma, odd, forces);
+        int[] skewed = skewOf.stream().mapToInt(Integer::intValue).toArray();
+        double[][][][] forces = new LatticeForces(lattice, panels, offset, gamma, odd, skewed).table();
+        return new FactoredLattice(lattice, panels, offset, List.copyOf(controls), gamma, odd, skewed, forces);
+    }
+
+    /** What the vortices must add so that the flow of a wake that drifts with the sideslip follows the surfaces. */
+    private double[] skewCondition(double[] gamma) {
+        double[] wash = new double[size];
+        SkewedWake wake = new SkewedWake(panels, lattice.ground());
+        double[][] strips = SkewedWake.strips(panels, offset, gamma);
+        for (int s = 0; s < panels.length; s++) {
+            LatticePanels p = panels[s];
+            for (int i = 0; i < p.size(); i++) {
+                int strip = i % p.strips;
+                double[] v = new double[3];
+                wake.at(s, p.controlX[i], p.stripY[strip], p.stripZ[strip]);
+                wake.velocity(strips, v);
+                wash[offset[s] + i] = -v[1] * p.normalY[strip] - v[2] * p.normalZ[strip];
+            }
+        }
+        return wash;
     }
 
     private DenseFactors[] factor() {

@@ -22,15 +22,19 @@ final class LatticeForces {
     private final int[] offset;
     private final double[][] gamma;
     private final boolean[] odd;
+    /** Which flow's skewed wake each of the last flows belongs to. */
+    private final int[] skewed;
     /** Velocity at the bound vortices: [flow][component][panel]. */
     private final double[][][] velocity;
 
-    LatticeForces(VortexLattice lattice, LatticePanels[] panels, int[] offset, double[][] gamma, boolean[] odd) {
+    LatticeForces(VortexLattice lattice, LatticePanels[] panels, int[] offset, double[][] gamma, boolean[] odd,
+            int[] skewed) {
         this.lattice = lattice;
         this.panels = panels;
         this.offset = offset;
         this.gamma = gamma;
         this.odd = odd;
+        this.skewed = skewed;
         this.velocity = new double[gamma.length][3][offset[panels.length]];
     }
 
@@ -60,6 +64,12 @@ final class LatticeForces {
         LatticeInfluence influence = new LatticeInfluence(panels, offset, lattice.ground());
         int size = offset[panels.length];
         double[] v = new double[3];
+        SkewedWake wake = new SkewedWake(panels, lattice.ground());
+        int straight = gamma.length - skewed.length;
+        double[][][] strips = new double[skewed.length][][];
+        for (int m = 0; m < skewed.length; m++) {
+            strips[m] = SkewedWake.strips(panels, offset, gamma[skewed[m]]);
+        }
         for (int s = 0; s < panels.length; s++) {
             LatticePanels p = panels[s];
             for (int i = 0; i < p.size(); i++) {
@@ -68,8 +78,12 @@ final class LatticeForces {
                 double[] row = p.boundX[i / p.strips];
                 double x = row[strip] + share * (row[strip + 1] - row[strip]);
                 influence.at(s, x, p.stripY[strip], p.stripZ[strip]);
+                wake.at(s, x, p.stripY[strip], p.stripZ[strip]);
                 for (int k = 0; k < gamma.length; k++) {
                     LatticeAssembly.onset(lattice.reference(), k, x, p.stripY[strip], p.stripZ[strip], v);
+                    if (k >= straight) {
+                        wake.velocity(strips[k - straight], v);
+                    }
                     double sign = odd[k] ? -1 : 1;
                     double vx = v[0];
                     double vy = v[1];

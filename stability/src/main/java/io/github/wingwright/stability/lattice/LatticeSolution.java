@@ -48,6 +48,10 @@ public final class LatticeSolution {
         for (int i = 0; i < solved.controls.size(); i++) {
             w[LatticeAssembly.FLOWS + i] = c.deflections().getOrDefault(solved.controls.get(i).name(), 0.0);
         }
+        int straight = w.length - solved.skewed.length;
+        for (int m = 0; m < solved.skewed.length; m++) {
+            w[straight + m] = -w[LatticeAssembly.SIDEWAYS] * w[solved.skewed[m]];
+        }
         return w;
     }
 
@@ -79,6 +83,16 @@ public final class LatticeSolution {
                 d[LatticeAssembly.ROLLING] = -sa;
                 d[LatticeAssembly.YAWING] = ca;
             }
+        }
+        return withSkewedWakes(d);
+    }
+
+    /** Completes slopes of the weights by those of the skewed wakes, which are products of two weights. */
+    private double[] withSkewedWakes(double[] d) {
+        int straight = d.length - solved.skewed.length;
+        for (int m = 0; m < solved.skewed.length; m++) {
+            int k = solved.skewed[m];
+            d[straight + m] = -d[LatticeAssembly.SIDEWAYS] * weight[k] - weight[LatticeAssembly.SIDEWAYS] * d[k];
         }
         return d;
     }
@@ -210,7 +224,7 @@ public final class LatticeSolution {
                     + solved.controls.stream().map(LatticeControl::name).toList() + ", was '" + control + "'");
         }
         slopes[LatticeAssembly.FLOWS + found] = 1;
-        return inAxes(changed(solved.total, slopes)).of(coefficient);
+        return inAxes(changed(solved.total, withSkewedWakes(slopes))).of(coefficient);
     }
 
     /**

@@ -10,17 +10,17 @@ import java.util.Objects;
  * A vortex lattice: a specification of surfaces, reference and ground that {@link #factor()} turns into something that
  * answers for any condition of flight.
  *
- * <p>Model: thin surfaces in incompressible flow. Every panel carries a horseshoe vortex whose legs run aft along the x
- * axis for ever; at its control point the flow must follow the cambered and twisted surface. Camber, twist and control
- * deflection enter through that condition only, so everything is linear in them and in the components of the onset
- * flow, and one factorisation serves all angles, sideslips and rates.
+ * <p>Model: thin surfaces in incompressible flow. Every panel carries a horseshoe vortex whose legs run aft along the
+ * chord, and behind the trailing edge with the wind; at its control point the flow must follow the cambered and twisted
+ * surface. Camber, twist and control deflection enter through that condition only, so everything is linear in them and in
+ * the components of the onset flow, and one factorisation serves all angles, sideslips and rates.
  *
  * <p>Symmetry: only the starboard half and the surfaces in the plane of symmetry are unknowns. Symmetric conditions
  * (angle of attack, pitch rate, twist) and antisymmetric ones (sideslip, roll and yaw rate) are two separate systems of
  * half the size.
  *
- * <p>Validity: attached flow, small angles, low Mach number, no bodies, no thickness. The wake is fixed to the body
- * axis, not to the wind: good below about 10° of angle of attack and sideslip.
+ * <p>Validity: attached flow, small angles, low Mach number, no bodies, no thickness. The wake keeps to the body axis, and
+ * drifts sideways with the sideslip to first order: good below about 10° of angle of attack and sideslip.
  */
 public final class VortexLattice {
     private final LatticeReference reference;

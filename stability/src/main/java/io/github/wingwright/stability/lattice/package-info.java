@@ -48,8 +48,8 @@
  *
  * <h2>What it leaves out</h2>
  * Thickness, bodies, viscosity, stall, compressibility. Camber, twist and deflection tilt the condition, not the panels.
- * The wake runs along the x axis, not with the wind, so the parts of the sideslip derivatives that come from a skewed wake
- * are missing. A wake that meets another surface is felt through a core of half a strip's width.
+ * The wake runs along the x axis and drifts sideways with a sideslip, to first order; with the angle of attack it stays. A
+ * wake that meets another surface is felt through a core of half a strip's width.
  *
  * <h2>Policies</h2>
  * Plain SI doubles throughout; NaN and infinity refused where values come in. Surfaces that coincide are an {@code

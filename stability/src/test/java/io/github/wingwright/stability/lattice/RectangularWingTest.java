@@ -86,6 +86,16 @@ class RectangularWingTest {
                         .sectionLiftCoefficient() / straight.coefficients().lift());
     }
 
+    /** J. Weissinger's rule for rectangular wings, C_lβ/C_L = −1/A + 0.05, from memory, low confidence: to a half. */
+    @Test
+    void a_flat_rectangle_in_sideslip_rolls_away_from_the_wind_as_the_rule_says() {
+        for (double a : new double[] {4, 6, 8}) {
+            LatticeSolution flow = rectangle(a, 4, 20).solve(LatticeCondition.at(0.05));
+            double perLift = flow.derivative(Coefficient.ROLLING_MOMENT, Variable.SIDESLIP) / flow.coefficients().lift();
+            assertThat(perLift).isNegative().isCloseTo(-1 / a + 0.05, withinPercentage(50));
+        }
+    }
+
     @Test
     void a_fin_alone_has_the_side_force_of_a_wing_of_its_shape() {
         LatticeSurface fin = LatticeSurface.central("fin", new LatticeStation(0, 0, -1, 1, 0),

@@ -9,7 +9,10 @@ import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.LUDecomposition;
 import org.junit.jupiter.api.Test;
 
-/** The lattice by halves against a plain one of the whole span, set up here from single horseshoes. */
+/**
+ * The lattice by halves against a plain one of the whole span, set up here from single segments, with the wake going with the
+ * wind. At the sideslip used the turning of the wake alone changes the strengths by some 10⁻⁶.
+ */
 class WholeSpanTest {
     private static final int ROWS = 3;
     private static final int HALF = 5;
@@ -45,18 +48,66 @@ class WholeSpanTest {
                 double[] p = edge(j % (2 * HALF));
                 double[] q = edge(j % (2 * HALF) + 1);
                 double front = (j / (2 * HALF) + 0.25) / ROWS * CHORD;
-                HorseshoeKernel.velocity(p[0] + front, p[1], p[2], q[0] + front, q[1], q[2], x, y, z, v);
+                bent(p, q, front, beta, 1, 0, x, y, z, v);
                 matrix[i][j] = v[1] * ny + v[2] * nz;
                 if (ground > Double.NEGATIVE_INFINITY) {
                     // the image below the ground, of opposite strength
-                    HorseshoeKernel.velocity(p[0] + front, p[1], 2 * ground - p[2], q[0] + front, q[1],
-                            2 * ground - q[2], x, y, z, v);
+                    bent(p, q, front, beta, -1, 2 * ground, x, y, z, v);
                     matrix[i][j] -= v[1] * ny + v[2] * nz;
                 }
             }
         }
         return new LUDecomposition(new Array2DRowRealMatrix(matrix), 1e-14).getSolver()
                 .solve(new ArrayRealVector(right)).toArray();
+    }
+
+    /** A horseshoe whose legs follow the chord to the trailing edge and the wind behind it; z is mirrored to m·z + shift. */
+    private static void bent(double[] p, double[] q, double front, double beta, double m, double shift, double x, double y,
+            double z, double[] v) {
+        double[] a = {p[0] + front, p[1], m * p[2] + shift};
+        double[] b = {q[0] + front, q[1], m * q[2] + shift};
+        double[] behindA = {p[0] + CHORD, a[1], a[2]};
+        double[] behindB = {q[0] + CHORD, b[1], b[2]};
+        double[] point = {x, y, z};
+        v[0] = 0;
+        v[1] = 0;
+        v[2] = 0;
+        segment(behindA, a, point, v);
+        segment(a, b, point, v);
+        segment(b, behindB, point, v);
+        wake(behindA, beta, point, -1, v);
+        wake(behindB, beta, point, 1, v);
+    }
+
+    private static void segment(double[] from, double[] to, double[] point, double[] v) {
+        double[] r1 = {point[0] - from[0], point[1] - from[1], point[2] - from[2]};
+        double[] r2 = {point[0] - to[0], point[1] - to[1], point[2] - to[2]};
+        double[] c = cross(r1, r2);
+        double s1 = Math.sqrt(dot(r1, r1));
+        double s2 = Math.sqrt(dot(r2, r2));
+        double f = (s1 + s2) / (s1 * s2 * (s1 * s2 + dot(r1, r2))) / (4 * Math.PI);
+        for (int k = 0; k < 3; k++) {
+            v[k] += f * c[k];
+        }
+    }
+
+    private static void wake(double[] from, double beta, double[] point, double sign, double[] v) {
+        double[] d = {Math.cos(beta), -Math.sin(beta), 0};
+        double[] r = {point[0] - from[0], point[1] - from[1], point[2] - from[2]};
+        double[] c = cross(d, r);
+        double s = Math.sqrt(dot(r, r));
+        double f = sign / (s * (s - dot(r, d))) / (4 * Math.PI);
+        for (int k = 0; k < 3; k++) {
+            v[k] += f * c[k];
+        }
+    }
+
+    private static double dot(double[] a, double[] b) {
+        return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+    }
+
+    private static double[] cross(double[] a, double[] b) {
+        return new double[] {a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]};
     }
 
     private static VortexLattice lattice() {
@@ -78,15 +129,16 @@ class WholeSpanTest {
 
     private static void check(double ground, VortexLattice lattice) {
         double alpha = 0.07;
-        double beta = 0.05;
+        // the lattice turns its wake to first order only
+        double beta = 1e-4;
         LatticeSolution flow = lattice.factor().solve(LatticeCondition.at(alpha).sideslip(beta));
         double[] whole = wholeSpan(alpha, beta, ground);
         double[] starboard = flow.strengths("wing", false);
         double[] port = flow.strengths("wing", true);
         for (int k = 0; k < ROWS; k++) {
             for (int j = 0; j < HALF; j++) {
-                assertThat(starboard[k * HALF + j]).isCloseTo(whole[k * 2 * HALF + HALF + j], within(1e-9));
-                assertThat(port[k * HALF + j]).isCloseTo(whole[k * 2 * HALF + HALF - 1 - j], within(1e-9));
+                assertThat(starboard[k * HALF + j]).isCloseTo(whole[k * 2 * HALF + HALF + j], within(2e-9));
+                assertThat(port[k * HALF + j]).isCloseTo(whole[k * 2 * HALF + HALF - 1 - j], within(2e-9));
             }
         }
     }
