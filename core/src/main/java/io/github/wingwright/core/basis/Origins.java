@@ -70,7 +70,7 @@ public final class Origins {
     }
     if (step instanceof Step.Evaluated evaluated) {
       return unique.computeIfAbsent(
-          List.of(evaluated.name(), evaluated.symbol(), evaluated.formula(), evaluated.inputs()), key -> step);
+          List.of(evaluated.name(), evaluated.symbol(), evaluated.formula().text(), evaluated.inputs()), key -> step);
     }
     return step;
   }
