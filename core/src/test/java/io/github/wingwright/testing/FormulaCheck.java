@@ -104,6 +104,17 @@ public final class FormulaCheck {
         }
     }
 
+    /**
+     * What a reader with an expression evaluator of their own makes of a formula's text.
+     *
+     * @param formula the formula
+     * @param values the inputs in its order [SI]
+     * @return the value of the text
+     */
+    public static double valueOfText(Formula formula, double... values) {
+        return read(FormulaText.expression(formula), values);
+    }
+
     static List<Field> constants(String... packages) {
         List<Field> constants = new ArrayList<>();
         for (JavaClass one : new ClassFileImporter(List.of(new ImportOption.DoNotIncludeTests())).importPackages(packages)) {

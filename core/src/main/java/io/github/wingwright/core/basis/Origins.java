@@ -16,7 +16,8 @@ import java.util.Optional;
  * "S, given". Where the whole design is known, the step that computed that area is known too. This puts it in its place: a
  * given value is replaced by an origin of the same symbol, the same unit and the same value, to a few units in the last
  * place. Steps that stand on a replaced one are made again from the same formula, so a traced step is again the value of its
- * own workings.
+ * own workings. Two given values, or two steps of one formula, with the same name, symbol and inputs are one step: the
+ * first.
  */
 public final class Origins {
   /** Two ways to one length differ by rounding in their last places. */
@@ -24,6 +25,7 @@ public final class Origins {
 
   private final Map<String, List<Step>> bySymbol = new HashMap<>();
   private final IdentityHashMap<Step, Step> traced = new IdentityHashMap<>();
+  private final Map<List<?>, Step> unique = new HashMap<>();
 
   /**
    * Knows some steps.
@@ -54,11 +56,23 @@ public final class Origins {
   public Step trace(Step step) {
     Step done = traced.get(step);
     if (done == null) {
-      done = make(step);
+      done = first(make(step));
       traced.put(step, done);
       traced.put(done, done);
     }
     return done;
+  }
+
+  /** A formula applied twice to the same inputs is one step; sums and solutions hold tables and methods of their own. */
+  private Step first(Step step) {
+    if (step instanceof Step.Given) {
+      return unique.computeIfAbsent(List.of(step), key -> step);
+    }
+    if (step instanceof Step.Evaluated evaluated) {
+      return unique.computeIfAbsent(
+          List.of(evaluated.name(), evaluated.symbol(), evaluated.formula().text(), evaluated.inputs()), key -> step);
+    }
+    return step;
   }
 
   private Step make(Step step) {

@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /** Reads a file of JSON into {@link Field}s. */
 public final class BriefFile {
@@ -26,6 +27,10 @@ public final class BriefFile {
 
   private static final JsonFactory JSON =
       new JsonFactoryBuilder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).build();
+
+  /** What the parser advises its programmers is nothing to the writer of a brief. */
+  private static final Pattern PARSER_ADVICE =
+      Pattern.compile(": enable `[^`]*` to allow|, from `[^`]*`|\\s*\\(start marker at [^)]*\\)|\\s*at \\[Source: [^\\]]*\\]");
 
   private BriefFile() {}
 
@@ -65,6 +70,14 @@ public final class BriefFile {
     // An editor may have put a byte order mark in front.
     String text = json.startsWith("\uFEFF") ? json.substring(1) : json;
     try (JsonParser parser = JSON.createParser(text)) {
+      return top(name, parser);
+    } catch (IOException e) {
+      throw new BriefException(name + ": cannot be read: " + e.getMessage(), e);
+    }
+  }
+
+  private static Field top(String name, JsonParser parser) throws IOException {
+    try {
       if (parser.nextToken() != JsonToken.START_OBJECT) {
         throw new BriefException(place(name, "", parser) + ": a brief must be a JSON object in braces");
       }
@@ -74,11 +87,10 @@ public final class BriefFile {
       }
       return top;
     } catch (JsonProcessingException e) {
-      JsonLocation at = e.getLocation();
-      String where = at == null ? name : name + ", line " + at.getLineNr() + ", column " + at.getColumnNr();
-      throw new BriefException(where + ": not JSON: " + e.getOriginalMessage(), e);
-    } catch (IOException e) {
-      throw new BriefException(name + ": cannot be read: " + e.getMessage(), e);
+      JsonLocation at = e.getLocation() == null ? parser.currentLocation() : e.getLocation();
+      String why = PARSER_ADVICE.matcher(e.getOriginalMessage()).replaceAll("");
+      throw new BriefException(
+          name + ", line " + at.getLineNr() + ", column " + at.getColumnNr() + ": not JSON: " + why, e);
     }
   }
 

@@ -22,6 +22,8 @@ import java.util.stream.Collectors;
  * <p>An object notes which of its fields were asked for; {@link #refuseTheRest()} then names the others.
  */
 public final class Field {
+  private static final int LONGEST_QUOTE = 80;
+
   private final Place place;
   private final Object content;
   private final Set<String> asked = new LinkedHashSet<>();
@@ -181,6 +183,9 @@ public final class Field {
     if (!(content instanceof String text)) {
       throw error("must be a " + kind.name() + " as text with a unit (" + kind.unitSymbols() + "), was " + describe());
     }
+    if (text.length() > LONGEST_QUOTE) {
+      throw error("must be a " + kind.name() + " with a unit (" + kind.unitSymbols() + "), was " + describe());
+    }
     QuantityKind.Written<Q> written = as(f -> kind.parseWithUnit(text));
     if (written.value().compareTo(kind.parse(least)) < 0 || written.value().compareTo(kind.parse(greatest)) > 0) {
       throw error(kind.name() + " must be " + least + " to " + greatest + ", was " + text);
@@ -218,11 +223,15 @@ public final class Field {
       }
     }
     String words = Arrays.stream(type.getEnumConstants()).map(Field::word).collect(Collectors.joining(", "));
-    throw error("must be one of: " + words + ", was \"" + text + "\"");
+    throw error("must be one of: " + words + ", was " + describe());
   }
 
   private static String word(Enum<?> constant) {
     return constant.name().toLowerCase(Locale.ROOT);
+  }
+
+  private static String shortened(String text) {
+    return text.length() <= LONGEST_QUOTE ? text : text.substring(0, LONGEST_QUOTE) + "…";
   }
 
   private String describe() {
@@ -233,7 +242,7 @@ public final class Field {
       return "a list";
     }
     if (content instanceof String text) {
-      return text.isBlank() ? "empty text" : "\"" + text + "\"";
+      return text.isBlank() ? "empty text" : "\"" + shortened(text) + "\"";
     }
     return content.toString();
   }

@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -56,7 +57,7 @@ public final class DesignProgram {
       if (arguments.length > 1) {
         throw new BriefException("at most one argument is accepted, the path of a brief; got " + arguments.length);
       }
-      Field top = arguments.length == 0 ? builtIn() : BriefFile.read(Path.of(arguments[0]));
+      Field top = arguments.length == 0 ? builtIn() : BriefFile.read(path(arguments[0]));
       GliderBrief brief = GliderBrief.from(top);
       Design design = solve(top, brief);
       Map<String, String> files = files(design, brief);
@@ -72,6 +73,14 @@ public final class DesignProgram {
     } catch (IOException e) {
       err.println("The design cannot be written: " + e.getMessage());
       return CANNOT_WRITE;
+    }
+  }
+
+  private static Path path(String argument) {
+    try {
+      return Path.of(argument);
+    } catch (InvalidPathException e) {
+      throw new BriefException("the argument must be the path of a brief in JSON, was \"" + argument + "\"", e);
     }
   }
 

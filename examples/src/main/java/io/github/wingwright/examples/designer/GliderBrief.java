@@ -24,6 +24,7 @@ import io.github.wingwright.core.quantity.Density;
 import io.github.wingwright.core.quantity.Force;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
+import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Pressure;
 import io.github.wingwright.core.quantity.QuantityKind;
 import io.github.wingwright.core.quantity.Speed;
@@ -99,7 +100,7 @@ record GliderBrief(DesignBrief brief, String title, String purpose, Making makin
     Machine machine = Machine.from(top.required("machine"));
     Material material = top.required("material").as(GliderBrief::material);
     Field wingField = top.required("wing");
-    BriefUnits units = new BriefUnits(wingField.required("span").written(Length.KIND, "50 mm", "20 m").unit(), height.unit(), speed.unit());
+    BriefUnits units = new BriefUnits(machine.unitFor(wingField), height.unit(), speed.unit());
     Field tails = top.required("tails");
     Length least = tails.required("least_arm").quantity(Length.KIND, "10 mm", "10 m");
     Length plate = tails.optional("thickness").map(f -> f.quantity(Length.KIND, "0.2 mm", "50 mm")).orElse(machine.lineWidth.times(2.0));
@@ -139,14 +140,20 @@ record GliderBrief(DesignBrief brief, String title, String purpose, Making makin
   }
 
   /** What the machine that prints it can do. */
-  private record Machine(Length longest, Length lineWidth, Length thinnest, Making making) {
+  private record Machine(Length longest, NamedUnit<Length> unit, Length lineWidth, Length thinnest, Making making) {
     static Machine from(Field field) {
-      Length longest = field.required("longest_straight_part").quantity(Length.KIND, "20 mm", "10 m");
+      QuantityKind.Written<Length> longest =
+          field.required("longest_straight_part").written(Length.KIND, "20 mm", "10 m");
       Length line = field.required("line_width").quantity(Length.KIND, "0.1 mm", "2 mm");
       Length thinnest = field.required("thinnest_edge").quantity(Length.KIND, "0.1 mm", "10 mm");
       Length rounding = field.optional("rounding").map(f -> f.quantity(Length.KIND, "0.01 mm", "20 mm")).orElse(Length.millimetres(0.5));
       field.refuseTheRest();
-      return new Machine(longest, line, thinnest, new Making(rounding, Mass.grams(0.1)));
+      return new Machine(longest.value(), longest.unit(), line, thinnest, new Making(rounding, Mass.grams(0.1)));
+    }
+
+    /** Lengths are shown in the unit of the span; a wing without a given span in that of the machine. */
+    NamedUnit<Length> unitFor(Field wing) {
+      return wing.optional("span").map(f -> f.written(Length.KIND, "50 mm", "20 m").unit()).orElse(unit);
     }
   }
 

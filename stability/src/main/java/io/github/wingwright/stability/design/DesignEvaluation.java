@@ -16,6 +16,7 @@ import io.github.wingwright.core.aerodynamics.TurbulentFriction;
 import io.github.wingwright.core.aircraft.Aircraft;
 import io.github.wingwright.core.atmosphere.Air;
 import io.github.wingwright.core.atmosphere.FlightCondition;
+import io.github.wingwright.core.basis.Band;
 import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.basis.Guideline;
 import io.github.wingwright.core.basis.Interval;
@@ -256,7 +257,7 @@ final class DesignEvaluation {
             v -> ballasted ? marginWithBallast() - v[0] : quick.margin(v[1], mass) - v[0],
             Source.library("wing station first, ballast second"),
             wanted);
-    Step made = number("wing.leading_edge_x_m", making.made(station));
+    Step made = number("wing.leading_edge_x_m", making.madePlace(station));
     keep("x_w", Step.of(DesignFormulas.QUARTER_CHORD, made, step("c_r"), step("ȳ"), step("Λ")));
     return Wing.of(planform, sizedWing.value().section())
         .placedAt(Placement.at(Length.metres(made.value()), PartGeometry.wingHeight(fuselage)));
@@ -270,7 +271,7 @@ final class DesignEvaluation {
   private Tail horizontalTail(Fuselage fuselage) {
     TailBrief asked = brief.horizontalTail();
     Step volume = Step.given("horizontal tail volume coefficient, as asked", "V_h", asked.volumeCoefficient(), Source.BRIEF);
-    Step arm = armOf("horizontal tail arm, as sized", "l_h", volume, step("c̄"), asked, balance.horizontalArm());
+    Step arm = armOf("horizontal tail arm, as sized", "l_h", volume, step("c̄"), asked);
     Step area = Step.of(TailVolume.HORIZONTAL_AREA, volume, arm, step("S"), step("c̄"));
     Planform planform = tail("horizontal_tail", "h", asked, area, true);
     Step madeArm = number("horizontal_tail.arm_m", Step.of("horizontal tail arm", "l_h", DesignFormulas.TAIL_ARM, step("L"), step("c_r,h"), step("x_w")));
@@ -287,7 +288,7 @@ final class DesignEvaluation {
   private Tail verticalTail(Fuselage fuselage) {
     TailBrief asked = brief.verticalTail();
     Step volume = Step.given("vertical tail volume coefficient, as asked", "V_v", asked.volumeCoefficient(), Source.BRIEF);
-    Step arm = armOf("vertical tail arm, as sized", "l_v", volume, step("b"), asked, balance.verticalArm());
+    Step arm = armOf("vertical tail arm, as sized", "l_v", volume, step("b"), asked);
     Step area = Step.of(TailVolume.VERTICAL_AREA, volume, arm, step("S"), step("b"));
     Planform planform = tail("vertical_tail", "v", asked, area, false);
     Step madeArm = number("vertical_tail.arm_m", Step.of("vertical tail arm", "l_v", DesignFormulas.TAIL_ARM, step("L"), step("c_r,v"), step("x_w")));
@@ -301,25 +302,35 @@ final class DesignEvaluation {
     return new Tail(Tail.Role.VERTICAL, planform, brief.tailSection(), Placement.at(x, Length.ZERO), Angle.ZERO);
   }
 
-  /** The arm at the sized station; it closes l + ¾·c_r,t(l) + x_w = L. */
-  private Step armOf(String name, String symbol, Step volume, Step reference, TailBrief asked, double sized) {
+  /** The arm between the wing as made and the end of the fuselage as made. */
+  private Step armOf(String name, String symbol, Step volume, Step reference, TailBrief asked) {
     return Step.solution(
         name,
         symbol,
         Length.METRE,
-        "Newton's method, together with the station of the wing",
-        "l + ¾·c_r(S(l)) + x_w = L, at the sized station",
-        v -> sized,
+        "Newton's method",
+        "l + ¾·c_r(V·S·r/l) + x_w = L, with r = " + reference.symbol(),
+        v -> arm(name, v, asked),
         v -> {
-          double tail = v[0] * v[1] * v[2] / v[3];
-          double root = TailGeometry.rootChord(tail, asked.aspectRatio(), asked.taperRatio());
-          double quarter = balance.station() + sizedWing.value().planform().quarterMeanAerodynamicChordX().si();
-          return v[3] + 0.75 * root + quarter - sizedFuselage.value().length().si();
+          double root = TailGeometry.rootChord(v[0] * v[1] * v[2] / v[5], asked.aspectRatio(), asked.taperRatio());
+          return v[5] + 0.75 * root + v[4] - v[3];
         },
         Source.library("a tail that ends with the fuselage"),
         volume,
         step("S"),
-        reference);
+        reference,
+        step("L"),
+        step("x_w"));
+  }
+
+  private static double arm(String name, double[] v, TailBrief asked) {
+    double arm = TailGeometry.arm(v[3] - v[4], v[0] * v[1] * v[2], asked.aspectRatio(), asked.taperRatio());
+    if (Double.isNaN(arm)) {
+      throw new IllegalStateException(
+          name + " must exist after rounding, but rounded to what can be made the tail no longer fits: make the steps"
+              + " smaller, or the least tail arm greater");
+    }
+    return arm;
   }
 
   private Planform tail(String key, String index, TailBrief asked, Step area, boolean mirrored) {
@@ -383,9 +394,18 @@ final class DesignEvaluation {
 
   private void add(List<MassItem> items, Map<String, Step> steps, String name, Step mass, Placement place) {
     items.add(
-        MassItem.of(name, brief.material().densityBand().times(mass.value() / brief.material().density().si()), place)
+        MassItem.of(name, massBand(mass.value()), place)
             .withSource(brief.material().source()));
     steps.put(name, mass);
+  }
+
+  /** The mass is uncertain as the density is; its likely value is the number of the step to the bit. */
+  private Band massBand(double likely) {
+    Band density = brief.material().densityBand();
+    return new Band(
+        Math.min(likely, likely * density.low() / density.likely()),
+        likely,
+        Math.max(likely, likely * density.high() / density.likely()));
   }
 
   private void plate(List<MassItem> items, Map<String, Step> steps, Tail tail, String key) {

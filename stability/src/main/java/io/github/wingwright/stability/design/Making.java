@@ -28,6 +28,20 @@ public record Making(Length length, Mass mass) implements Serializable {
 
   /** The length as it is made, as a step after the one that sized it. */
   Step made(Step sized) {
+    Step made = madePlace(sized);
+    if (made.value() == 0.0 && sized.value() > 0.0) {
+      throw new IllegalStateException(
+          sized.name()
+              + " must be at least half a step of "
+              + length
+              + " to be made, was sized to "
+              + sized.unit().format(sized.value(), 4));
+    }
+    return made;
+  }
+
+  /** A place as it is marked, which may round to zero. */
+  Step madePlace(Step sized) {
     return made(sized, length.si(), length.toString());
   }
 

@@ -26,6 +26,9 @@ public final class SizingLoop {
 
   private static final int MOST_ROUNDS = 100;
 
+  /** A mass that grows beyond this one will not come back [kg]. */
+  private static final double HOPELESS = 1e6;
+
   /** A glider of a brief without any hint of its mass begins with this one [kg]. */
   private static final double FIRST_MASS = 0.03;
 
@@ -67,8 +70,10 @@ public final class SizingLoop {
    */
   public Design solve() {
     double mass = FIRST_MASS;
-    double before = Double.NaN;
-    for (int round = 1; round <= MOST_ROUNDS; round++) {
+    double before = mass;
+    int round = 0;
+    while (round < MOST_ROUNDS && mass < HOPELESS) {
+      round++;
       WingSizing asked = brief.wing().apply(Mass.kilograms(mass)).mass(Mass.kilograms(mass));
       Sized<Wing> wing = asked.solve();
       Sized<Fuselage> fuselage = brief.fuselage().apply(wing.value());
@@ -80,11 +85,8 @@ public final class SizingLoop {
       if (Math.abs(change) <= SETTLED * mass) {
         return new DesignEvaluation(brief, making, wing, fuselage, quick, balance).design();
       }
-      if (!(mass > 0.0 && mass < 1e6)) {
-        break;
-      }
     }
     throw ConvergenceException.atValues(
-        "the mass of the design would not settle (kg, last two)", MOST_ROUNDS, mass - before, before, mass);
+        "the mass of the design would not settle (kg, last two)", round, mass - before, before, mass);
   }
 }
