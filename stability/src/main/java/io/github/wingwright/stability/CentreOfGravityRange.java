@@ -258,7 +258,8 @@ public final class CentreOfGravityRange {
   private static MassItem mover(MassStatement masses) {
     MassItem best = masses.items().get(0);
     for (MassItem item : masses.items()) {
-      if (rank(item) > rank(best) || rank(item) == rank(best) && item.mass().compareTo(best.mass()) > 0) {
+      boolean heavier = item.mass().compareTo(best.mass()) > 0;
+      if (rank(item) > rank(best) || (rank(item) == rank(best) && heavier)) {
         best = item;
       }
     }

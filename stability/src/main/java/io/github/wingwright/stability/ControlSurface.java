@@ -9,6 +9,7 @@ import io.github.wingwright.core.geometry.Planform;
 import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -21,7 +22,7 @@ import java.util.Locale;
  * @param from where it begins, fraction of the semispan (of a fin: of the height)
  * @param to where it ends
  */
-public record ControlSurface(Kind kind, double chordFraction, double from, double to) {
+public record ControlSurface(Kind kind, double chordFraction, double from, double to) implements Serializable {
   private static final Source SIZES =
       Source.fromMemory("Raymer, Aircraft Design: A Conceptual Approach", "table 6.5 and section 6.6");
   private static final Source THIN =

@@ -2,6 +2,7 @@
 package io.github.wingwright.stability;
 
 import io.github.wingwright.core.mass.MassStatement;
+import java.io.Serializable;
 
 /**
  * One way in which an aircraft is loaded.
@@ -9,7 +10,7 @@ import io.github.wingwright.core.mass.MassStatement;
  * @param name in words, such as {@code "battery empty"}
  * @param masses what is aboard
  */
-public record LoadingCase(String name, MassStatement masses) {
+public record LoadingCase(String name, MassStatement masses) implements Serializable {
   /** Refuses a case without a name. */
   public LoadingCase {
     if (name.isBlank()) {

@@ -212,6 +212,33 @@ public final class TailSizing {
   }
 
   /**
+   * Large enough to lift the nose wheel at take-off with the most forward centre of gravity.
+   *
+   * @param groundLift lift coefficient of the wing on the ground run
+   * @param weightRatio weight over dynamic pressure and wing area at the speed of rotation: the lift coefficient that would
+   *     carry the aircraft there
+   * @param tailDownload greatest download of the tail as a lift coefficient on its own area, positive
+   * @param wheels where the main wheels touch the ground, aft of the nose tip
+   * @param centreOfGravity most forward centre of gravity, aft of the nose tip
+   * @param model the aircraft with data of its wing's section; its horizontal tail is replaced by the one to be sized
+   * @return the specification with it
+   * @throws IllegalStateException if this is a vertical tail
+   */
+  public TailSizing rotation(
+      double groundLift,
+      double weightRatio,
+      double tailDownload,
+      Length wheels,
+      Length centreOfGravity,
+      PitchModel model) {
+    if (choices.role == Tail.Role.VERTICAL) {
+      throw new IllegalStateException("rotation is a matter of the horizontal tail, this is a vertical tail");
+    }
+    return satisfying(
+        new RotationRequirement(groundLift, weightRatio, tailDownload, wheels, centreOfGravity, model));
+  }
+
+  /**
    * Large enough for weathercock stability.
    *
    * @param yawStiffness C_nβ wanted of the whole aircraft [1/rad], positive

@@ -6,6 +6,7 @@ import io.github.wingwright.core.geometry.Planform;
 import io.github.wingwright.core.geometry.Tail;
 import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Length;
+import java.io.Serializable;
 
 /**
  * Two fins that share the work of one, at the tips of the horizontal tail.
@@ -17,7 +18,7 @@ import io.github.wingwright.core.quantity.Length;
  * @param port the port fin
  * @param starboard the starboard fin
  */
-public record TwinFins(Tail port, Tail starboard) {
+public record TwinFins(Tail port, Tail starboard) implements Serializable {
   /** What a pair of fins needs of the volume coefficient of one (from memory, as in the handbook's table). */
   public static final double COEFFICIENT_FACTOR = 0.95;
 

@@ -9,6 +9,8 @@ import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.basis.Severity;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.geometry.Airframe;
+import io.github.wingwright.core.geometry.BodyShape;
+import io.github.wingwright.core.geometry.Fuselage;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.testing.PublishedValues;
 import io.github.wingwright.testing.Seeded;
@@ -118,6 +120,25 @@ class NeutralPointTest {
     assertThat(factor).isEqualTo(0.75);
     PitchModel free = fixed.withFloatingFactor(factor);
     assertThat(free.neutralPoint().fraction()).isLessThan(fixed.neutralPoint().fraction());
+  }
+
+  @Test
+  void a_nacelle_and_a_propeller_ahead_move_it_forward() {
+    PitchModel bare = PitchModel.of(Models.glider());
+    Fuselage pod = new Fuselage(BodyShape.prolateSpheroid(), Length.millimetres(60), Length.millimetres(12));
+    NeutralPoint without = bare.neutralPoint();
+    NeutralPoint twin = bare.withNacelle(pod).withNacelle(pod).neutralPoint();
+    NeutralPoint single = bare.withNacelle(pod).neutralPoint();
+    double first = without.fraction() - single.fraction();
+    assertThat(first).isPositive();
+    assertThat(without.fraction() - twin.fraction()).isCloseTo(2 * first, within(1e-12));
+    // The notes: 2 % of its place for each chord that the propeller lies ahead.
+    double chord = without.meanAerodynamicChord().si();
+    NeutralPoint pulled = bare.withPropellerAhead(Length.metres(1.5 * chord)).neutralPoint();
+    assertThat(pulled.fraction()).isCloseTo(without.fraction() * 0.97, within(1e-12));
+    assertThat(pulled.contributions().stream().mapToDouble(Step::value).sum())
+        .isCloseTo(pulled.fraction(), within(1e-13));
+    assertThat(pulled.band().likely()).isEqualTo(pulled.fraction());
   }
 
   @Test

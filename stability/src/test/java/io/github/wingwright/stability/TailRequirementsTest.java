@@ -105,6 +105,23 @@ class TailRequirementsTest {
   }
 
   @Test
+  void a_tail_for_rotation_just_balances_the_moments_about_the_wheels() {
+    Length forward = QUARTER;
+    Length wheels = QUARTER.plus(millimetres(15));
+    Tail tail = level().rotation(0.3, 0.7, 0.6, wheels, forward, MODEL).solve().value();
+    double c = GLIDER.wing().planform().meanAerodynamicChord().si();
+    double s = tail.planform().area().si() / GLIDER.wing().planform().area().si();
+    // By hand, about the wheels: wing moment, wing lift ahead, weight ahead, download behind.
+    double moment = -0.10 + 0.3 * 0.015 / c - 0.7 * 0.015 / c + 0.8 * s * 0.6 * (0.190 - 0.015) / c;
+    assertThat(moment).isCloseTo(0, within(1e-12));
+    // Sign: wheels farther aft need more tail.
+    Tail more = level().rotation(0.3, 0.7, 0.6, wheels.plus(millimetres(5)), forward, MODEL).solve().value();
+    assertThat(more.planform().area().si()).isGreaterThan(tail.planform().area().si());
+    assertThatThrownBy(() -> level().rotation(0.3, 0.7, 0.6, QUARTER, forward, MODEL))
+        .hasMessageContaining("must lie behind the centre of gravity");
+  }
+
+  @Test
   void each_requirement_belongs_to_its_own_tail() {
     TailSizing fin = TailSizing.vertical(GLIDER.wing()).section(Models.PLATE);
     assertThatThrownBy(() -> fin.trimAt(0.8, QUARTER, 0.6, MODEL)).hasMessageContaining("trim in pitch");

@@ -88,6 +88,19 @@ public final class TaperedPlanform {
           .from(GEOMETRY)
           .computedBy(TaperedPlanform::meanAerodynamicChordPosition);
 
+  /** Sweep at another fraction of the chord. */
+  public static final Formula SWEEP_TANGENT =
+      Formula.named("tangent of the sweep at another fraction of the chord")
+          .gives("t_n", NamedUnit.NUMBER)
+          .as("t_m − 4/A·(n − m)·(1 − λ) / (1 + λ)")
+          .where("t_m", "tangent of the sweep at the fraction m", -6, 6)
+          .where("m", "chord fraction where it is known", 0, 1)
+          .where("n", "chord fraction where it is asked for", 0, 1)
+          .where("A", "aspect ratio", 0.1, 60)
+          .where("λ", "taper ratio", 0, 1.5)
+          .from(GEOMETRY)
+          .computedBy(TaperedPlanform::sweepTangent);
+
   private TaperedPlanform() {}
 
   /**
@@ -192,7 +205,7 @@ public final class TaperedPlanform {
    * @param to chord fraction n
    * @param aspectRatio aspect ratio A
    * @param taperRatio taper ratio λ
-   * @return tan Λ_n
+   * @return tan Λ_n; from 0 at the quarter chord to the leading edge, A = 8 and λ = 0.5: 0.0416667
    */
   public static double sweepTangent(double tangent, double from, double to, double aspectRatio, double taperRatio) {
     return tangent - 4.0 / aspectRatio * (to - from) * (1.0 - taperRatio) / (1.0 + taperRatio);

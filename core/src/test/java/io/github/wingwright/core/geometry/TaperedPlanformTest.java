@@ -16,6 +16,7 @@ class TaperedPlanformTest {
   @Test
   void the_documented_example_holds() {
     assertThat(TaperedPlanform.meanAerodynamicChord(0.060, 0.5)).isCloseTo(0.0466667, within(5e-8));
+    assertThat(TaperedPlanform.sweepTangent(0, 0.25, 0, 8, 0.5)).isCloseTo(0.0416667, within(5e-8));
   }
 
   @Test

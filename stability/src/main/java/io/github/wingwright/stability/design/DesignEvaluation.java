@@ -568,7 +568,7 @@ final class DesignEvaluation {
         "repetition, because the drag depends on the speed and the speed on the glide angle",
         "C_D = c_d(C_L, R) + (1 + δ)·C_L²/(π·A) + C_D0,rest at V(C_L, C_D)",
         v -> GlideKernel.dragCoefficient(drag, v[0], v[1], v[2], v[3]),
-        v -> drag.likelyCoefficient(v[0], GlideKernel.speed(v[0], v[4], v[1], v[2]), v[3]) - v[4],
+        v -> drag.likelyCoefficient(v[0], SteadyGlide.speed(v[1], SteadyGlide.angle(v[4], v[0]), v[2], v[0]), v[3]) - v[4],
         Source.library("drag of section, lift, tails and fuselage added"),
         lift,
         pressure,
