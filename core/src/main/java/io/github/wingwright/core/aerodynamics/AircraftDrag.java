@@ -26,7 +26,7 @@ import java.util.List;
  * <p>The section works at the wing's lift coefficient, as on a wing of even loading. Coefficients are on the wing's area;
  * Mach effects are left out (speeds of models). The quick methods take doubles and allocate nothing.
  */
-public final class AircraftDrag implements Serializable {
+public final class AircraftDrag implements DragLaw, Serializable {
   private static final long serialVersionUID = 1L;
 
   /** Drag of the whole aircraft. */
@@ -88,14 +88,7 @@ public final class AircraftDrag implements Serializable {
     return new AircraftDrag(other, area, chord, aspectRatio, inducedLoss, rest);
   }
 
-  /**
-   * The likely drag coefficient, without allocation.
-   *
-   * @param lift lift coefficient C_L
-   * @param speed airspeed [m/s], positive
-   * @param kinematicViscosity ν [m²/s], positive
-   * @return C_D
-   */
+  @Override
   public double likelyCoefficient(double lift, double speed, double kinematicViscosity) {
     return total(
         section.likelyProfileDrag(lift, reynolds(speed, kinematicViscosity)),
@@ -217,27 +210,10 @@ public final class AircraftDrag implements Serializable {
     return TabulatedPolar.of(lift, drag);
   }
 
-  /**
-   * The likely usable lift in a glide: the lift that the section offers at the Reynolds number that this lift leads to.
-   *
-   * @param unitSpeed speed at which a lift coefficient of 1 carries the weight [m/s], positive
-   * @param kinematicViscosity ν [m²/s], positive
-   * @return C_L
-   */
+  @Override
   public double usableLift(double unitSpeed, double kinematicViscosity) {
-    double lift = 1.0;
-    for (int i = 0; i < MOST_ROUNDS; i++) {
-      double next = section.usableLift(reynolds(unitSpeed / Math.sqrt(lift), kinematicViscosity)).likely();
-      if (Math.abs(next - lift) <= 1e-12 * lift) {
-        return next;
-      }
-      lift = next;
-    }
-    return lift;
+    return DragLaw.usableLift(section, reynolds(unitSpeed, kinematicViscosity));
   }
-
-  // the usable lift varies so slowly with the Reynolds number that two or three rounds do
-  private static final int MOST_ROUNDS = 20;
 
   /**
    * The range of the usable lift.

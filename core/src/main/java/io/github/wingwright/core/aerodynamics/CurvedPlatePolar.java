@@ -166,6 +166,11 @@ public final class CurvedPlatePolar implements SectionPolar, ShownPolar, Seriali
     return USABLE;
   }
 
+  @Override
+  public double likelyUsableLift(double reynolds) {
+    return USABLE.likely();
+  }
+
   /** A negative theoretical value and the parts of it that a real plate reaches. */
   private static Band parts(double theory) {
     return new Band(theory, LIKELY_PART * theory, LEAST_PART * theory);

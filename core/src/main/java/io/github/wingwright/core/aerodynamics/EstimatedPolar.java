@@ -239,6 +239,17 @@ public final class EstimatedPolar implements SectionPolar, ShownPolar, Serializa
     return new Band(LEAST_USABLE, LIKELY_USABLE.at(reynolds), GREATEST_USABLE.at(reynolds));
   }
 
+  @Override
+  public double likelyLiftSlope(double reynolds) {
+    double theory = 2.0 * Math.PI;
+    return 0.5 * (theory + SLOPE_PART.at(reynolds) * theory);
+  }
+
+  @Override
+  public double likelyUsableLift(double reynolds) {
+    return LIKELY_USABLE.at(reynolds);
+  }
+
   /** From a part of a theoretical value to the whole of it. */
   private static Band between(double theory, double part) {
     double measured = part * theory;

@@ -97,4 +97,24 @@ public interface SectionPolar {
    * @return findings, none where the data simply hold
    */
   List<Finding> findings(double cl, double reynolds);
+
+  /**
+   * The likely lift slope, for loops: a section in which it costs an object otherwise says it without one.
+   *
+   * @param reynolds Reynolds number on the chord, positive
+   * @return a₀ [1/rad], {@code liftSlope(reynolds).likely()}
+   */
+  default double likelyLiftSlope(double reynolds) {
+    return liftSlope(reynolds).likely();
+  }
+
+  /**
+   * The likely usable lift, for loops.
+   *
+   * @param reynolds Reynolds number on the chord, positive
+   * @return c_l, {@code usableLift(reynolds).likely()}
+   */
+  default double likelyUsableLift(double reynolds) {
+    return usableLift(reynolds).likely();
+  }
 }

@@ -213,6 +213,18 @@ public final class PrintedShell implements Serializable {
         mass(density.high(), surface, volume));
   }
 
+  /**
+   * Mass of a part, for loops.
+   *
+   * @param surface surface [m²], positive
+   * @param volume volume [m³], positive
+   * @return m [kg]
+   */
+  public double mass(double surface, double volume) {
+    double shell = thinShellVolume(surface, levelPart, walls, lineWidth.si(), flatLayers, layerHeight.si());
+    return printedMass(material.density().si(), volume, shell, infill);
+  }
+
   private double mass(double density, Area surface, Volume volume) {
     double shell = shellVolume(surface, volume);
     return printedMass(density, volume.si(), shell, infill);

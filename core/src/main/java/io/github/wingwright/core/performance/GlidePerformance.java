@@ -2,6 +2,7 @@
 package io.github.wingwright.core.performance;
 
 import io.github.wingwright.core.aerodynamics.AircraftDrag;
+import io.github.wingwright.core.aerodynamics.DragLaw;
 import io.github.wingwright.core.atmosphere.AirState;
 import io.github.wingwright.core.basis.Band;
 import io.github.wingwright.core.basis.Finding;
@@ -18,7 +19,6 @@ import io.github.wingwright.core.quantity.Time;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.DoubleUnaryOperator;
 
 /**
  * How an aircraft of one mass glides in one air.
@@ -188,12 +188,23 @@ public final class GlidePerformance implements Serializable {
   }
 
   private double greatest(boolean mostDrag) {
-    DoubleUnaryOperator dragOverLift =
-        cl -> {
-          Band cd = drag.coefficient(cl, SteadyGlide.levelSpeed(p, rho, cl), nu);
-          return (mostDrag ? cd.high() : cd.low()) / cl;
-        };
-    return 1.0 / dragOverLift.applyAsDouble(GlideKernel.refined(dragOverLift, dragOverLift, usable));
+    DragLaw end = new BandEnd(drag, mostDrag);
+    double lift = GlideKernel.bestGlideLift(end, p, rho, nu);
+    return lift / GlideKernel.dragCoefficient(end, lift, p, rho, nu);
+  }
+
+  /** The drag with one end of what is known of the section. */
+  private record BandEnd(AircraftDrag drag, boolean most) implements DragLaw {
+    @Override
+    public double likelyCoefficient(double lift, double speed, double kinematicViscosity) {
+      Band band = drag.coefficient(lift, speed, kinematicViscosity);
+      return most ? band.high() : band.low();
+    }
+
+    @Override
+    public double usableLift(double unitSpeed, double kinematicViscosity) {
+      return drag.usableLift(unitSpeed, kinematicViscosity);
+    }
   }
 
   /**

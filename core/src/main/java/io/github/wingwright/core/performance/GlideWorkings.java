@@ -38,11 +38,11 @@ public record GlideWorkings(Step stallSpeed, Step bestGlideSpeed, Step bestLiftT
             "C_L,max = c_l,usable(Re(C_L,max))", v -> GlideKernel.usableLift(drag, v[0], v[1], v[2]),
             weight, density, viscosity);
     Step best =
-        lift("lift coefficient of the best glide", "C_L,bg", "scan over the polar, refined by Brent's method",
+        lift("lift coefficient of the best glide", "C_L,bg", "scan over the polar, then where its slope vanishes",
             "C_D/C_L least, C_L ≤ C_L,max", v -> GlideKernel.bestGlideLift(drag, v[0], v[1], v[2]),
             weight, density, viscosity);
     Step slow =
-        lift("lift coefficient of least sink", "C_L,ms", "scan over the polar, refined by Brent's method",
+        lift("lift coefficient of least sink", "C_L,ms", "scan over the polar, then where its slope vanishes",
             "V·sin γ least, C_L ≤ C_L,max", v -> GlideKernel.leastSinkLift(drag, v[0], v[1], v[2]),
             weight, density, viscosity);
     Step bestSpeed = speed(drag, "speed of the best glide", "V_bg", best, weight, density, viscosity);

@@ -30,11 +30,11 @@ public final class Shell {
 
   /** The class path that this class was loaded from: a build tool's own loader, or that of the virtual machine. */
   static String classPath(ClassLoader loader) throws URISyntaxException {
-    if (!(loader instanceof URLClassLoader)) {
+    if (!(loader instanceof URLClassLoader urls)) {
       return System.getProperty("java.class.path");
     }
     StringJoiner path = new StringJoiner(File.pathSeparator);
-    for (URL url : ((URLClassLoader) loader).getURLs()) {
+    for (URL url : urls.getURLs()) {
       URI place = url.toURI();
       path.add(Path.of(place).toString());
     }

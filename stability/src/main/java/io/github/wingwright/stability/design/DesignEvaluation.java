@@ -3,16 +3,11 @@ package io.github.wingwright.stability.design;
 
 import io.github.wingwright.core.aerodynamics.AircraftDrag;
 import io.github.wingwright.core.aerodynamics.BodyDrag;
-import io.github.wingwright.core.aerodynamics.BodyFormFactor;
 import io.github.wingwright.core.aerodynamics.CurvedPlatePolar;
 import io.github.wingwright.core.aerodynamics.DragBreakdown;
 import io.github.wingwright.core.aerodynamics.DragBuildUp;
-import io.github.wingwright.core.aerodynamics.FrictionModel;
-import io.github.wingwright.core.aerodynamics.LiftingLine;
 import io.github.wingwright.core.aerodynamics.SectionPolar;
 import io.github.wingwright.core.aerodynamics.SurfaceDrag;
-import io.github.wingwright.core.aerodynamics.SurfaceFormFactor;
-import io.github.wingwright.core.aerodynamics.TurbulentFriction;
 import io.github.wingwright.core.aircraft.Aircraft;
 import io.github.wingwright.core.atmosphere.Air;
 import io.github.wingwright.core.atmosphere.FlightCondition;
@@ -67,7 +62,6 @@ import java.util.Map;
 final class DesignEvaluation {
   private static final Source SECTION = Source.library("shape of the section");
   private static final Source POLAR_END = Source.library("a polar that ends at the usable lift");
-  private static final double TRANSITION = 5e5;
 
   private final DesignBrief brief;
   private final Making making;
@@ -469,8 +463,6 @@ final class DesignEvaluation {
   private static AircraftDrag drag(Airframe airframe, SectionPolar polar) {
     Planform wing = airframe.wing().planform();
     Fuselage body = airframe.fuselage();
-    FrictionModel friction =
-        FrictionModel.mixed(TRANSITION, TurbulentFriction.PRANDTL_SCHLICHTING);
     DragBuildUp rest =
         DragBuildUp.about(wing.area())
             .with(
@@ -479,8 +471,8 @@ final class DesignEvaluation {
                     body.length().si(),
                     body.finenessRatio(),
                     body.wettedArea().si(),
-                    friction,
-                    BodyFormFactor.HOERNER_LAMINAR,
+                    PartGeometry.FRICTION,
+                    PartGeometry.BODY_FORM,
                     1.0));
     for (Tail tail : airframe.tails()) {
       Planform p = tail.planform();
@@ -490,15 +482,14 @@ final class DesignEvaluation {
                   tail.role().words(),
                   p.meanAerodynamicChord().si(),
                   tail.section().maximumThickness(),
-                  0.3,
+                  PartGeometry.TAIL_THICKEST,
                   p.sweepAt(0.25).si(),
                   tail.wettedArea().si(),
-                  friction,
-                  SurfaceFormFactor.HOERNER,
-                  1.05));
+                  PartGeometry.FRICTION,
+                  PartGeometry.TAIL_FORM,
+                  PartGeometry.TAIL_INTERFERENCE));
     }
-    double loss = LiftingLine.of(wing).solve().inducedDragFactor();
-    return AircraftDrag.of(wing, polar, Math.max(0.0, loss), rest);
+    return AircraftDrag.of(wing, polar, InducedLoss.of(wing), rest);
   }
 
   private void glideSteps(GlidePerformance glide, Step mass, Step rho, Step nu) {

@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.stability.design;
 
+import io.github.wingwright.core.aerodynamics.BodyFormFactor;
+import io.github.wingwright.core.aerodynamics.FrictionModel;
+import io.github.wingwright.core.aerodynamics.SurfaceFormFactor;
+import io.github.wingwright.core.aerodynamics.TurbulentFriction;
 import io.github.wingwright.core.geometry.AirfoilSection;
 import io.github.wingwright.core.geometry.Fuselage;
 import io.github.wingwright.core.geometry.Panel;
@@ -16,6 +20,18 @@ import java.util.List;
 final class PartGeometry {
   /** Tail efficiency of small models: the middle of the usual 0.7 to 0.9 (common practice, no source). */
   static final double TAIL_EFFICIENCY = 0.8;
+
+  /** Friction of body and tails: laminar up to the Reynolds number at which a plate in quiet air turns turbulent. */
+  static final FrictionModel FRICTION = FrictionModel.mixed(5e5, TurbulentFriction.PRANDTL_SCHLICHTING);
+
+  static final BodyFormFactor BODY_FORM = BodyFormFactor.HOERNER_LAMINAR;
+  static final SurfaceFormFactor TAIL_FORM = SurfaceFormFactor.HOERNER;
+
+  /** Where a tail plate is thickest, over its chord. */
+  static final double TAIL_THICKEST = 0.3;
+
+  /** Interference of a tail with the body. */
+  static final double TAIL_INTERFERENCE = 1.05;
 
   private PartGeometry() {}
 
@@ -40,14 +56,20 @@ final class PartGeometry {
     return moment / length;
   }
 
-  /** Height of the wing's root chord over the axis: on top of the fuselage, sunk in by a tenth of the diameter. */
+  /** Height of the wing's root chord over the axis, over the diameter: on top of the body, sunk in by a tenth of it. */
+  static final double WING_HEIGHT = 0.4;
+
+  /** Where ballast goes, over the diameter: a quarter of it behind the nose tip. */
+  static final double BALLAST_PLACE = 0.25;
+
+  /** Height of the wing's root chord over the axis. */
   static Length wingHeight(Fuselage fuselage) {
-    return fuselage.diameter().times(0.4);
+    return fuselage.diameter().times(WING_HEIGHT);
   }
 
-  /** Where ballast goes: a quarter of a diameter behind the nose tip. */
+  /** Where ballast goes. */
   static Length ballastPlace(Fuselage fuselage) {
-    return fuselage.diameter().times(0.25);
+    return fuselage.diameter().times(BALLAST_PLACE);
   }
 
   /** Mean aerodynamic chord of a tail of some area. */

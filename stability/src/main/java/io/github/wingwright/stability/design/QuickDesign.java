@@ -1,29 +1,27 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.stability.design;
 
+import io.github.wingwright.core.aerodynamics.DragLaw;
 import io.github.wingwright.core.aerodynamics.LiftSlope;
 import io.github.wingwright.core.aerodynamics.SectionPolar;
 import io.github.wingwright.core.basis.Interval;
-import io.github.wingwright.core.geometry.AirfoilSection;
 import io.github.wingwright.core.geometry.Fuselage;
 import io.github.wingwright.core.geometry.Planform;
+import io.github.wingwright.core.geometry.TaperedPlanform;
 import io.github.wingwright.core.geometry.Wing;
-import io.github.wingwright.core.mass.Ballast;
-import io.github.wingwright.core.mass.MassItem;
-import io.github.wingwright.core.numerics.Minimum;
-import io.github.wingwright.core.numerics.Roots;
-import io.github.wingwright.core.numerics.Tolerance;
+import io.github.wingwright.core.performance.GlideKernel;
 import io.github.wingwright.core.performance.SteadyGlide;
 import io.github.wingwright.core.quantity.Acceleration;
+import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.stability.ApparentMass;
 import io.github.wingwright.stability.DownwashMethod;
 import io.github.wingwright.stability.FuselageMoment;
 import io.github.wingwright.stability.NeutralPoint;
-import io.github.wingwright.stability.TailVolume;
+import org.jspecify.annotations.Nullable;
 
 /**
- * Tails, masses and balance of one wing and one fuselage by the quick methods, on doubles: what {@code SizingLoop} repeats
- * and what a study calls.
+ * Tails, masses, balance and glide of one wing and one fuselage by the quick methods, on doubles: what {@code SizingLoop}
+ * repeats and what a study calls.
  *
  * <p>The unknown is the station of the wing. With it come the tail arms, the tail areas, the masses, the centre of gravity
  * and the neutral point; it is moved until the static margin is the wanted one. Where no station within its travel gives it,
@@ -36,44 +34,35 @@ public final class QuickDesign {
   public static final double TRIM_SPEED_RATIO = 1.2;
 
   private static final double GRAVITY = Acceleration.STANDARD_GRAVITY.si();
-  private static final Tolerance STATION = new Tolerance(1e-13, 1e-13);
-  private static final Tolerance LEAST_MASS = Tolerance.relative(1e-9);
   private static final double FIT = 1.001;
 
-  /** A glider that takes more than this many times its own mass in ballast is no design. */
-  private static final double HOPELESS = 10.0;
+  /** A first mass is this many times what is known before the tails are. */
+  private static final double FIRST_MASS_RATIO = 1.2;
 
-  private static final int SCAN_STEPS = 16;
-  private static final int OUTLINE_POINTS = 201;
-
-  private final double density;
-  private final double viscosity;
-  private final SectionPolar wingPolar;
-  private final SectionPolar tailPolar;
-  private final double area;
-  private final double span;
-  private final double chord;
-  private final double aspectRatio;
-  private final double taperRatio;
-  private final double quarterSweep;
-  private final double halfSweep;
-  private final double quarterX;
-  private final double wingMass;
-  private final double wingCentroid;
-  private final double bodyLength;
-  private final double bodyMass;
-  private final double bodyCentroid;
-  private final double bodySlopeTerm;
-  private final double wingHeight;
-  private final double ballastPlace;
-  private final TailBrief horizontal;
-  private final TailBrief vertical;
-  private final double plateDensity;
-  private final double carriedMass;
-  private final double carriedMoment;
-  private final double tailEfficiency;
-  private final double wanted;
-  private final Interval travel;
+  final BriefNumbers numbers;
+  final double area;
+  final double span;
+  final double chord;
+  final double aspectRatio;
+  final double taperRatio;
+  final double quarterSweep;
+  final double halfSweep;
+  final double quarterX;
+  final double wingMass;
+  final double wingCentroid;
+  final double length;
+  final double fineness;
+  final double wetted;
+  final double bodyMass;
+  final double bodyCentroid;
+  final double bodySlopeTerm;
+  final double wingHeight;
+  final double ballastPlace;
+  final double horizontalVolume;
+  final double verticalVolume;
+  final double foremost;
+  final double rearmost;
+  private final @Nullable Planform planform;
 
   /**
    * Takes a wing and a fuselage for a brief; conversions happen here, once.
@@ -83,82 +72,134 @@ public final class QuickDesign {
    * @param fuselage the fuselage
    */
   public QuickDesign(DesignBrief brief, Wing wing, Fuselage fuselage) {
-    Planform p = wing.planform();
-    AirfoilSection section = wing.section();
-    density = brief.air().density().si();
-    viscosity = brief.air().kinematicViscosity().si();
-    wingPolar = brief.wingPolar();
-    tailPolar = brief.tailPolar();
-    area = p.area().si();
-    span = p.span().si();
-    chord = p.meanAerodynamicChord().si();
-    aspectRatio = p.aspectRatio();
-    taperRatio = p.taperRatio();
-    quarterSweep = p.sweepAt(0.25).si();
-    halfSweep = p.sweepAt(0.5).si();
-    quarterX = p.quarterMeanAerodynamicChordX().si();
-    wingMass = brief.wingShell().mass(wing.wettedArea(), PartGeometry.wingVolume(wing)).si();
-    wingCentroid = p.meanAerodynamicChordX().si() + PartGeometry.outlineCentroid(section, OUTLINE_POINTS) * chord;
-    bodyLength = fuselage.length().si();
-    bodyMass = brief.bodyShell().mass(fuselage.wettedArea(), fuselage.volume()).si();
-    bodyCentroid = fuselage.shape().surfaceCentroid(bodyLength, fuselage.diameter().si());
-    double e = ApparentMass.eccentricity(fuselage.finenessRatio());
-    double factor = ApparentMass.difference(ApparentMass.along(e), ApparentMass.across(e));
-    bodySlopeTerm = FuselageMoment.munk(factor, fuselage.volume().si(), area, chord);
-    wingHeight = PartGeometry.wingHeight(fuselage).si();
-    ballastPlace = PartGeometry.ballastPlace(fuselage).si();
-    horizontal = brief.horizontalTail();
-    vertical = brief.verticalTail();
-    plateDensity = brief.material().density().si() * brief.tailThickness().si();
-    double mass = 0.0;
-    double moment = 0.0;
-    for (MassItem item : brief.carried()) {
-      mass += item.mass().si();
-      moment += item.mass().si() * item.centreOfGravity().x().si();
-    }
-    carriedMass = mass;
-    carriedMoment = moment;
-    tailEfficiency = PartGeometry.TAIL_EFFICIENCY;
-    wanted = brief.staticMargin();
-    travel = travel(brief.wingStations(), brief.leastTailArm().si(), fuselage);
+    this(
+        new BriefNumbers(brief, wing.section(), fuselage.shape()),
+        wing.planform(),
+        wing.planform().area().si(),
+        wing.planform().span().si(),
+        wing.planform().meanAerodynamicChord().si(),
+        wing.planform().taperRatio(),
+        wing.planform().sweepAt(0.25).si(),
+        wing.planform().sweepAt(0.5).si(),
+        wing.planform().quarterMeanAerodynamicChordX().si(),
+        fuselage.length().si(),
+        fuselage.diameter().si());
   }
 
-  /**
-   * From one diameter behind the nose, or where the brief says, to the last station at which both tails still fit and the
-   * horizontal tail has the arm that it must have.
-   */
-  private Interval travel(Interval asked, double leastArm, Fuselage fuselage) {
-    double h = horizontal.volumeCoefficient() * area * chord;
-    double v = vertical.volumeCoefficient() * area * span;
+  private QuickDesign(
+      BriefNumbers numbers,
+      @Nullable Planform planform,
+      double area,
+      double span,
+      double chord,
+      double taperRatio,
+      double quarterSweep,
+      double halfSweep,
+      double quarterX,
+      double length,
+      double diameter) {
+    this.numbers = numbers;
+    this.planform = planform;
+    this.area = area;
+    this.span = span;
+    this.chord = chord;
+    this.aspectRatio = TaperedPlanform.aspectRatio(span, area);
+    this.taperRatio = taperRatio;
+    this.quarterSweep = quarterSweep;
+    this.halfSweep = halfSweep;
+    this.quarterX = quarterX;
+    this.length = length;
+    wingMass = numbers.wingShell.mass(numbers.sectionOutline * area, numbers.sectionArea * area * chord);
+    wingCentroid = quarterX - 0.25 * chord + numbers.outlineCentroid * chord;
+    fineness = length / diameter;
+    wetted = numbers.body.wettedArea(length, diameter);
+    double volume = numbers.body.volume(length, diameter);
+    bodyMass = numbers.bodyShell.mass(wetted, volume);
+    bodyCentroid = numbers.body.surfaceCentroid(length, diameter);
+    bodySlopeTerm = FuselageMoment.munk(ApparentMass.munkFactor(fineness), volume, area, chord);
+    wingHeight = PartGeometry.WING_HEIGHT * diameter;
+    ballastPlace = PartGeometry.BALLAST_PLACE * diameter;
+    horizontalVolume = numbers.horizontal.volumeCoefficient() * area * chord;
+    verticalVolume = numbers.vertical.volumeCoefficient() * area * span;
+    Interval asked = numbers.stations;
+    double room = leastRoom();
+    foremost = Double.isInfinite(asked.lower()) ? diameter : asked.lower();
+    rearmost = Math.min(asked.upper(), length - quarterX - room);
+    if (!(rearmost > foremost)) {
+      throw tooShort(room);
+    }
+  }
+
+  /** A straight-tapered wing and a body from their numbers. */
+  static QuickDesign of(
+      BriefNumbers numbers,
+      double taperRatio,
+      double quarterSweep,
+      double span,
+      double aspectRatio,
+      double length,
+      double diameter) {
+    double area = TaperedPlanform.area(span, aspectRatio);
+    double root = TaperedPlanform.rootChord(area, span, taperRatio);
+    double tangent = Math.tan(quarterSweep);
+    return new QuickDesign(
+        numbers,
+        null,
+        area,
+        span,
+        TaperedPlanform.meanAerodynamicChord(root, taperRatio),
+        taperRatio,
+        quarterSweep,
+        Math.atan(TaperedPlanform.sweepTangent(tangent, 0.25, 0.5, aspectRatio, taperRatio)),
+        0.25 * root + TaperedPlanform.meanAerodynamicChordPosition(span, taperRatio) * tangent,
+        length,
+        diameter);
+  }
+
+  /** The room behind the wing's quarter chord in which both tails fit and the horizontal tail has the arm it must have. */
+  private double leastRoom() {
+    TailBrief h = numbers.horizontal;
+    TailBrief v = numbers.vertical;
     // A hair's breadth more than the least room, so that the arm exists at the end of the travel.
     double room =
         FIT
             * Math.max(
-                TailGeometry.leastRoom(h, horizontal.aspectRatio(), horizontal.taperRatio()),
-                TailGeometry.leastRoom(v, vertical.aspectRatio(), vertical.taperRatio()));
-    double longestFitting = TailGeometry.arm(room, h, horizontal.aspectRatio(), horizontal.taperRatio());
-    if (leastArm > longestFitting) {
-      double root = TailGeometry.rootChord(h / leastArm, horizontal.aspectRatio(), horizontal.taperRatio());
-      room = Math.max(room, leastArm + 0.75 * root);
+                TailGeometry.leastRoom(horizontalVolume, h.aspectRatio(), h.taperRatio()),
+                TailGeometry.leastRoom(verticalVolume, v.aspectRatio(), v.taperRatio()));
+    double longestFitting = TailGeometry.arm(room, horizontalVolume, h.aspectRatio(), h.taperRatio());
+    if (numbers.leastArm > longestFitting) {
+      double root = TailGeometry.rootChord(horizontalVolume / numbers.leastArm, h.aspectRatio(), h.taperRatio());
+      room = Math.max(room, numbers.leastArm + 0.75 * root);
     }
-    double lower = Double.isInfinite(asked.lower()) ? fuselage.diameter().si() : asked.lower();
-    double upper = Math.min(asked.upper(), bodyLength - quarterX - room);
-    if (!(upper > lower)) {
-      throw new IllegalStateException(
-          "the fuselage must be longer for such tails, or the tails smaller: with the wing as far forward as it may sit ("
-              + mm(lower)
-              + " behind the nose) the tails need "
-              + mm(room)
-              + " behind the wing's quarter chord, and "
-              + fuselage.length()
-              + " leaves "
-              + mm(bodyLength - quarterX - lower));
-    }
-    return new Interval(lower, upper);
+    return room;
+  }
+
+  private IllegalStateException tooShort(double room) {
+    return new IllegalStateException(
+        "the fuselage must be longer for such tails, or the tails smaller: with the wing as far forward as it may sit ("
+            + mm(foremost)
+            + " behind the nose) the tails need "
+            + mm(room)
+            + " behind the wing's quarter chord, and "
+            + mm(length)
+            + " leaves "
+            + mm(length - quarterX - foremost));
+  }
+
+  IllegalStateException hopeless(double neutralPoint) {
+    return new IllegalStateException(
+        "no ballast in the nose gives a static margin of "
+            + numbers.wanted
+            + ": the neutral point lies at "
+            + mm(neutralPoint)
+            + ", the centre of gravity would have to lie "
+            + mm(numbers.wanted * chord)
+            + " ahead of it, and the ballast sits at "
+            + mm(ballastPlace));
   }
 
   private static String mm(double metres) {
-    return io.github.wingwright.core.quantity.Length.MILLIMETRE.format(metres, 4);
+    return Length.MILLIMETRE.format(metres, 4);
   }
 
   /**
@@ -191,7 +232,7 @@ public final class QuickDesign {
    * @return leading edge of the root, aft of the nose tip [m]
    */
   public Interval travel() {
-    return travel;
+    return new Interval(foremost, rearmost);
   }
 
   /**
@@ -201,7 +242,7 @@ public final class QuickDesign {
    * @return on the mean aerodynamic chord
    */
   public double trimReynolds(double mass) {
-    return trimSpeed(mass) * chord / viscosity;
+    return trimSpeed(mass) * chord / numbers.viscosity;
   }
 
   /**
@@ -212,20 +253,9 @@ public final class QuickDesign {
    */
   public double trimSpeed(double mass) {
     double pressure = SteadyGlide.weightOverArea(mass, GRAVITY, area);
-    return TRIM_SPEED_RATIO * stallSpeed(pressure);
-  }
-
-  private double stallSpeed(double pressure) {
-    double lift = 0.8;
-    for (int i = 0; i < 20; i++) {
-      double speed = SteadyGlide.levelSpeed(pressure, density, lift);
-      double next = wingPolar.usableLift(speed * chord / viscosity).likely();
-      if (Math.abs(next - lift) <= 1e-12) {
-        break;
-      }
-      lift = next;
-    }
-    return SteadyGlide.levelSpeed(pressure, density, lift);
+    double unit = SteadyGlide.levelSpeed(pressure, numbers.density, 1.0);
+    double lift = DragLaw.usableLift(numbers.wingPolar, unit * chord / numbers.viscosity);
+    return TRIM_SPEED_RATIO * SteadyGlide.levelSpeed(pressure, numbers.density, lift);
   }
 
   /**
@@ -236,14 +266,10 @@ public final class QuickDesign {
    * @return (x_np − x_cg)/c̄
    */
   public double margin(double station, double mass) {
-    double room = bodyLength - station - quarterX;
-    double arm = horizontalArm(room);
-    double tail = TailVolume.area(horizontal.volumeCoefficient(), arm, area, chord);
-    double finArm = verticalArm(room);
-    double fin = TailVolume.area(vertical.volumeCoefficient(), finArm, area, span);
-    double empty = emptyMass(tail, fin);
-    double cg = moment(station, arm, tail, finArm, fin) / empty;
-    return (neutralPoint(station, arm, tail, mass) - cg) / chord;
+    BalanceSearch search = new BalanceSearch(this);
+    search.reckonFor(mass);
+    search.place(station);
+    return search.margin();
   }
 
   /**
@@ -251,100 +277,110 @@ public final class QuickDesign {
    *
    * @param mass mass for which stability is reckoned [kg]; the loop repeats until it is the mass that comes out
    * @return the balance
+   * @throws IllegalStateException if no ballast gives the margin
    */
   public Balance balance(double mass) {
-    if (margin(travel.lower(), mass) >= wanted) {
-      return at(travel.lower(), mass, false);
+    BalanceSearch search = new BalanceSearch(this);
+    search.reckonFor(mass);
+    search.find();
+    return search.balance();
+  }
+
+  /**
+   * The complete evaluation: the balance with its mass settled, and the glide. For many designs see {@link GliderFamily}.
+   *
+   * @return what it weighs, where it balances and how it glides
+   * @throws IllegalStateException if no ballast gives the margin
+   */
+  public QuickEvaluation evaluate() {
+    if (planform == null) {
+      throw new IllegalStateException("a member of a family is evaluated by its family");
     }
-    // The margin need not rise all the way: the arm shrinks as the wing moves aft. The first station that reaches it serves.
-    double before = travel.lower();
-    for (int i = 1; i <= SCAN_STEPS; i++) {
-      double station = i == SCAN_STEPS ? travel.upper() : travel.lower() + travel.width() * i / SCAN_STEPS;
-      if (margin(station, mass) >= wanted) {
-        double root = Roots.find(x -> margin(x, mass) - wanted, before, station, STATION);
-        return at(root, mass, false);
-      }
-      before = station;
-    }
-    double lightest =
-        Minimum.amongSeveral(
-                x -> at(x, mass, true).mass(), travel.lower(), travel.upper(), SCAN_STEPS, LEAST_MASS)
-            .argument();
-    Balance balance = at(lightest, mass, true);
-    if (!(balance.ballast() >= 0.0 && balance.mass() < HOPELESS * (balance.mass() - balance.ballast()))) {
-      throw new IllegalStateException(
-          "no ballast in the nose gives a static margin of "
-              + wanted
-              + ": the neutral point lies at "
-              + mm(balance.neutralPoint())
-              + ", the centre of gravity would have to lie "
-              + mm(wanted * chord)
-              + " ahead of it, and the ballast sits at "
-              + mm(ballastPlace));
-    }
-    return balance;
+    return evaluate(InducedLoss.of(planform));
   }
 
-  /** The balance at a station, with the ballast that gives the wanted margin or without any. */
-  private Balance at(double station, double mass, boolean ballasted) {
-    double room = bodyLength - station - quarterX;
-    double arm = horizontalArm(room);
-    double tail = TailVolume.area(horizontal.volumeCoefficient(), arm, area, chord);
-    double finArm = verticalArm(room);
-    double fin = TailVolume.area(vertical.volumeCoefficient(), finArm, area, span);
-    double empty = emptyMass(tail, fin);
-    double moment = moment(station, arm, tail, finArm, fin);
-    double np = neutralPoint(station, arm, tail, mass);
-    double ballast =
-        ballasted ? Ballast.ballastMass(empty, moment / empty, np - wanted * chord, ballastPlace) : 0.0;
-    double total = empty + ballast;
-    double cg = (moment + ballast * ballastPlace) / total;
-    return new Balance(station, arm, tail, finArm, fin, total, ballast, cg, np);
+  QuickEvaluation evaluate(double loss) {
+    BalanceSearch search = new BalanceSearch(this);
+    search.settle(FIRST_MASS_RATIO * (wingMass + bodyMass + numbers.carriedMass));
+    double mass = search.mass();
+    double rho = numbers.density;
+    double nu = numbers.viscosity;
+    QuickDrag drag = drag(search, loss);
+    double p = SteadyGlide.weightOverArea(mass, GRAVITY, area);
+    double usable = GlideKernel.usableLift(drag, p, rho, nu);
+    double best = GlideKernel.bestGlideLift(drag, p, rho, nu);
+    double bestSpeed = GlideKernel.speed(drag, best, p, rho, nu);
+    double bestDrag = drag.likelyCoefficient(best, bestSpeed, nu);
+    double slow = GlideKernel.leastSinkLift(drag, p, rho, nu);
+    double slowSpeed = GlideKernel.speed(drag, slow, p, rho, nu);
+    double slowAngle = SteadyGlide.angle(drag.likelyCoefficient(slow, slowSpeed, nu), slow);
+    double centreOfGravity = search.centreOfGravity();
+    return new QuickEvaluation(
+        search.station,
+        search.arm,
+        search.tail,
+        search.finArm,
+        search.fin,
+        mass,
+        search.ballast(),
+        centreOfGravity,
+        search.neutralPoint,
+        (search.neutralPoint - centreOfGravity) / chord,
+        mass / area,
+        usable,
+        SteadyGlide.levelSpeed(p, rho, usable),
+        best,
+        SteadyGlide.liftToDrag(best, bestDrag),
+        bestSpeed,
+        slowSpeed,
+        SteadyGlide.sinkRate(slowSpeed, slowAngle));
   }
 
-  private double horizontalArm(double room) {
-    return TailGeometry.arm(
-        room, horizontal.volumeCoefficient() * area * chord, horizontal.aspectRatio(), horizontal.taperRatio());
+  private QuickDrag drag(BalanceSearch search, double loss) {
+    double factor = numbers.tailOutline * numbers.tailForm * PartGeometry.TAIL_INTERFERENCE;
+    return new QuickDrag(
+        numbers.wingPolar,
+        area,
+        chord,
+        aspectRatio,
+        loss,
+        length,
+        fineness,
+        wetted,
+        PartGeometry.meanChord(search.tail, numbers.horizontal),
+        factor * search.tail,
+        PartGeometry.meanChord(search.fin, numbers.vertical),
+        factor * search.fin);
   }
 
-  private double verticalArm(double room) {
-    return TailGeometry.arm(
-        room, vertical.volumeCoefficient() * area * span, vertical.aspectRatio(), vertical.taperRatio());
+  double wingSlope(double speed) {
+    return slope(numbers.wingPolar, speed * chord / numbers.viscosity, aspectRatio, halfSweep);
   }
 
-  private double emptyMass(double tail, double fin) {
-    return wingMass + bodyMass + plateDensity * tail + plateDensity * fin + carriedMass;
-  }
-
-  /** Σ m·x of all but the ballast; a plate's centre lies a quarter of its mean chord behind its quarter chord. */
-  private double moment(double station, double arm, double tail, double finArm, double fin) {
-    double quarter = station + quarterX;
-    double tailX = quarter + arm + 0.25 * PartGeometry.meanChord(tail, horizontal);
-    double finX = quarter + finArm + 0.25 * PartGeometry.meanChord(fin, vertical);
-    return wingMass * (station + wingCentroid)
-        + bodyMass * bodyCentroid
-        + plateDensity * tail * tailX
-        + plateDensity * fin * finX
-        + carriedMoment;
-  }
-
-  private double neutralPoint(double station, double arm, double tail, double mass) {
-    double speed = trimSpeed(mass);
-    double wingSlope = slope(wingPolar, speed * chord / viscosity, aspectRatio, halfSweep);
-    double tailChord = PartGeometry.meanChord(tail, horizontal);
-    double tailSweep =
-        PartGeometry.halfChordSweep(horizontal.aspectRatio(), horizontal.taperRatio());
-    double tailSlope = slope(tailPolar, speed * tailChord / viscosity, horizontal.aspectRatio(), tailSweep);
+  double neutralPoint(double station, double arm, double tail, double tailChord, double speed, double wingSlope) {
+    double tailSlope =
+        slope(
+            numbers.tailPolar,
+            speed * tailChord / numbers.viscosity,
+            numbers.horizontal.aspectRatio(),
+            numbers.tailHalfSweep);
     double downwash =
         DownwashMethod.HANDBOOK.gradient(
             wingSlope, aspectRatio, taperRatio, quarterSweep, arm / span, -wingHeight / span);
     double fraction =
         NeutralPoint.position(
-            wingSlope, 0.25, bodySlopeTerm, tailEfficiency, tail / area, tailSlope, downwash, 0.25 + arm / chord);
+            wingSlope,
+            0.25,
+            bodySlopeTerm,
+            PartGeometry.TAIL_EFFICIENCY,
+            tail / area,
+            tailSlope,
+            downwash,
+            0.25 + arm / chord);
     return station + quarterX - 0.25 * chord + fraction * chord;
   }
 
   private static double slope(SectionPolar polar, double reynolds, double aspectRatio, double halfSweep) {
-    return LiftSlope.handbook(aspectRatio, 1.0, polar.liftSlope(reynolds).likely() / (2.0 * Math.PI), halfSweep);
+    return LiftSlope.handbook(aspectRatio, 1.0, polar.likelyLiftSlope(reynolds) / (2.0 * Math.PI), halfSweep);
   }
 }

@@ -53,7 +53,9 @@ public final class TailGeometry {
    *
    * <p>With D = L − x_¼ the equation is l + k/√l = D, where k = ¾·2·√(V·S·r/A_t)/(1 + λ_t). Its left side is least at l =
    * (k/2)^⅔: where D is less than that least value the fuselage is too short for such a tail. The longer of the two roots
-   * is taken (the shorter one is a tail larger than its arm), by Newton's method from D, which converges from above.
+   * is taken (the shorter one is a tail larger than its arm), by Newton's method, which converges from above: from the
+   * first terms of the series of the root in q = k/D^(3/2), l/D = 1 − q − ½·q² − ⅝·q³ − …, whose later terms are all
+   * negative too, or from D itself close to the fold at q = 2/√27, where the series is slow.
    *
    * @param room D, from the wing's quarter mean aerodynamic chord to the end of the fuselage [m]
    * @param volume V·S·r [m³], positive
@@ -66,7 +68,8 @@ public final class TailGeometry {
     if (room < leastRoom(k)) {
       return Double.NaN;
     }
-    double arm = room;
+    double q = k / (room * Math.sqrt(room));
+    double arm = q < 0.3 ? room * (1.0 - q * (1.0 + q * (0.5 + q * (0.625 + q * (1.0 + q * 1.8046875))))) : room;
     for (int i = 0; i < MOST_ROUNDS; i++) {
       double root = Math.sqrt(arm);
       double step = (arm + k / root - room) / (1.0 - 0.5 * k / (arm * root));

@@ -6,7 +6,7 @@
  * <p>A {@link io.github.wingwright.stability.design.DesignBrief} says what is asked.
  * {@code SizingLoop} repeats wing, fuselage, tails, masses and balance until they agree, or says what would not settle.
  * The {@code Design} is what they agree on: the aircraft, its stability, trim and glide, the findings, and a step for every
- * number.
+ * number. {@code GliderFamily} evaluates the same chain on plain numbers, in some 30 µs, for studies of thousands of gliders.
  */
 @NullMarked
 package io.github.wingwright.stability.design;
