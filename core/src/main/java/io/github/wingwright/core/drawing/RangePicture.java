@@ -87,11 +87,15 @@ public final class RangePicture {
       }
       bound.preference().ifPresent(shown::add);
     }
-    range.upperBinding().ifPresent(bound -> shown.add(bound.interval().upper()));
+    range
+        .upperBinding()
+        .map(bound -> bound.interval().upper())
+        .filter(Double::isFinite)
+        .ifPresent(shown::add);
     // An upper end far beyond all that matters would squeeze the rest: its bar runs out of the picture instead.
     double far = FAR * shown.stream().mapToDouble(Double::doubleValue).max().orElse(choice);
     for (Bound bound : range.bounds()) {
-      if (bound.interval().upper() <= Math.max(far, 0.0)) {
+      if (Double.isFinite(bound.interval().upper()) && bound.interval().upper() <= Math.max(far, 0.0)) {
         shown.add(bound.interval().upper());
       }
     }

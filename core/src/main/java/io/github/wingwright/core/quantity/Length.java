@@ -75,7 +75,7 @@ public final class Length extends AdditiveQuantity<Length> {
               YARD,
               STATUTE_MILE,
               NAUTICAL_MILE),
-          List.of(MILLIMETRE, METRE, KILOMETRE));
+          List.of(MICROMETRE, MILLIMETRE, METRE, KILOMETRE));
 
   private Length(double si) {
     super(si);

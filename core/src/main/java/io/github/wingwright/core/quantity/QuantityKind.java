@@ -120,11 +120,16 @@ public final class QuantityKind<Q extends ScalarQuantity<Q>> {
   NamedUnit<Q> handiestUnit(double si) {
     NamedUnit<Q> best = si == 0.0 ? siUnit() : handy.get(0);
     for (NamedUnit<Q> unit : handy) {
-      if (Math.abs(unit.fromSi(si)) >= 1.0) {
+      if (Math.abs(unit.fromSi(si)) >= least(unit)) {
         best = unit;
       }
     }
     return best;
+  }
+
+  /** A unit serves from one of it upwards; the millimetre, in which drawings give hundredths, from a hundredth. */
+  private static double least(NamedUnit<?> unit) {
+    return unit.equals(Length.MILLIMETRE) ? 0.01 : 1.0;
   }
 
   @Override

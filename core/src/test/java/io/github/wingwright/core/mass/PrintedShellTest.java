@@ -115,7 +115,7 @@ class PrintedShellTest {
   @Test
   void it_reads_and_compares() {
     PrintedShell shell = PrintedShell.of(Materials.PLA, 2, millimetres(0.42)).infill(0.05);
-    assertThat(shell).hasToString("PLA, 2 walls of 420 µm, infill 5 %");
+    assertThat(shell).hasToString("PLA, 2 walls of 0.42 mm, infill 5 %");
     assertThat(shell.wallThickness().millimetres()).isCloseTo(0.84, within(1e-12));
     assertThat(shell).isEqualTo(PrintedShell.of(Materials.PLA, 2, millimetres(0.42)).infill(0.05));
     assertThat(shell).isNotEqualTo(shell.infill(0.06)).isNotEqualTo(shell.in(Materials.ABS));

@@ -233,7 +233,7 @@ class QuantityTextTest {
 
   @ParameterizedTest
   @CsvSource({
-    "0.3, 300 mm", "0.0003, 300 µm", "3e-9, 0.003 µm", "0.9999999, 1000 mm", "1, 1 m", "1500, 1.5 km", "-0.0245, -24.5 mm",
+    "0.3, 300 mm", "0.0003, 0.3 mm", "3e-9, 0.003 µm", "0.9999999, 1000 mm", "1, 1 m", "1500, 1.5 km", "-0.0245, -24.5 mm",
     "1e12, 1e9 km", "0, 0 m", "-0.0, 0 m", "1e-12, 1e-6 µm"
   })
   void writes_the_handiest_unit(double metres, String text) {
