@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package io.github.wingwright.benchmarks;
+package io.github.wingwright.benchmarks.stability;
 
 import io.github.wingwright.stability.ApparentMass;
 import io.github.wingwright.stability.DownwashMethod;
