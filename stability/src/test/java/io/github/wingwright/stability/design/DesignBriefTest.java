@@ -65,7 +65,7 @@ class DesignBriefTest {
     assertThatThrownBy(() -> brief.staticMargin(Double.NaN)).isInstanceOf(IllegalArgumentException.class).hasMessageContaining("0.01 to 0.6");
     assertThatThrownBy(() -> brief.wingWalls(0, 0)).isInstanceOf(IllegalArgumentException.class).hasMessageContaining("was 0");
     assertThatThrownBy(() -> brief.wingWalls(1, 1.5)).isInstanceOf(IllegalArgumentException.class).hasMessageContaining("was 1.5");
-    assertThatThrownBy(() -> brief.lineWidth(millimetres(-0.4))).isInstanceOf(IllegalArgumentException.class).hasMessageContaining("-400 µm");
+    assertThatThrownBy(() -> brief.lineWidth(millimetres(-0.4))).isInstanceOf(IllegalArgumentException.class).hasMessageContaining("-0.4 mm");
     assertThatThrownBy(() -> brief.tailThickness(millimetres(0))).isInstanceOf(IllegalArgumentException.class);
     assertThatThrownBy(() -> brief.wingBetween(millimetres(50), millimetres(40))).isInstanceOf(IllegalArgumentException.class).hasMessageContaining("40 mm");
     assertThatThrownBy(() -> brief.tailArmAtLeast(millimetres(-1))).isInstanceOf(IllegalArgumentException.class).hasMessageContaining("-1 mm");
