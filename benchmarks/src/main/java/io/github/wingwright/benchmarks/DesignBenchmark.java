@@ -54,6 +54,7 @@ import org.openjdk.jmh.annotations.Warmup;
 @Warmup(iterations = 5, time = 1)
 @Measurement(iterations = 8, time = 1)
 @Fork(3)
+@SuppressWarnings("NullAway.Init") // JMH calls setUp before anything else
 public class DesignBenchmark {
     private static final int GLIDERS = 64;
 
