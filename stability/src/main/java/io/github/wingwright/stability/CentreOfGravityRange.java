@@ -14,6 +14,7 @@ import io.github.wingwright.core.basis.Workings;
 import io.github.wingwright.core.mass.Ballast;
 import io.github.wingwright.core.mass.MassItem;
 import io.github.wingwright.core.mass.MassStatement;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.quantity.NamedUnit;

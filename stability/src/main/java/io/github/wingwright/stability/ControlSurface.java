@@ -7,6 +7,7 @@ import io.github.wingwright.core.basis.Guideline;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.geometry.Planform;
 import io.github.wingwright.core.quantity.Area;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.io.Serializable;

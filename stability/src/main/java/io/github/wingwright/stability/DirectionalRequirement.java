@@ -9,6 +9,7 @@ import io.github.wingwright.core.geometry.Airframe;
 import io.github.wingwright.core.geometry.Planform;
 import io.github.wingwright.core.geometry.Tail;
 import io.github.wingwright.core.quantity.Area;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Volume;

@@ -10,6 +10,7 @@ import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.geometry.Planform;
 import io.github.wingwright.core.geometry.Tail;
 import io.github.wingwright.core.geometry.Wing;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.ArrayList;

@@ -11,6 +11,7 @@ import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Workings;
 import io.github.wingwright.core.performance.SteadyGlide;
 import io.github.wingwright.core.quantity.Angle;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.quantity.NamedUnit;

@@ -4,6 +4,7 @@ package io.github.wingwright.stability;
 import io.github.wingwright.core.aerodynamics.SectionPolar;
 import io.github.wingwright.core.geometry.Airframe;
 import io.github.wingwright.core.geometry.Fuselage;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import java.util.ArrayList;
 import java.util.List;

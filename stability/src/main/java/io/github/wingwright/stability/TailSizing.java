@@ -9,6 +9,7 @@ import io.github.wingwright.core.geometry.Tail;
 import io.github.wingwright.core.geometry.Wing;
 import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Area;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import java.util.function.Consumer;
 

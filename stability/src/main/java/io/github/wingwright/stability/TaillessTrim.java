@@ -12,6 +12,7 @@ import io.github.wingwright.core.basis.Workings;
 import io.github.wingwright.core.geometry.Airframe;
 import io.github.wingwright.core.geometry.Planform;
 import io.github.wingwright.core.quantity.Angle;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.ArrayList;

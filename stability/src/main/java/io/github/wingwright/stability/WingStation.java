@@ -18,6 +18,7 @@ import io.github.wingwright.core.mass.Ballast;
 import io.github.wingwright.core.mass.MassStatement;
 import io.github.wingwright.core.numerics.Roots;
 import io.github.wingwright.core.numerics.Tolerance;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
 import java.util.ArrayList;

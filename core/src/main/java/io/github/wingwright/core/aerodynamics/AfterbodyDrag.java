@@ -7,6 +7,7 @@ import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Area;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 
 /**
@@ -97,9 +98,9 @@ public final class AfterbodyDrag {
    * @return the base: of the cut-off cone, or the whole section if the tail separates
    */
   public static Area baseArea(Length diameter, Length tailLength, Angle halfAngle) {
-    Arguments.positive(diameter.si(), "diameter in metres");
-    Arguments.notNegative(tailLength.si(), "length of the tail in metres");
-    Arguments.within(halfAngle.si(), 0.0, 0.5 * Math.PI, "half-angle of closure in radians");
+    Door.positive(diameter.si(), "diameter in metres");
+    Door.notNegative(tailLength.si(), "length of the tail in metres");
+    Door.within(halfAngle.si(), 0.0, 0.5 * Math.PI, "half-angle of closure in radians");
     double base =
         halfAngle.si() >= SEPARATES_FROM
             ? diameter.si()

@@ -9,6 +9,7 @@ import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.geometry.Planform;
 import io.github.wingwright.core.quantity.Area;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.io.Serializable;
@@ -73,7 +74,7 @@ public final class AircraftDrag implements DragLaw, Serializable {
       throw new IllegalArgumentException(
           "drag build-up must refer to the area of the wing, " + wing.area() + ", was about " + rest.referenceArea());
     }
-    Arguments.within(inducedLoss, 0.0, 0.5, "loss against elliptic loading");
+    Door.within(inducedLoss, 0.0, 0.5, "loss against elliptic loading");
     return new AircraftDrag(
         section, area, wing.meanAerodynamicChord().si(), wing.aspectRatio(), inducedLoss, rest);
   }
@@ -197,10 +198,10 @@ public final class AircraftDrag implements DragLaw, Serializable {
    */
   public TabulatedPolar alongGlide(
       double reynoldsAtUnitLift, double kinematicViscosity, double lowestLift, int points) {
-    double unitSpeed = Arguments.positive(reynoldsAtUnitLift, "Reynolds number at unit lift") * kinematicViscosity / chord;
+    double unitSpeed = Door.positive(reynoldsAtUnitLift, "Reynolds number at unit lift") * kinematicViscosity / chord;
     double greatest = usableLift(unitSpeed, kinematicViscosity);
-    Arguments.within(lowestLift, 1e-3, 0.99 * greatest, "lowest lift coefficient");
-    Arguments.within(points, 3, 10_000, "number of points");
+    Door.within(lowestLift, 1e-3, 0.99 * greatest, "lowest lift coefficient");
+    Door.within(points, 3, 10_000, "number of points");
     double[] lift = new double[points];
     double[] drag = new double[points];
     for (int i = 0; i < points; i++) {

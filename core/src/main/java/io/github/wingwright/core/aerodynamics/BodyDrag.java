@@ -6,6 +6,7 @@ import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.quantity.Area;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import java.util.ArrayList;
 import java.util.List;
@@ -40,12 +41,12 @@ public record BodyDrag(
 
   /** Refuses what is not a body. */
   public BodyDrag {
-    Arguments.positive(length, "length of " + name + " in metres");
-    Arguments.positive(fineness, "fineness ratio of " + name);
-    Arguments.positive(wettedArea, "wetted area of " + name + " in square metres");
-    Arguments.within(interference, 0.9, 3.0, "interference factor of " + name);
-    Arguments.within(excess, 1.0, 2.0, "factor of the excess of the form factor of " + name);
-    Arguments.notNegative(baseArea, "base area of " + name + " in square metres");
+    Door.positive(length, "length of " + name + " in metres");
+    Door.positive(fineness, "fineness ratio of " + name);
+    Door.positive(wettedArea, "wetted area of " + name + " in square metres");
+    Door.within(interference, 0.9, 3.0, "interference factor of " + name);
+    Door.within(excess, 1.0, 2.0, "factor of the excess of the form factor of " + name);
+    Door.notNegative(baseArea, "base area of " + name + " in square metres");
     if (!formFactor.isDefinedAt(fineness)) {
       formFactor.factor(fineness, 0.01);
     }

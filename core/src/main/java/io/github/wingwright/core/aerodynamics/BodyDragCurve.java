@@ -13,6 +13,7 @@ import io.github.wingwright.core.numerics.Minimum;
 import io.github.wingwright.core.numerics.Roots;
 import io.github.wingwright.core.numerics.Tolerance;
 import io.github.wingwright.core.quantity.Area;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Volume;
 import java.util.ArrayList;
@@ -79,7 +80,7 @@ public final class BodyDragCurve {
     this.form = form;
     this.held = held;
     this.value = value;
-    this.speed = Arguments.positive(flight.airspeed().si(), "airspeed in metres per second");
+    this.speed = Door.positive(flight.airspeed().si(), "airspeed in metres per second");
     this.viscosity = flight.air().kinematicViscosity().si();
     this.mach = flight.machNumber();
   }
@@ -105,7 +106,7 @@ public final class BodyDragCurve {
    * @return the curve
    */
   public BodyDragCurve atFixedLength(Length length) {
-    return holding(Held.LENGTH, Arguments.positive(length.si(), "length of the body in metres"));
+    return holding(Held.LENGTH, Door.positive(length.si(), "length of the body in metres"));
   }
 
   /**
@@ -115,7 +116,7 @@ public final class BodyDragCurve {
    * @return the curve
    */
   public BodyDragCurve atFixedVolume(Volume volume) {
-    return holding(Held.VOLUME, Arguments.positive(volume.si(), "volume of the body in cubic metres"));
+    return holding(Held.VOLUME, Door.positive(volume.si(), "volume of the body in cubic metres"));
   }
 
   /**
@@ -125,7 +126,7 @@ public final class BodyDragCurve {
    * @return the curve
    */
   public BodyDragCurve atFixedSection(Length diameter) {
-    return holding(Held.SECTION, Arguments.positive(diameter.si(), "diameter of the body in metres"));
+    return holding(Held.SECTION, Door.positive(diameter.si(), "diameter of the body in metres"));
   }
 
   private BodyDragCurve holding(Held what, double much) {
@@ -177,7 +178,7 @@ public final class BodyDragCurve {
    * @return its dimensions
    */
   public Fuselage body(double fineness) {
-    double d = diameter(Arguments.positive(fineness, "fineness ratio"));
+    double d = diameter(Door.positive(fineness, "fineness ratio"));
     return new Fuselage(shape, Length.metres(fineness * d), Length.metres(d));
   }
 
@@ -205,7 +206,7 @@ public final class BodyDragCurve {
    */
   public List<Point> points(Interval fineness, int points) {
     Interval range = defined(fineness);
-    Arguments.within(points, 2, 100_000, "number of points");
+    Door.within(points, 2, 100_000, "number of points");
     List<Point> curve = new ArrayList<>();
     for (int i = 0; i < points; i++) {
       double f = range.lower() + range.width() * i / (points - 1);

@@ -7,6 +7,7 @@ import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Severity;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.ArrayList;
 import java.util.List;
@@ -116,7 +117,7 @@ public enum BodyFormFactor {
       case RAYMER_6 -> raymer6(fineness);
       case JENKINSON -> jenkinson(fineness);
       case NACELLE -> nacelle(fineness);
-      case SHEVELL -> shevell(Arguments.within(fineness, 4.0, 10.0, "fineness ratio for the polynomial of Shevell"));
+      case SHEVELL -> shevell(Door.within(fineness, 4.0, 10.0, "fineness ratio for the polynomial of Shevell"));
       case HOERNER_LAMINAR -> hoernerLaminar(fineness, friction);
     };
   }

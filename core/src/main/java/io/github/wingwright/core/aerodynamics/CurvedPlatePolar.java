@@ -8,6 +8,7 @@ import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Severity;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.io.Serializable;
 import java.util.ArrayList;
@@ -73,9 +74,9 @@ public final class CurvedPlatePolar implements SectionPolar, ShownPolar, Seriali
    * @return its polar
    */
   public static CurvedPlatePolar of(double camber, double thickness) {
-    Arguments.within(camber, 0.0, 0.1, "camber of a curved plate");
-    Arguments.positive(thickness, "thickness of a curved plate over its chord");
-    Arguments.within(thickness, 0.0, 0.05, "thickness of a curved plate over its chord");
+    Door.within(camber, 0.0, 0.1, "camber of a curved plate");
+    Door.positive(thickness, "thickness of a curved plate over its chord");
+    Door.within(thickness, 0.0, 0.05, "thickness of a curved plate over its chord");
     return new CurvedPlatePolar(camber, thickness);
   }
 

@@ -6,6 +6,7 @@ import io.github.wingwright.core.basis.Formula;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.quantity.Area;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.io.Serializable;
 import java.util.ArrayList;
@@ -81,7 +82,7 @@ public final class DragBuildUp implements Serializable {
    * @return a build-up without components
    */
   public static DragBuildUp about(Area referenceArea) {
-    return new DragBuildUp(Arguments.positive(referenceArea.si(), "reference area in square metres"), 0.0, List.of());
+    return new DragBuildUp(Door.positive(referenceArea.si(), "reference area in square metres"), 0.0, List.of());
   }
 
   /**
@@ -103,7 +104,7 @@ public final class DragBuildUp implements Serializable {
    * @return the build-up
    */
   public DragBuildUp withLeakageAndProtuberances(double part) {
-    return new DragBuildUp(referenceArea, Arguments.within(part, 0.0, 0.3, "part for leakage"), components);
+    return new DragBuildUp(referenceArea, Door.within(part, 0.0, 0.3, "part for leakage"), components);
   }
 
   /**
@@ -150,7 +151,7 @@ public final class DragBuildUp implements Serializable {
     if (components.isEmpty()) {
       throw new IllegalStateException("a drag build-up needs at least one component, has none");
     }
-    Arguments.positive(flight.airspeed().si(), "airspeed in metres per second");
+    Door.positive(flight.airspeed().si(), "airspeed in metres per second");
     return DragBreakdown.of(this, flight);
   }
 

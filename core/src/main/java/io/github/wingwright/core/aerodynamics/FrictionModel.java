@@ -4,6 +4,7 @@ package io.github.wingwright.core.aerodynamics;
 import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import java.io.Serializable;
 import java.util.ArrayList;
@@ -50,7 +51,7 @@ public final class FrictionModel implements Serializable {
     return new FrictionModel(
         Kind.FIXED,
         TurbulentFriction.PRANDTL_SCHLICHTING,
-        Arguments.positive(coefficient, "friction coefficient"),
+        Door.positive(coefficient, "friction coefficient"),
         0.0);
   }
 
@@ -82,7 +83,7 @@ public final class FrictionModel implements Serializable {
    */
   public static FrictionModel mixed(double transitionReynolds, TurbulentFriction law) {
     return new FrictionModel(
-        Kind.MIXED, law, Arguments.positive(transitionReynolds, "Reynolds number of transition"), 0.0);
+        Kind.MIXED, law, Door.positive(transitionReynolds, "Reynolds number of transition"), 0.0);
   }
 
   /**
@@ -94,7 +95,7 @@ public final class FrictionModel implements Serializable {
    */
   public static FrictionModel partlyLaminar(double laminarPart, TurbulentFriction law) {
     return new FrictionModel(
-        Kind.PARTLY_LAMINAR, law, Arguments.within(laminarPart, 0.0, 1.0, "laminar part"), 0.0);
+        Kind.PARTLY_LAMINAR, law, Door.within(laminarPart, 0.0, 1.0, "laminar part"), 0.0);
   }
 
   /**
@@ -104,7 +105,7 @@ public final class FrictionModel implements Serializable {
    * @return the model
    */
   public FrictionModel withRoughness(Length height) {
-    return new FrictionModel(kind, law, parameter, Arguments.notNegative(height.si(), "height of the roughness in metres"));
+    return new FrictionModel(kind, law, parameter, Door.notNegative(height.si(), "height of the roughness in metres"));
   }
 
   /**

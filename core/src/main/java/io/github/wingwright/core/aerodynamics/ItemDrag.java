@@ -7,6 +7,7 @@ import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Area;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.List;
 
@@ -40,8 +41,8 @@ public final class ItemDrag implements DragComponent {
   private ItemDrag(Kind kind, String name, double measure, double area, Source source) {
     this.kind = kind;
     this.name = name;
-    this.measure = Arguments.notNegative(measure, kind == Kind.UPSWEEP ? "upsweep in radians" : "coefficient of " + name);
-    this.area = Arguments.notNegative(area, "area of " + name + " in square metres");
+    this.measure = Door.notNegative(measure, kind == Kind.UPSWEEP ? "upsweep in radians" : "coefficient of " + name);
+    this.area = Door.notNegative(area, "area of " + name + " in square metres");
     this.source = source;
   }
 

@@ -7,6 +7,7 @@ import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Severity;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.quantity.Angle;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.io.Serializable;
 import java.util.ArrayList;
@@ -49,9 +50,9 @@ public final class MeasuredPolar implements SectionPolar, Serializable {
   public record Point(double reynolds, double lift, double drag, double angle, double moment) implements Serializable {
     /** Refuses what cannot have been measured. */
     public Point {
-      Arguments.positive(reynolds, "Reynolds number");
-      Arguments.finite(lift, "lift coefficient");
-      Arguments.positive(drag, "drag coefficient");
+      Door.positive(reynolds, "Reynolds number");
+      Door.finite(lift, "lift coefficient");
+      Door.positive(drag, "drag coefficient");
     }
 
     /**
@@ -83,7 +84,7 @@ public final class MeasuredPolar implements SectionPolar, Serializable {
      * @return the point
      */
     public Point withMoment(double measured) {
-      return new Point(reynolds, lift, drag, angle, Arguments.finite(measured, "moment coefficient"));
+      return new Point(reynolds, lift, drag, angle, Door.finite(measured, "moment coefficient"));
     }
   }
 

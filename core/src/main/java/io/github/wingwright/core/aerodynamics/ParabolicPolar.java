@@ -4,6 +4,7 @@ package io.github.wingwright.core.aerodynamics;
 import io.github.wingwright.core.basis.Formula;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.NamedUnit;
 
 /**
@@ -32,10 +33,10 @@ public record ParabolicPolar(double leastDrag, double factor, double leastDragLi
 
   /** Refuses a parabola that is none. */
   public ParabolicPolar {
-    Arguments.positive(leastDrag, "least drag coefficient");
-    Arguments.positive(factor, "factor of drag due to lift");
-    Arguments.finite(leastDragLift, "lift coefficient of least drag");
-    Arguments.positive(greatestLift, "greatest lift coefficient");
+    Door.positive(leastDrag, "least drag coefficient");
+    Door.positive(factor, "factor of drag due to lift");
+    Door.finite(leastDragLift, "lift coefficient of least drag");
+    Door.positive(greatestLift, "greatest lift coefficient");
   }
 
   /**

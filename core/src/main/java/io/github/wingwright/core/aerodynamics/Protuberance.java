@@ -5,6 +5,7 @@ import io.github.wingwright.core.basis.Band;
 import io.github.wingwright.core.basis.Formula;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.quantity.Area;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
 
@@ -128,8 +129,8 @@ public enum Protuberance {
    * @return the component
    */
   public ItemDrag sheltered(String name, Area frontalArea, Length height, Length layer) {
-    Arguments.positive(height.si(), "height of " + name + " in metres");
-    Arguments.positive(layer.si(), "thickness of the layer at " + name + " in metres");
+    Door.positive(height.si(), "height of " + name + " in metres");
+    Door.positive(layer.si(), "thickness of the layer at " + name + " in metres");
     double shelter = height.si() < layer.si() ? shelterTurbulent(height.si(), layer.si()) : 1.0;
     return DragComponent.protuberance(name, shelter * coefficient(), frontalArea, source());
   }

@@ -7,6 +7,7 @@ import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Area;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import java.util.ArrayList;
 import java.util.List;
@@ -43,13 +44,13 @@ public record SurfaceDrag(
 
   /** Refuses what is not a surface. */
   public SurfaceDrag {
-    Arguments.positive(chord, "mean chord of " + name + " in metres");
-    Arguments.within(thickness, 0.0, 0.5, "thickness ratio of " + name);
-    Arguments.within(thicknessPosition, 0.05, 0.95, "place of greatest thickness of " + name);
-    Arguments.within(sweep, -1.4, 1.4, "sweep of " + name + " in radians");
-    Arguments.positive(wettedArea, "wetted area of " + name + " in square metres");
-    Arguments.within(interference, 0.9, 3.0, "interference factor of " + name);
-    Arguments.within(excess, 1.0, 2.0, "factor of the excess of the form factor of " + name);
+    Door.positive(chord, "mean chord of " + name + " in metres");
+    Door.within(thickness, 0.0, 0.5, "thickness ratio of " + name);
+    Door.within(thicknessPosition, 0.05, 0.95, "place of greatest thickness of " + name);
+    Door.within(sweep, -1.4, 1.4, "sweep of " + name + " in radians");
+    Door.positive(wettedArea, "wetted area of " + name + " in square metres");
+    Door.within(interference, 0.9, 3.0, "interference factor of " + name);
+    Door.within(excess, 1.0, 2.0, "factor of the excess of the form factor of " + name);
   }
 
   /**

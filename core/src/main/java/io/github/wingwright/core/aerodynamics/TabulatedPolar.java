@@ -2,6 +2,7 @@
 package io.github.wingwright.core.aerodynamics;
 
 import io.github.wingwright.core.basis.Interval;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.NamedUnit;
 
 /**
@@ -34,8 +35,8 @@ public final class TabulatedPolar implements DragPolar {
           "a polar needs as many drags as lifts and at least two, has " + lift.length + " and " + drag.length);
     }
     for (int i = 0; i < lift.length; i++) {
-      Arguments.finite(lift[i], "lift coefficient");
-      Arguments.positive(drag[i], "drag coefficient");
+      Door.finite(lift[i], "lift coefficient");
+      Door.positive(drag[i], "drag coefficient");
       if (i > 0 && !(lift[i] > lift[i - 1])) {
         throw new IllegalArgumentException("lifts must rise, were " + lift[i - 1] + " then " + lift[i]);
       }

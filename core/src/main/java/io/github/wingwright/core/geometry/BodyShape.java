@@ -263,7 +263,7 @@ public interface BodyShape {
    * @throws IllegalArgumentException if the family has no such body
    */
   default Volume volume(Length length, Length diameter) {
-    Door.body(this, length, diameter);
+    BodyFit.check(this, length, diameter);
     return Volume.cubicMetres(volume(length.si(), diameter.si()));
   }
 
@@ -276,7 +276,7 @@ public interface BodyShape {
    * @throws IllegalArgumentException if the family has no such body
    */
   default Area wettedArea(Length length, Length diameter) {
-    Door.body(this, length, diameter);
+    BodyFit.check(this, length, diameter);
     return Area.squareMetres(wettedArea(length.si(), diameter.si()));
   }
 

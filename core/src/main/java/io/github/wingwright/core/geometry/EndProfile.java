@@ -6,6 +6,7 @@ import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.numerics.Quadrature;
 import io.github.wingwright.core.numerics.Tolerance;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.io.Serializable;
 import java.util.function.DoubleUnaryOperator;

@@ -3,6 +3,7 @@ package io.github.wingwright.core.geometry;
 
 import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Area;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Volume;
 import java.io.Serializable;
@@ -19,7 +20,7 @@ public record Fuselage(BodyShape shape, Length length, Length diameter) implemen
 
   /** Refuses a body that its family cannot form. */
   public Fuselage {
-    Door.body(shape, length, diameter);
+    BodyFit.check(shape, length, diameter);
   }
 
   /**

@@ -7,6 +7,7 @@ import io.github.wingwright.core.numerics.Minimum;
 import io.github.wingwright.core.numerics.Quadrature;
 import io.github.wingwright.core.numerics.Tolerance;
 import io.github.wingwright.core.quantity.Area;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import java.io.Serializable;
 import java.util.List;

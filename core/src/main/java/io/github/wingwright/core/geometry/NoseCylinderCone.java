@@ -3,6 +3,7 @@ package io.github.wingwright.core.geometry;
 
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
+import io.github.wingwright.core.quantity.Door;
 import java.io.Serializable;
 
 /**

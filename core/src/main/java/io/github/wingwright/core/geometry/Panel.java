@@ -2,6 +2,7 @@
 package io.github.wingwright.core.geometry;
 
 import io.github.wingwright.core.quantity.Angle;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import java.io.Serializable;
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.geometry;
 
+import io.github.wingwright.core.quantity.Door;
+
 
 /**
  * A rectangle w × h with corners of radius r, a multiple of half its shorter side.

@@ -3,6 +3,7 @@ package io.github.wingwright.core.geometry;
 
 import io.github.wingwright.core.numerics.Quadrature;
 import io.github.wingwright.core.numerics.Tolerance;
+import io.github.wingwright.core.quantity.Door;
 import org.jspecify.annotations.Nullable;
 
 /**

@@ -3,6 +3,7 @@ package io.github.wingwright.core.mass;
 
 import io.github.wingwright.core.basis.Formula;
 import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.quantity.MomentOfInertia;

@@ -4,6 +4,7 @@ package io.github.wingwright.core.mass;
 import io.github.wingwright.core.basis.Band;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.geometry.Placement;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
 import java.io.Serializable;
@@ -27,7 +28,7 @@ public final class MassItem implements Serializable {
   private final Source source;
 
   private MassItem(String name, Band mass, Placement centreOfGravity, Inertia ownInertia, Source source) {
-    this.name = Door.named(name, "a mass item");
+    this.name = Door.said(name, "name of a mass item");
     if (!(mass.low() >= 0.0) || !(mass.high() < Double.POSITIVE_INFINITY)) {
       throw new IllegalArgumentException(
           "mass of " + name + " must be finite and not negative, was " + mass.interval().format(Mass.KILOGRAM));

@@ -4,6 +4,7 @@ package io.github.wingwright.core.mass;
 import io.github.wingwright.core.basis.Band;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.quantity.Density;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Pressure;
 import java.io.Serializable;
 import java.util.Optional;
@@ -33,7 +34,7 @@ public final class Material implements Serializable {
       @Nullable Band elasticModulus,
       Source source,
       @Nullable Source elasticModulusSource) {
-    this.name = Door.named(name, "a material");
+    this.name = Door.said(name, "name of a material");
     this.density = density;
     this.elasticModulus = elasticModulus;
     this.source = source;

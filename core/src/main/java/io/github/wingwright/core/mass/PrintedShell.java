@@ -10,6 +10,7 @@ import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.geometry.Placement;
 import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Density;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.quantity.NamedUnit;

@@ -9,6 +9,7 @@ import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Strength;
 import io.github.wingwright.core.geometry.BodyShape;
 import io.github.wingwright.core.quantity.Angle;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.quantity.NamedUnit;

@@ -5,6 +5,7 @@ import io.github.wingwright.core.basis.Formula;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.mass.Material;
 import io.github.wingwright.core.quantity.Density;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.FlexuralRigidity;
 import io.github.wingwright.core.quantity.Force;
 import io.github.wingwright.core.quantity.Length;

@@ -4,6 +4,7 @@ package io.github.wingwright.core.sizing;
 import io.github.wingwright.core.basis.Consideration;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Strength;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 
 /**

@@ -2,6 +2,7 @@
 package io.github.wingwright.core.sizing;
 
 import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
 

@@ -5,6 +5,7 @@ import io.github.wingwright.core.basis.Consideration;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Strength;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.FlexuralRigidity;
 import io.github.wingwright.core.quantity.Force;
 import io.github.wingwright.core.quantity.Length;

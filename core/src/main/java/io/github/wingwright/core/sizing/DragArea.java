@@ -8,6 +8,7 @@ import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.geometry.BodyShape;
 import io.github.wingwright.core.geometry.Fuselage;
 import io.github.wingwright.core.quantity.Angle;
+import io.github.wingwright.core.quantity.Door;
 import java.util.List;
 import java.util.Optional;
 

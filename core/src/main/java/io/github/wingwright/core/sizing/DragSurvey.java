@@ -7,6 +7,7 @@ import io.github.wingwright.core.geometry.Fuselage;
 import io.github.wingwright.core.numerics.Minimum;
 import io.github.wingwright.core.numerics.Tolerance;
 import io.github.wingwright.core.quantity.Area;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Volume;

@@ -10,6 +10,7 @@ import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Sized;
 import io.github.wingwright.core.geometry.BodyShape;
 import io.github.wingwright.core.geometry.Fuselage;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.ArrayList;

@@ -6,6 +6,7 @@ import io.github.wingwright.core.basis.Formula;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Strength;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Force;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;

@@ -6,6 +6,7 @@ import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Strength;
 import io.github.wingwright.core.quantity.Acceleration;
 import io.github.wingwright.core.quantity.Density;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.KinematicViscosity;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;

@@ -233,7 +233,7 @@ class MassStatementTest {
     refuses(
         () -> MassItem.of("tail", new Band(-1, 0, 1), TAIL.centreOfGravity()),
         "mass of tail must be finite and not negative, was -1 to 1 kg");
-    refuses(() -> MassItem.of("", grams(1), TAIL.centreOfGravity()), "a mass item must have a name, was blank");
+    refuses(() -> MassItem.of("", grams(1), TAIL.centreOfGravity()), "name of a mass item must be said, was blank");
     refuses(
         () -> MassItem.of("tail", grams(1), Placement.at(metres(1).times(Double.POSITIVE_INFINITY), Length.ZERO)),
         "x of tail must be finite, was ∞");

@@ -86,7 +86,7 @@ class MaterialsTest {
         .withMessage("density of air must be positive, was 0 kg/m³");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> Material.of(" ", gramsPerCubicCentimetre(1), Source.BRIEF))
-        .withMessage("a material must have a name, was blank");
+        .withMessage("name of a material must be said, was blank");
     assertThatIllegalArgumentException()
         .isThrownBy(
             () ->
