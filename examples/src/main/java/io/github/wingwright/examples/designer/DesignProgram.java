@@ -99,6 +99,7 @@ public final class DesignProgram {
     Map<String, String> files = new LinkedHashMap<>();
     files.put("report.html", report.report().toHtml());
     files.put("three-view.svg", report.threeView().document());
+    files.put("fuselage-range.svg", report.fuselageRange().document());
     files.put("section.svg", report.sectionPicture().document());
     files.put("section.txt", DesignData.coordinates(design.aircraft().airframe().wing().section()));
     files.put("design.json", DesignData.json(design));

@@ -77,6 +77,12 @@ final class DesignReport {
     return SectionPicture.draw(wing.section(), wing.planform().rootChord(), units.length());
   }
 
+  Svg fuselageRange() {
+    Length diameter = design.aircraft().airframe().fuselage().diameter();
+    return RangePicture.draw(
+        design.sizedFuselage().range(), diameter.si(), "chosen: " + diameter.format(units.length(), 3));
+  }
+
   private Chapter asked() {
     DesignBrief asked = design.brief();
     List<List<String>> rows = new ArrayList<>();
@@ -119,12 +125,10 @@ final class DesignReport {
 
   private Chapter fuselage() {
     Sized<Fuselage> sized = design.sizedFuselage();
-    Length diameter = design.aircraft().airframe().fuselage().diameter();
-    Svg picture = RangePicture.draw(sized.range(), diameter.si(), "chosen: " + diameter.format(units.length(), 3));
     List<Block> blocks = new ArrayList<>();
     blocks.add(
         new Block.Picture(
-            picture.element(),
+            fuselageRange().element(),
             "Each bar is what one consideration leaves of the diameter; the tinted part is what all of them leave."));
     if (sized.range().isEmpty()) {
       blocks.add(new Block.Paragraph("The considerations clash:"));

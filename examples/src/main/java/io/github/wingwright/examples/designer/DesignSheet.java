@@ -119,7 +119,7 @@ final class DesignSheet {
     }
     lines.add(pad("Ranges", 17) + String.join("; ", ranges()));
     lines.add(pad("Throw", 17) + design.throwCheck().verdict().words());
-    lines.add(pad("With a plate wing", 17) + " " + alternative());
+    lines.add(pad("Plate as wing", 17) + alternative());
     lines.add(pad("Findings", 17) + counts());
     return lines;
   }
