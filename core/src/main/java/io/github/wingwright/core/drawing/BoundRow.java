@@ -117,8 +117,8 @@ final class BoundRow {
     Pen pen = new Pen(colour, 0.35, applies ? tint(bound.strength()) : "#ffffff", applies ? "" : "1.2 0.8");
     double half = 0.5 * RangePicture.BAR;
     double point = Math.min(half, 0.5 * (to - from));
-    double inLeft = Double.isInfinite(interval.lower()) ? point : 0.0;
-    double inRight = Double.isInfinite(interval.upper()) ? point : 0.0;
+    double inLeft = isOpen(interval.lower()) ? point : 0.0;
+    double inRight = isOpen(interval.upper()) ? point : 0.0;
     // An end drawn to a point is open.
     double[] x = {from, from + inLeft, to - inRight, to, to - inRight, from + inLeft};
     double[] py = {y, y - half, y - half, y, y + half, y + half};
@@ -160,8 +160,13 @@ final class BoundRow {
     }
   }
 
+  /** An end that lies outside the picture is drawn like one that is not there. */
+  private boolean isOpen(double end) {
+    return Double.isInfinite(end) || end > axis.high() || end < axis.low();
+  }
+
   private String end(double value) {
-    return Double.isFinite(value) ? NamedUnit.NUMBER.format(unit.fromSi(value), 4) : "";
+    return isOpen(value) ? "" : NamedUnit.NUMBER.format(unit.fromSi(value), 4);
   }
 
   private String ground() {
