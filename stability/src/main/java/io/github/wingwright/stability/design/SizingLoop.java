@@ -83,7 +83,7 @@ public final class SizingLoop {
       before = mass;
       mass = balance.mass();
       if (Math.abs(change) <= SETTLED * mass) {
-        return new DesignEvaluation(brief, making, wing, fuselage, quick, balance).design();
+        return new DesignEvaluation(new SizedGlider(brief, making, wing, fuselage, quick, balance)).design();
       }
     }
     throw ConvergenceException.atValues(
