@@ -65,7 +65,8 @@ public final class DesignProgram {
       DesignFolder.write(folder, files);
       out.println(brief.title());
       new DesignSheet(design, brief.units()).lines().forEach(out::println);
-      out.println(folder + ": " + String.join(", ", files.keySet()));
+      out.println(folder + ":");
+            out.println("  " + String.join(", ", files.keySet()));
       return 0;
     } catch (BriefException e) {
       err.println(e.getMessage());

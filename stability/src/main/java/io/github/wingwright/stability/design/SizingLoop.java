@@ -24,6 +24,9 @@ public final class SizingLoop {
   /** Relative change of the mass at which it counts as settled. */
   private static final double SETTLED = 1e-10;
 
+  /** A step of the secant is taken if it changes the mass by less than this factor. */
+  private static final double WILDEST_STEP = 2.0;
+
   private static final int MOST_ROUNDS = 100;
 
   /** A mass that grows beyond this one will not come back [kg]. */
@@ -71,6 +74,7 @@ public final class SizingLoop {
   public Design solve() {
     double mass = FIRST_MASS;
     double before = mass;
+    double changeBefore = Double.NaN;
     int round = 0;
     while (round < MOST_ROUNDS && mass < HOPELESS) {
       round++;
@@ -80,13 +84,25 @@ public final class SizingLoop {
       QuickDesign quick = new QuickDesign(brief, wing.value(), fuselage.value());
       QuickDesign.Balance balance = quick.balance(mass);
       double change = balance.mass() - mass;
-      before = mass;
-      mass = balance.mass();
       if (Math.abs(change) <= SETTLED * mass) {
         return new DesignEvaluation(new SizedGlider(brief, making, wing, fuselage, quick, balance)).design();
       }
+      double next = next(before, changeBefore, mass, change);
+      before = mass;
+      changeBefore = change;
+      mass = next;
     }
     throw ConvergenceException.atValues(
         "the mass of the design would not settle (kg, last two)", round, mass - before, before, mass);
+  }
+
+  /**
+   * The mass to try next: where the change would vanish on the straight line through the last two rounds, if that is no wild
+   * step; else simply the mass that came out. A wing whose area follows the mass settles slowly by repetition alone.
+   */
+  private static double next(double before, double changeBefore, double mass, double change) {
+    double secant = mass - change * (mass - before) / (change - changeBefore);
+    boolean tame = secant > mass / WILDEST_STEP && secant < mass * WILDEST_STEP;
+    return tame ? secant : mass + change;
   }
 }

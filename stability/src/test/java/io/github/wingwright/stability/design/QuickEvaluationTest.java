@@ -45,7 +45,7 @@ class QuickEvaluationTest {
   void agreesWithTheFullDesignOfAWingThatGrowsWithTheMass() {
     WingSizing wing =
         WingSizing.open()
-            .wingLoading(WingLoading.kilogramsPerSquareMetre(2.4))
+            .wingLoading(WingLoading.kilogramsPerSquareMetre(1.1))
             .aspectRatio(6)
             .taperRatio(0.6)
             .section(Briefs.LENS);
