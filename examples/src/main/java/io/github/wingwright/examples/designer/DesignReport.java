@@ -52,6 +52,7 @@ final class DesignReport {
     chapters.add(fuselage());
     chapters.add(wing());
     chapters.add(section());
+    chapters.add(new SectionChapter(design).chapter());
     chapters.add(masses());
     chapters.add(balance());
     chapters.add(drag());

@@ -3,7 +3,11 @@ package io.github.wingwright.examples.designer;
 
 import io.github.wingwright.airfoils.ComposedSection;
 import io.github.wingwright.airfoils.Naca4;
+import io.github.wingwright.airfoils.viscous.ComputedPolar;
+import io.github.wingwright.airfoils.viscous.ViscousMethod;
+import io.github.wingwright.core.ConvergenceException;
 import io.github.wingwright.core.aerodynamics.EstimatedPolar;
+import io.github.wingwright.core.aerodynamics.SectionPolar;
 import io.github.wingwright.core.atmosphere.AirState;
 import io.github.wingwright.core.atmosphere.Atmosphere;
 import io.github.wingwright.core.basis.Consideration;
@@ -64,6 +68,12 @@ record GliderBrief(DesignBrief brief, String title, String purpose, Making makin
     NOSE_CYLINDER_CONE
   }
 
+  /** Where the drag of the wing's section comes from. */
+  private enum Polar {
+    ESTIMATED,
+    COMPUTED
+  }
+
   /** How the diameter is chosen if the brief does not give it. */
   private enum Choice {
     NEAREST_TO_TARGETS,
@@ -78,6 +88,8 @@ record GliderBrief(DesignBrief brief, String title, String purpose, Making makin
 
   private static final double SPEED_RATIO = 1.2;
   private static final double LEAST_REYNOLDS = 20_000.0;
+  /** What a small glider's wing meets from its stall to its throw. */
+  private static final Interval COMPUTED_RANGE = Interval.between(15_000.0, 200_000.0);
   private static final double USABLE_LIFT = 0.8;
 
   /**
@@ -240,6 +252,8 @@ record GliderBrief(DesignBrief brief, String title, String purpose, Making makin
     if (sweep.isPresent()) {
       wing = wing.quarterChordSweep(sweep.get().quantity(Angle.KIND, "-20°", "30°"));
     }
+    Optional<Field> polarField = field.optional("polar");
+    Polar polar = polarField.map(f -> f.choice(Polar.class)).orElse(Polar.ESTIMATED);
     int walls = (int) field.optional("walls").map(f -> whole(f, 1, 20)).orElse(1.0).doubleValue();
     double infill = field.optional("infill").map(f -> f.number(Interval.between(0.0, 1.0))).orElse(0.0);
     int pieces = (int) field.optional("pieces_of_each_half").map(f -> whole(f, 1, 10)).orElse(1.0).doubleValue();
@@ -258,7 +272,17 @@ record GliderBrief(DesignBrief brief, String title, String purpose, Making makin
     Function<Mass, WingSizing> byMass =
         mass ->
             asked.considering(WingConsiderations.fliesWhenThrown(launch, SPEED_RATIO, USABLE_LIFT, air.density(), mass));
-    return brief.wing(byMass).wingPolar(EstimatedPolar.of(section)).wingWalls(walls, infill);
+    SectionPolar known =
+        polar == Polar.ESTIMATED ? EstimatedPolar.of(section) : polarField.orElseThrow().as(f -> computed(f, section));
+    return brief.wing(byMass).wingPolar(known).wingWalls(walls, infill);
+  }
+
+  private static SectionPolar computed(Field field, Naca4 section) {
+    try {
+      return ComputedPolar.of(ViscousMethod.of(section), COMPUTED_RANGE);
+    } catch (ConvergenceException none) {
+      throw field.error("must be estimated for this section, because the computation fails: " + none.getMessage());
+    }
   }
 
   private static double whole(Field field, int least, int most) {

@@ -13,6 +13,7 @@ import io.github.wingwright.core.performance.GlidePerformance;
 import io.github.wingwright.core.performance.ThrowCheck;
 import io.github.wingwright.stability.LateralStability;
 import io.github.wingwright.stability.NeutralPoint;
+import io.github.wingwright.stability.PitchModel;
 import io.github.wingwright.stability.StaticMargin;
 import io.github.wingwright.stability.Trim;
 import java.util.ArrayList;
@@ -32,6 +33,7 @@ public final class Design {
   private final Sized<Wing> wing;
   private final Sized<Fuselage> fuselage;
   private final Aircraft aircraft;
+  private final PitchModel pitchModel;
   private final NeutralPoint neutralPoint;
   private final StaticMargin staticMargin;
   private final GlidePerformance glide;
@@ -48,6 +50,7 @@ public final class Design {
       Sized<Wing> wing,
       Sized<Fuselage> fuselage,
       Aircraft aircraft,
+      PitchModel pitchModel,
       NeutralPoint neutralPoint,
       StaticMargin staticMargin,
       GlidePerformance glide,
@@ -62,6 +65,7 @@ public final class Design {
     this.wing = wing;
     this.fuselage = fuselage;
     this.aircraft = aircraft;
+    this.pitchModel = pitchModel;
     this.neutralPoint = neutralPoint;
     this.staticMargin = staticMargin;
     this.glide = glide;
@@ -108,6 +112,15 @@ public final class Design {
    */
   public Aircraft aircraft() {
     return aircraft;
+  }
+
+  /**
+   * With what its balance and trim are reckoned: airframe, methods and section data.
+   *
+   * @return the model
+   */
+  public PitchModel pitchModel() {
+    return pitchModel;
   }
 
   /**

@@ -96,6 +96,7 @@ final class DesignEvaluation {
         sized.wing(),
         sized.fuselage(),
         new Aircraft(airframe, masses),
+        pitch,
         neutralPoint,
         margin,
         glide,
