@@ -327,7 +327,7 @@ record GliderBrief(DesignBrief brief, String title, String purpose, Making makin
                   .considering(Considerations.finenessWithin(least, most, Source.COMMON_PRACTICE))
                   .considering(Considerations.diameterNear(multiple, wing.maximumThickness()))
                   .considering(Considerations.tailArmAtLeast(leastArm, 0.5))
-                  .considering(tailMovement(wing, movement, shell, launch));
+                  .considering(tailMovement(wing, movement, shell, launch, brief.air().density()));
           if (contents.isPresent()) {
             sized = contents.get().on(sized);
           }
@@ -344,8 +344,7 @@ record GliderBrief(DesignBrief brief, String title, String purpose, Making makin
 
   /** The tail load of the throw: a tenth of the weight at the stall, times (V/V_s)² with the usual ratio squared. */
   private static Consideration tailMovement(
-      Wing wing, double movement, BodyShell shell, Speed launch) {
-    Density air = Density.kilogramsPerCubicMetre(1.2);
+      Wing wing, double movement, BodyShell shell, Speed launch, Density air) {
     double lift = 0.5 * air.si() * launch.si() * launch.si() * USABLE_LIFT * wing.planform().area().si();
     Force load = Force.newtons(lift * TAIL_LOAD_AT_STALL);
     return Considerations.tailDeflectionAtMost(load, 0.5, movement, shell);
