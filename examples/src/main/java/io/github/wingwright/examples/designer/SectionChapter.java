@@ -50,12 +50,13 @@ final class SectionChapter {
     String unsolved = "";
     if (design.aircraft().airframe().wing().section() instanceof ComposedSection section) {
       List<ViscousPoint> points = ViscousMethod.of(section).polar(best.reynolds(), FROM, TO, STEP);
-      if (points.size() > 1) {
+      List<ViscousPoint> rising = beforeTheStall(points);
+      if (rising.size() > 1) {
         curves.add(
             new CurvePicture.Curve(
                 "boundary layers",
-                points.stream().map(ViscousPoint::liftCoefficient).toList(),
-                points.stream().map(ViscousPoint::dragCoefficient).toList(),
+                rising.stream().map(ViscousPoint::liftCoefficient).toList(),
+                rising.stream().map(ViscousPoint::dragCoefficient).toList(),
                 CurvePicture.Style.OTHER));
       }
       unsolved = words(points);
@@ -84,7 +85,7 @@ final class SectionChapter {
             List.of("section", "known by", "drag coefficient", "usable lift", "zero-lift angle", "L/D, likely", "L/D, may be"), rows()));
     blocks.add(
         new Block.Paragraph(
-            "Mass and planform stay as they are in this table. Compare within one way of knowing: the two ways differ by more than the sections do."));
+            "Mass and planform stay as they are in this table. Compare sections known in the same way."));
     return new Chapter("Section in the air", blocks);
   }
 
@@ -119,6 +120,18 @@ final class SectionChapter {
     return new CurvePicture.Point(label, point.liftCoefficient(), drag);
   }
 
+  /** The points up to the greatest lift: behind it the section has stalled, and the computation says little. */
+  private static List<ViscousPoint> beforeTheStall(List<ViscousPoint> points) {
+    List<ViscousPoint> rising = new ArrayList<>();
+    for (ViscousPoint point : points) {
+      if (!rising.isEmpty() && point.liftCoefficient() < rising.get(rising.size() - 1).liftCoefficient()) {
+        break;
+      }
+      rising.add(point);
+    }
+    return rising;
+  }
+
   /** What the computation could not say, angle by angle. */
   private static String words(List<ViscousPoint> points) {
     List<String> missing = new ArrayList<>();
@@ -150,7 +163,9 @@ final class SectionChapter {
     rows.add(row(plate.name(), "plate data", plate));
     for (ComposedSection section : candidates) {
       try {
-        rows.add(row(section.name(), "boundary layers", ComputedPolar.of(ViscousMethod.of(section), flown())));
+        SectionPolar polar = ComputedPolar.of(ViscousMethod.of(section), flown());
+        boolean certain = polar.findings(best.liftCoefficient(), best.reynolds()).isEmpty();
+        rows.add(row(section.name(), certain ? "boundary layers" : "boundary layers, uncertain", polar));
       } catch (ConvergenceException none) {
         rows.add(List.of(section.name(), "boundary layers", "did not converge", "–", "–", "–", "–"));
       }

@@ -75,6 +75,7 @@ public final class SizingLoop {
     double mass = FIRST_MASS;
     double before = mass;
     double changeBefore = Double.NaN;
+    double cameOut = mass;
     int round = 0;
     while (round < MOST_ROUNDS && mass < HOPELESS) {
       round++;
@@ -83,7 +84,8 @@ public final class SizingLoop {
       Sized<Fuselage> fuselage = brief.fuselage().apply(wing.value());
       QuickDesign quick = new QuickDesign(brief, wing.value(), fuselage.value());
       QuickDesign.Balance balance = quick.balance(mass);
-      double change = balance.mass() - mass;
+      cameOut = balance.mass();
+      double change = cameOut - mass;
       if (Math.abs(change) <= SETTLED * mass) {
         return new DesignEvaluation(new SizedGlider(brief, making, wing, fuselage, quick, balance)).design();
       }
@@ -93,7 +95,11 @@ public final class SizingLoop {
       mass = next;
     }
     throw ConvergenceException.atValues(
-        "the mass of the design would not settle (kg, last two)", round, mass - before, before, mass);
+        "the mass of the design would not settle (kg: the mass a round began with, and the one that came out)",
+        round,
+        changeBefore,
+        before,
+        cameOut);
   }
 
   /**
