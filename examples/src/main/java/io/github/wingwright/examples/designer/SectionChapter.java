@@ -3,14 +3,11 @@ package io.github.wingwright.examples.designer;
 
 import io.github.wingwright.airfoils.ComposedSection;
 import io.github.wingwright.airfoils.Naca4;
-import io.github.wingwright.airfoils.viscous.ComputedPolar;
 import io.github.wingwright.airfoils.viscous.ViscousMethod;
 import io.github.wingwright.airfoils.viscous.ViscousPoint;
-import io.github.wingwright.core.ConvergenceException;
 import io.github.wingwright.core.aerodynamics.EstimatedPolar;
 import io.github.wingwright.core.aerodynamics.SectionPolar;
 import io.github.wingwright.core.basis.Band;
-import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.drawing.CurvePicture;
 import io.github.wingwright.core.performance.GlidePerformance;
 import io.github.wingwright.core.performance.GlidePoint;
@@ -85,7 +82,7 @@ final class SectionChapter {
             List.of("section", "known by", "drag coefficient", "usable lift", "zero-lift angle", "L/D, likely", "L/D, may be"), rows()));
     blocks.add(
         new Block.Paragraph(
-            "Mass and planform stay as they are in this table. Compare sections known in the same way."));
+            "Mass and planform stay as they are in this table."));
     return new Chapter("Section in the air", blocks);
   }
 
@@ -161,15 +158,6 @@ final class SectionChapter {
     }
     SectionPolar plate = design.alternative().drag().section();
     rows.add(row(plate.name(), "plate data", plate));
-    for (ComposedSection section : candidates) {
-      try {
-        SectionPolar polar = ComputedPolar.of(ViscousMethod.of(section), flown());
-        boolean certain = polar.findings(best.liftCoefficient(), best.reynolds()).isEmpty();
-        rows.add(row(section.name(), certain ? "boundary layers" : "boundary layers, uncertain", polar));
-      } catch (ConvergenceException none) {
-        rows.add(List.of(section.name(), "boundary layers", "did not converge", "–", "–", "–", "–"));
-      }
-    }
     return rows;
   }
 
@@ -184,14 +172,6 @@ final class SectionChapter {
         chosen,
         chosen.withCamber(camber >= 0.03 ? camber - 0.02 : camber + 0.02),
         chosen.withThickness(thickness > 0.05 ? thickness - 0.02 : thickness + 0.02));
-  }
-
-  /** From the slowest to the fastest of the glide polar. */
-  private Interval flown() {
-    List<GlidePoint> polar = glide.polar(POINTS);
-    double one = polar.get(0).reynolds();
-    double other = polar.get(polar.size() - 1).reynolds();
-    return Interval.between(Math.max(5e3, Math.min(one, other)), Math.max(one, other));
   }
 
   private List<String> row(String name, String knownBy, SectionPolar polar) {
