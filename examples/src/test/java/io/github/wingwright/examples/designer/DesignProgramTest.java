@@ -255,4 +255,9 @@ class DesignProgramTest {
             assertThat(run.status()).as(wing).isZero();
         }
     }
+
+    @Test
+    void a_tail_arm_that_rounding_makes_too_short_is_a_finding() throws Exception {
+        assertThat(Files.readString(folder.resolve("design.json"))).contains("\"guideline\" : \"tail arm\"", "\"range_lower\" : 0.115");
+    }
 }

@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.stability.design;
 
+import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.basis.Guideline;
+import io.github.wingwright.core.basis.Interval;
+import io.github.wingwright.core.basis.Severity;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.geometry.Fuselage;
@@ -15,6 +18,9 @@ import io.github.wingwright.stability.TailVolume;
 
 /** The tails as they are made: plates that end with the fuselage. */
 final class TailPlates {
+  /** An arm that went through arithmetic may miss the least one by this [m]. */
+  private static final double ROUNDING = 1e-9;
+
   private final DesignBrief brief;
   private final Making making;
   private final DesignNumbers numbers;
@@ -36,6 +42,7 @@ final class TailPlates {
         numbers.add(
             "horizontal_tail.volume_coefficient",
             Step.of(TailVolume.HORIZONTAL, numbers.at("horizontal_tail.area_m2"), madeArm, numbers.step("S"), numbers.step("c̄")));
+    leastArm(madeArm);
     check(brief.aircraftClass().tailVolume(Tail.Role.HORIZONTAL), made);
     check(brief.aircraftClass().tailAspectRatio(Tail.Role.HORIZONTAL), numbers.at("horizontal_tail.aspect_ratio"));
     Length x = fuselage.length().minus(planform.rootChord());
@@ -107,6 +114,24 @@ final class TailPlates {
     Length rootChord = Length.metres(root.value());
     Length tipChord = Length.metres(tip.value());
     return mirrored ? Planform.tapered(span, rootChord, tipChord) : PartGeometry.fin(span, rootChord, tipChord);
+  }
+
+  /** The travel of the wing leaves the least arm; rounding to what can be made may take a little of it again. */
+  private void leastArm(Step made) {
+    double least = brief.leastTailArm().si();
+    if (made.value() < least - ROUNDING) {
+      numbers
+          .findings()
+          .add(
+              Finding.of(
+                  Severity.NOTE,
+                  "tail arm",
+                  "Rounding to what can be made leaves the tail arm a little short of what the brief asks for.",
+                  made.value(),
+                  Interval.atLeast(least),
+                  Length.MILLIMETRE,
+                  Source.BRIEF));
+    }
   }
 
   private void check(Guideline guideline, Step value) {
