@@ -9,8 +9,8 @@ package io.github.wingwright.airfoils;
  * with 6 % camber, so the two are named and never mixed silently.
  */
 public enum Construction {
-    /** Thickness perpendicular to the mean line, as the NACA sections are defined. */
-    PERPENDICULAR,
-    /** Thickness along the ordinate: the surface stays over its station. */
-    VERTICAL
+  /** Thickness perpendicular to the mean line, as the NACA sections are defined. */
+  PERPENDICULAR,
+  /** Thickness along the ordinate: the surface stays over its station. */
+  VERTICAL
 }

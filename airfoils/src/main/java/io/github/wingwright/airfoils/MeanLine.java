@@ -13,35 +13,35 @@ import java.io.Serializable;
  * <p>Example: {@code new FourDigitMeanLine(0.02, 0.4).ordinate(0.4)} is 0.02.
  */
 public interface MeanLine extends Serializable {
-    /** What this line is, in a few words. */
-    String name();
+  /** What this line is, in a few words. */
+  String name();
 
-    /**
-     * Height of the mean line above the chord line.
-     *
-     * @param x chord station [chords], 0 to 1
-     * @return ordinate [chords], positive upward
-     */
-    double ordinate(double x);
+  /**
+   * Height of the mean line above the chord line.
+   *
+   * @param x chord station [chords], 0 to 1
+   * @return ordinate [chords], positive upward
+   */
+  double ordinate(double x);
 
-    /**
-     * Slope of the mean line.
-     *
-     * @param x chord station [chords], 0 to 1
-     * @return dy/dx [1]
-     */
-    double slope(double x);
+  /**
+   * Slope of the mean line.
+   *
+   * @param x chord station [chords], 0 to 1
+   * @return dy/dx [1]
+   */
+  double slope(double x);
 
-    /**
-     * Second derivative of the mean line; at a break, the value aft of it.
-     *
-     * @param x chord station [chords], 0 to 1
-     * @return d²y/dx² [1/chord]
-     */
-    double secondDerivative(double x);
+  /**
+   * Second derivative of the mean line; at a break, the value aft of it.
+   *
+   * @param x chord station [chords], 0 to 1
+   * @return d²y/dx² [1/chord]
+   */
+  double secondDerivative(double x);
 
-    /** Interior stations, ascending, where a derivative of the line jumps; empty for a smooth line. */
-    default double[] breaks() {
-        return new double[0];
-    }
+  /** Interior stations, ascending, where a derivative of the line jumps; empty for a smooth line. */
+  default double[] breaks() {
+    return new double[0];
+  }
 }

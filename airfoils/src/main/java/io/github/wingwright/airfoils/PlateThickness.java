@@ -13,32 +13,32 @@ package io.github.wingwright.airfoils;
  * @param thickness thickness ratio t [chords], above 0, to 0.2
  */
 public record PlateThickness(double thickness) implements ThicknessForm {
-    public PlateThickness {
-        Checks.within("thickness ratio", Checks.positive("thickness ratio", thickness), 0, 0.2);
-    }
+  public PlateThickness {
+    Checks.within("thickness ratio", Checks.positive("thickness ratio", thickness), 0, 0.2);
+  }
 
-    @Override
-    public String name() {
-        return "plate of thickness " + Text.percent(thickness);
-    }
+  @Override
+  public String name() {
+    return "plate of thickness " + Text.percent(thickness);
+  }
 
-    @Override
-    public double halfThickness(double x) {
-        return x < thickness / 2 ? Math.sqrt(x * (thickness - x)) : thickness / 2;
-    }
+  @Override
+  public double halfThickness(double x) {
+    return x < thickness / 2 ? Math.sqrt(x * (thickness - x)) : thickness / 2;
+  }
 
-    @Override
-    public double slope(double x) {
-        return x < thickness / 2 ? (thickness / 2 - x) / Math.sqrt(x * (thickness - x)) : 0;
-    }
+  @Override
+  public double slope(double x) {
+    return x < thickness / 2 ? (thickness / 2 - x) / Math.sqrt(x * (thickness - x)) : 0;
+  }
 
-    @Override
-    public double noseRadius() {
-        return thickness / 2;
-    }
+  @Override
+  public double noseRadius() {
+    return thickness / 2;
+  }
 
-    @Override
-    public double[] breaks() {
-        return new double[] {thickness / 2};
-    }
+  @Override
+  public double[] breaks() {
+    return new double[] {thickness / 2};
+  }
 }

@@ -9,8 +9,8 @@ package io.github.wingwright.airfoils;
  * @param slopeAngle direction of the tangent, towards the trailing edge, from the chord line [rad]
  */
 public record SurfacePoint(double x, double y, double slopeAngle) {
-    /** Slope dy/dx of the surface; infinite where the tangent is vertical. */
-    public double slope() {
-        return Math.tan(slopeAngle);
-    }
+  /** Slope dy/dx of the surface; infinite where the tangent is vertical. */
+  public double slope() {
+    return Math.tan(slopeAngle);
+  }
 }

@@ -6,15 +6,15 @@ import java.math.MathContext;
 
 /** Locale-free text for names. */
 final class Text {
-    private Text() {}
+  private Text() {}
 
-    /** A fraction as a percentage without trailing zeros: 0.025 gives "2.5 %". */
-    static String percent(double fraction) {
-        return number(100 * fraction) + " %";
-    }
+  /** A fraction as a percentage without trailing zeros: 0.025 gives "2.5 %". */
+  static String percent(double fraction) {
+    return number(100 * fraction) + " %";
+  }
 
-    static String number(double value) {
-        BigDecimal rounded = new BigDecimal(value).round(new MathContext(4));
-        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
-    }
+  static String number(double value) {
+    BigDecimal rounded = new BigDecimal(value).round(new MathContext(4));
+    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+  }
 }

@@ -9,19 +9,19 @@ package io.github.wingwright.airfoils;
  * Real parts are made with neither: see {@link FourDigitThickness#withTrailingEdgeThickness(double)}.
  */
 public enum TrailingEdge {
-    /** As published: coefficient 0.1015, full gap 0.021 times the thickness ratio. */
-    OPEN(0.1015),
-    /** Closed to a sharp edge: coefficient 0.1036, no gap. */
-    CLOSED(0.1036);
+  /** As published: coefficient 0.1015, full gap 0.021 times the thickness ratio. */
+  OPEN(0.1015),
+  /** Closed to a sharp edge: coefficient 0.1036, no gap. */
+  CLOSED(0.1036);
 
-    private final double coefficient;
+  private final double coefficient;
 
-    TrailingEdge(double coefficient) {
-        this.coefficient = coefficient;
-    }
+  TrailingEdge(double coefficient) {
+    this.coefficient = coefficient;
+  }
 
-    /** The coefficient of x⁴ in the thickness form, 0.1015 or 0.1036. */
-    public double coefficient() {
-        return coefficient;
-    }
+  /** The coefficient of x⁴ in the thickness form, 0.1015 or 0.1036. */
+  public double coefficient() {
+    return coefficient;
+  }
 }

@@ -56,176 +56,176 @@ import org.openjdk.jmh.annotations.Warmup;
 @Fork(3)
 @SuppressWarnings("NullAway.Init") // JMH calls setUp before anything else
 public class DesignBenchmark {
-    private static final int GLIDERS = 64;
+  private static final int GLIDERS = 64;
 
-    /** Mass in the nose [g]: with the lighter one the glider needs ballast, and the search for its station is longer. */
-    @Param({"12", "0.5"})
-    double nose;
+  /** Mass in the nose [g]: with the lighter one the glider needs ballast, and the search for its station is longer. */
+  @Param({"12", "0.5"})
+  double nose;
 
-    private final double[] span = new double[GLIDERS];
-    private int next;
-    private SizingLoop loop = SizingLoop.of(DesignBrief.named("none"));
-    private GliderFamily family;
-    private QuickDesign objects;
-    private HandWrittenGlider hand;
+  private final double[] span = new double[GLIDERS];
+  private int next;
+  private SizingLoop loop = SizingLoop.of(DesignBrief.named("none"));
+  private GliderFamily family;
+  private QuickDesign objects;
+  private HandWrittenGlider hand;
 
-    @Setup
-    public void setUp() {
-        AirfoilSection section = Naca4.parse("4406");
-        AirfoilSection plate = ComposedSection.plate(0.02, 0.0);
-        TailBrief horizontal = new TailBrief(0.5, 3.5, 0.8);
-        TailBrief vertical = new TailBrief(0.035, 1.5, 0.7);
-        DesignBrief brief =
-                DesignBrief.named("benchmark")
-                        .air(Atmosphere.standard().at(metres(100)))
-                        .thrown(Speed.metresPerSecond(7), metres(1.6))
-                        .wing(
-                                WingSizing.forSpan(millimetres(410))
-                                        .aspectRatio(5.5)
-                                        .taperRatio(0.7)
-                                        .section(section)
-                                        .dihedral(Angle.degrees(8)))
-                        .wingPolar(EstimatedPolar.of(section))
-                        .fuselage(
-                                wing ->
-                                        FuselageSizing.of(BodyShape.capsule())
-                                                .considering(Considerations.finenessWithin(5, 20, Source.COMMON_PRACTICE))
-                                                .length(millimetres(300))
-                                                .diameter(millimetres(22)))
-                        .tails(plate, EstimatedPolar.of(plate), horizontal, vertical)
-                        .material(Materials.FOAMING_PLA)
-                        .carrying(
-                                MassItem.of("nose cap", Mass.grams(nose), Placement.at(millimetres(5), Length.ZERO)));
-        loop = SizingLoop.of(brief);
-        Design design = loop.solve();
-        family = GliderFamily.of(design);
-        objects = new QuickDesign(brief, design.sizedWing().value(), design.sizedFuselage().value());
-        hand = byHand(brief, section, plate, horizontal, vertical);
-        for (int i = 0; i < GLIDERS; i++) {
-            span[i] = 0.38 + 0.001 * i;
-            compare(span[i]);
-        }
+  @Setup
+  public void setUp() {
+    AirfoilSection section = Naca4.parse("4406");
+    AirfoilSection plate = ComposedSection.plate(0.02, 0.0);
+    TailBrief horizontal = new TailBrief(0.5, 3.5, 0.8);
+    TailBrief vertical = new TailBrief(0.035, 1.5, 0.7);
+    DesignBrief brief =
+        DesignBrief.named("benchmark")
+            .air(Atmosphere.standard().at(metres(100)))
+            .thrown(Speed.metresPerSecond(7), metres(1.6))
+            .wing(
+                WingSizing.forSpan(millimetres(410))
+                    .aspectRatio(5.5)
+                    .taperRatio(0.7)
+                    .section(section)
+                    .dihedral(Angle.degrees(8)))
+            .wingPolar(EstimatedPolar.of(section))
+            .fuselage(
+                wing ->
+                    FuselageSizing.of(BodyShape.capsule())
+                        .considering(Considerations.finenessWithin(5, 20, Source.COMMON_PRACTICE))
+                        .length(millimetres(300))
+                        .diameter(millimetres(22)))
+            .tails(plate, EstimatedPolar.of(plate), horizontal, vertical)
+            .material(Materials.FOAMING_PLA)
+            .carrying(
+                MassItem.of("nose cap", Mass.grams(nose), Placement.at(millimetres(5), Length.ZERO)));
+    loop = SizingLoop.of(brief);
+    Design design = loop.solve();
+    family = GliderFamily.of(design);
+    objects = new QuickDesign(brief, design.sizedWing().value(), design.sizedFuselage().value());
+    hand = byHand(brief, section, plate, horizontal, vertical);
+    for (int i = 0; i < GLIDERS; i++) {
+      span[i] = 0.38 + 0.001 * i;
+      compare(span[i]);
     }
+  }
 
-    private HandWrittenGlider byHand(
-            DesignBrief brief, AirfoilSection section, AirfoilSection plate, TailBrief h, TailBrief v) {
-        HandWrittenGlider g = new HandWrittenGlider();
-        g.rho = brief.air().density().kilogramsPerCubicMetre();
-        g.nu = brief.air().kinematicViscosity().si();
-        g.taper = 0.7;
-        g.k = section.area();
-        g.outline = section.perimeter();
-        g.outlineCentre = outlineCentre(section);
-        g.thickness = section.maximumThickness();
-        g.camber = section.maximumCamber();
-        g.designLift = designLift(section);
-        g.material = brief.material().density().kilogramsPerCubicMetre();
-        g.wingWall = brief.wingShell().wallThickness().metres();
-        g.bodyWall = brief.bodyShell().wallThickness().metres();
-        g.plate = g.material * brief.tailThickness().metres();
-        g.carriedMass = 1e-3 * nose;
-        g.carriedMoment = 1e-3 * nose * 5e-3;
-        g.margin = brief.staticMargin();
-        g.vh = h.volumeCoefficient();
-        g.ah = h.aspectRatio();
-        g.lh = h.taperRatio();
-        g.vv = v.volumeCoefficient();
-        g.av = v.aspectRatio();
-        g.lv = v.taperRatio();
-        g.tailOutline = plate.perimeter();
-        double t = plate.maximumThickness();
-        g.tailForm = 1 + 2 * t + 60 * t * t * t * t;
-        g.series = series(g.taper);
-        return g;
-    }
+  private HandWrittenGlider byHand(
+      DesignBrief brief, AirfoilSection section, AirfoilSection plate, TailBrief h, TailBrief v) {
+    HandWrittenGlider g = new HandWrittenGlider();
+    g.rho = brief.air().density().kilogramsPerCubicMetre();
+    g.nu = brief.air().kinematicViscosity().si();
+    g.taper = 0.7;
+    g.k = section.area();
+    g.outline = section.perimeter();
+    g.outlineCentre = outlineCentre(section);
+    g.thickness = section.maximumThickness();
+    g.camber = section.maximumCamber();
+    g.designLift = designLift(section);
+    g.material = brief.material().density().kilogramsPerCubicMetre();
+    g.wingWall = brief.wingShell().wallThickness().metres();
+    g.bodyWall = brief.bodyShell().wallThickness().metres();
+    g.plate = g.material * brief.tailThickness().metres();
+    g.carriedMass = 1e-3 * nose;
+    g.carriedMoment = 1e-3 * nose * 5e-3;
+    g.margin = brief.staticMargin();
+    g.vh = h.volumeCoefficient();
+    g.ah = h.aspectRatio();
+    g.lh = h.taperRatio();
+    g.vv = v.volumeCoefficient();
+    g.av = v.aspectRatio();
+    g.lv = v.taperRatio();
+    g.tailOutline = plate.perimeter();
+    double t = plate.maximumThickness();
+    g.tailForm = 1 + 2 * t + 60 * t * t * t * t;
+    g.series = series(g.taper);
+    return g;
+  }
 
-    private static double outlineCentre(AirfoilSection section) {
-        double[] x = new double[201];
-        double[] y = new double[201];
-        section.outline(x, y);
-        double length = 0;
-        double moment = 0;
-        for (int i = 1; i < x.length; i++) {
-            double ds = Math.hypot(x[i] - x[i - 1], y[i] - y[i - 1]);
-            length += ds;
-            moment += 0.5 * (x[i] + x[i - 1]) * ds;
-        }
-        return moment / length;
+  private static double outlineCentre(AirfoilSection section) {
+    double[] x = new double[201];
+    double[] y = new double[201];
+    section.outline(x, y);
+    double length = 0;
+    double moment = 0;
+    for (int i = 1; i < x.length; i++) {
+      double ds = Math.hypot(x[i] - x[i - 1], y[i] - y[i - 1]);
+      length += ds;
+      moment += 0.5 * (x[i] + x[i - 1]) * ds;
     }
+    return moment / length;
+  }
 
-    /** π times the first cosine coefficient of the slope of the mean line. */
-    private static double designLift(AirfoilSection section) {
-        int n = 200_000;
-        double sum = 0;
-        for (int i = 0; i < n; i++) {
-            double cosine = Math.cos(Math.PI * (i + 0.5) / n);
-            sum += section.camberSlope(0.5 * (1 - cosine)) * cosine;
-        }
-        return 2 * Math.PI * sum / n;
+  /** π times the first cosine coefficient of the slope of the mean line. */
+  private static double designLift(AirfoilSection section) {
+    int n = 200_000;
+    double sum = 0;
+    for (int i = 0; i < n; i++) {
+      double cosine = Math.cos(Math.PI * (i + 0.5) / n);
+      sum += section.camberSlope(0.5 * (1 - cosine)) * cosine;
     }
+    return 2 * Math.PI * sum / n;
+  }
 
-    /** The loss of the lifting line as a Chebyshev series over the logarithm of the aspect ratio, 1 to 60. */
-    private static double[] series(double taper) {
-        int n = 32;
-        double[] coefficient = new double[n];
-        for (int i = 0; i < n; i++) {
-            double angle = Math.PI * (i + 0.5) / n;
-            double aspectRatio = Math.exp(0.5 * Math.log(60.0) * (1 + Math.cos(angle)));
-            double value = LiftingLine.tapered(1.0, aspectRatio, taper).solve().inducedDragFactor();
-            for (int j = 0; j < n; j++) {
-                coefficient[j] += (j == 0 ? 1.0 : 2.0) / n * value * Math.cos(j * angle);
-            }
-        }
-        return coefficient;
+  /** The loss of the lifting line as a Chebyshev series over the logarithm of the aspect ratio, 1 to 60. */
+  private static double[] series(double taper) {
+    int n = 32;
+    double[] coefficient = new double[n];
+    for (int i = 0; i < n; i++) {
+      double angle = Math.PI * (i + 0.5) / n;
+      double aspectRatio = Math.exp(0.5 * Math.log(60.0) * (1 + Math.cos(angle)));
+      double value = LiftingLine.tapered(1.0, aspectRatio, taper).solve().inducedDragFactor();
+      for (int j = 0; j < n; j++) {
+        coefficient[j] += (j == 0 ? 1.0 : 2.0) / n * value * Math.cos(j * angle);
+      }
     }
+    return coefficient;
+  }
 
-    private void compare(double b) {
-        QuickEvaluation quick = family.evaluate(b, 5.5, 0.3, 0.022);
-        hand.evaluate(b, 5.5, 0.3, 0.022);
-        same("mass", quick.mass(), hand.mass);
-        same("ballast", quick.ballast(), hand.ballast);
-        same("station", quick.station(), hand.station);
-        same("centre of gravity", quick.centreOfGravity(), hand.xcg);
-        same("neutral point", quick.neutralPoint(), hand.xnp);
-        same("stall speed", quick.stallSpeed(), hand.stall);
-        same("lift to drag", quick.bestLiftToDrag(), hand.bestLiftToDrag);
-        same("best speed", quick.bestGlideSpeed(), hand.bestSpeed);
-        same("sink rate", quick.leastSinkRate(), hand.sinkRate);
-    }
+  private void compare(double b) {
+    QuickEvaluation quick = family.evaluate(b, 5.5, 0.3, 0.022);
+    hand.evaluate(b, 5.5, 0.3, 0.022);
+    same("mass", quick.mass(), hand.mass);
+    same("ballast", quick.ballast(), hand.ballast);
+    same("station", quick.station(), hand.station);
+    same("centre of gravity", quick.centreOfGravity(), hand.xcg);
+    same("neutral point", quick.neutralPoint(), hand.xnp);
+    same("stall speed", quick.stallSpeed(), hand.stall);
+    same("lift to drag", quick.bestLiftToDrag(), hand.bestLiftToDrag);
+    same("best speed", quick.bestGlideSpeed(), hand.bestSpeed);
+    same("sink rate", quick.leastSinkRate(), hand.sinkRate);
+  }
 
-    private static void same(String name, double library, double byHand) {
-        if (!(Math.abs(library - byHand) <= 1e-9 * Math.abs(library))) {
-            throw new IllegalStateException(name + " differs: library " + library + ", by hand " + byHand);
-        }
+  private static void same(String name, double library, double byHand) {
+    if (!(Math.abs(library - byHand) <= 1e-9 * Math.abs(library))) {
+      throw new IllegalStateException(name + " differs: library " + library + ", by hand " + byHand);
     }
+  }
 
-    private double nextSpan() {
-        next = (next + 1) % GLIDERS;
-        return span[next];
-    }
+  private double nextSpan() {
+    next = (next + 1) % GLIDERS;
+    return span[next];
+  }
 
-    /** The complete quick evaluation of a study's inner loop. */
-    @Benchmark
-    public QuickEvaluation library() {
-        return family.evaluate(nextSpan(), 5.5, 0.3, 0.022);
-    }
+  /** The complete quick evaluation of a study's inner loop. */
+  @Benchmark
+  public QuickEvaluation library() {
+    return family.evaluate(nextSpan(), 5.5, 0.3, 0.022);
+  }
 
-    /** The same arithmetic without the library. */
-    @Benchmark
-    public double byHand() {
-        hand.evaluate(nextSpan(), 5.5, 0.3, 0.022);
-        return hand.sinkRate;
-    }
+  /** The same arithmetic without the library. */
+  @Benchmark
+  public double byHand() {
+    hand.evaluate(nextSpan(), 5.5, 0.3, 0.022);
+    return hand.sinkRate;
+  }
 
-    /** The complete quick evaluation of one wing and fuselage, lifting line solved. */
-    @Benchmark
-    public QuickEvaluation ofObjects() {
-        return objects.evaluate();
-    }
+  /** The complete quick evaluation of one wing and fuselage, lifting line solved. */
+  @Benchmark
+  public QuickEvaluation ofObjects() {
+    return objects.evaluate();
+  }
 
-    /** The full design with all its workings and findings. */
-    @Benchmark
-    public Design fullDesign() {
-        return loop.solve();
-    }
+  /** The full design with all its workings and findings. */
+  @Benchmark
+  public Design fullDesign() {
+    return loop.solve();
+  }
 }

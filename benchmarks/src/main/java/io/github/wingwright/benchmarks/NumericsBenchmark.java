@@ -24,27 +24,27 @@ import org.openjdk.jmh.annotations.Warmup;
 @Measurement(iterations = 5, time = 1)
 @Fork(1)
 public class NumericsBenchmark {
-    private static final Tolerance TOLERANCE = Tolerance.relative(1e-12);
+  private static final Tolerance TOLERANCE = Tolerance.relative(1e-12);
 
-    private double two = 2;
+  private double two = 2;
 
-    @Benchmark
-    public double rootOfParabola() {
-        return Roots.find(x -> x * x - two, 1, 2, TOLERANCE);
-    }
+  @Benchmark
+  public double rootOfParabola() {
+    return Roots.find(x -> x * x - two, 1, 2, TOLERANCE);
+  }
 
-    @Benchmark
-    public double minimumOfParabola() {
-        return Minimum.within(x -> (x - two) * (x - two), 0, 10, TOLERANCE).argument();
-    }
+  @Benchmark
+  public double minimumOfParabola() {
+    return Minimum.within(x -> (x - two) * (x - two), 0, 10, TOLERANCE).argument();
+  }
 
-    @Benchmark
-    public double integralToTolerance() {
-        return Quadrature.integrate(x -> x * x * two, 0, 3, TOLERANCE).value();
-    }
+  @Benchmark
+  public double integralToTolerance() {
+    return Quadrature.integrate(x -> x * x * two, 0, 3, TOLERANCE).value();
+  }
 
-    @Benchmark
-    public double integralOnOnePanel() {
-        return Quadrature.onPanels(x -> x * x * two, 0, 3, 1);
-    }
+  @Benchmark
+  public double integralOnOnePanel() {
+    return Quadrature.onPanels(x -> x * x * two, 0, 3, 1);
+  }
 }

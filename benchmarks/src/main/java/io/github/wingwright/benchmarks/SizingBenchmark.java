@@ -39,40 +39,40 @@ import org.openjdk.jmh.annotations.Warmup;
 @Measurement(iterations = 5, time = 1)
 @Fork(1)
 public class SizingBenchmark {
-    private double length = 0.28;
+  private double length = 0.28;
 
-    private final BodyShell shell = BodyShell.of(Materials.PLA, Length.millimetres(0.8));
+  private final BodyShell shell = BodyShell.of(Materials.PLA, Length.millimetres(0.8));
 
-    private final FuselageSizing eight = FuselageSizing.of(BodyShape.capsule())
-            .considering(lengthAtMost(Length.millimetres(300)))
-            .considering(finenessWithin(6, 14))
-            .considering(diameterNear(2.5, Length.millimetres(4)))
-            .considering(enclosing(Volume.cubicCentimetres(60), packingFraction(0.6)))
-            .considering(tailArmAtLeast(Length.millimetres(130), 0.4))
-            .considering(bendingStiffnessAtLeast(FlexuralRigidity.newtonSquareMetres(12), shell))
-            .considering(diameterAtLeast(Length.millimetres(14)))
-            .considering(diameterAtMost(Length.millimetres(40)));
+  private final FuselageSizing eight = FuselageSizing.of(BodyShape.capsule())
+      .considering(lengthAtMost(Length.millimetres(300)))
+      .considering(finenessWithin(6, 14))
+      .considering(diameterNear(2.5, Length.millimetres(4)))
+      .considering(enclosing(Volume.cubicCentimetres(60), packingFraction(0.6)))
+      .considering(tailArmAtLeast(Length.millimetres(130), 0.4))
+      .considering(bendingStiffnessAtLeast(FlexuralRigidity.newtonSquareMetres(12), shell))
+      .considering(diameterAtLeast(Length.millimetres(14)))
+      .considering(diameterAtMost(Length.millimetres(40)));
 
-    private final FuselageSizing clashing =
-            eight.considering(enclosing(Volume.cubicCentimetres(400), packingFraction(0.6)));
+  private final FuselageSizing clashing =
+      eight.considering(enclosing(Volume.cubicCentimetres(400), packingFraction(0.6)));
 
-    @Benchmark
-    public double feasibleInterval() {
-        return eight.feasibleDiameters(length).lower();
-    }
+  @Benchmark
+  public double feasibleInterval() {
+    return eight.feasibleDiameters(length).lower();
+  }
 
-    @Benchmark
-    public FeasibleRange feasibleRange() {
-        return eight.diameterRange(Length.metres(length));
-    }
+  @Benchmark
+  public FeasibleRange feasibleRange() {
+    return eight.diameterRange(Length.metres(length));
+  }
 
-    @Benchmark
-    public FeasibleRegion feasibleRegion() {
-        return eight.region();
-    }
+  @Benchmark
+  public FeasibleRegion feasibleRegion() {
+    return eight.region();
+  }
 
-    @Benchmark
-    public FeasibleRegion emptyRegionExplained() {
-        return clashing.region();
-    }
+  @Benchmark
+  public FeasibleRegion emptyRegionExplained() {
+    return clashing.region();
+  }
 }

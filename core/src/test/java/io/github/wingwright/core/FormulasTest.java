@@ -8,8 +8,8 @@ import org.junit.jupiter.api.TestFactory;
 
 /** Every formula constant of core: its printed text gives what its method gives. */
 class FormulasTest {
-    @TestFactory
-    Stream<DynamicTest> every_formula_computes_what_it_prints() {
-        return FormulaCheck.ofFormulasIn("io.github.wingwright.core");
-    }
+  @TestFactory
+  Stream<DynamicTest> every_formula_computes_what_it_prints() {
+    return FormulaCheck.ofFormulasIn("io.github.wingwright.core");
+  }
 }

@@ -16,16 +16,16 @@ import io.github.wingwright.testing.ModuleExports;
 /** The rules of the house, for stability. */
 @AnalyzeClasses(packages = "io.github.wingwright.stability", importOptions = DoNotIncludeTests.class)
 class ArchitectureTest {
-    @ArchTest
-    static final ArchTests HOUSE_RULES = ArchTests.in(HouseRules.class);
+  @ArchTest
+  static final ArchTests HOUSE_RULES = ArchTests.in(HouseRules.class);
 
-    @ArchTest
-    static final ArchRule LAYERS = Layers.ARROWS_POINT_DOWN;
+  @ArchTest
+  static final ArchRule LAYERS = Layers.ARROWS_POINT_DOWN;
 
-    @ArchTest
-    static void every_package_is_exported(JavaClasses classes) {
-        assertThat(ModuleExports.of("io.github.wingwright.stability", "io.github.wingwright.stability"))
-                .as("exports of stability's module-info")
-                .isEqualTo(ModuleExports.packagesWithClasses(classes, "io.github.wingwright.stability"));
-    }
+  @ArchTest
+  static void every_package_is_exported(JavaClasses classes) {
+    assertThat(ModuleExports.of("io.github.wingwright.stability", "io.github.wingwright.stability"))
+        .as("exports of stability's module-info")
+        .isEqualTo(ModuleExports.packagesWithClasses(classes, "io.github.wingwright.stability"));
+  }
 }

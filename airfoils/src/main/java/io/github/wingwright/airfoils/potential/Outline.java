@@ -12,52 +12,52 @@ import io.github.wingwright.airfoils.Contour;
  * divides the error of lift by four (2412 at 4°: from 5.4·10⁻⁵ to 1.5·10⁻⁵).
  */
 final class Outline {
-    /** A trailing edge thinner than this [chords] is sharp. */
-    static final double SHARP = 1e-6;
+  /** A trailing edge thinner than this [chords] is sharp. */
+  static final double SHARP = 1e-6;
 
-    final int nodes;
-    final double[] x;
-    final double[] y;
-    final double[] length;
-    final double[] dirX;
-    final double[] dirY;
-    final boolean blunt;
+  final int nodes;
+  final double[] x;
+  final double[] y;
+  final double[] length;
+  final double[] dirX;
+  final double[] dirY;
+  final boolean blunt;
 
-    Outline(Contour contour) {
-        nodes = contour.size();
-        double[] px = contour.xs();
-        double[] py = contour.ys();
-        x = contour.xs();
-        y = contour.ys();
-        for (int i = 1; i < nodes - 1; i++) {
-            double tx = px[i + 1] - px[i - 1];
-            double ty = py[i + 1] - py[i - 1];
-            double bx = (px[i - 1] - 2 * px[i] + px[i + 1]) / 12;
-            double by = (py[i - 1] - 2 * py[i] + py[i + 1]) / 12;
-            double along = (bx * tx + by * ty) / (tx * tx + ty * ty);
-            x[i] -= bx - along * tx;
-            y[i] -= by - along * ty;
-        }
-        blunt = contour.trailingEdgeGap() > SHARP;
-        if (!blunt) {
-            x[0] = 0.5 * (x[0] + x[nodes - 1]);
-            y[0] = 0.5 * (y[0] + y[nodes - 1]);
-            x[nodes - 1] = x[0];
-            y[nodes - 1] = y[0];
-        }
-        length = new double[nodes - 1];
-        dirX = new double[nodes - 1];
-        dirY = new double[nodes - 1];
-        for (int j = 0; j < nodes - 1; j++) {
-            double ex = x[j + 1] - x[j];
-            double ey = y[j + 1] - y[j];
-            length[j] = Math.hypot(ex, ey);
-            if (!(length[j] > 0)) {
-                throw new IllegalArgumentException("the points of an outline must differ, point " + (j + 1)
-                        + " repeats the one before it at (" + x[j] + ", " + y[j] + ")");
-            }
-            dirX[j] = ex / length[j];
-            dirY[j] = ey / length[j];
-        }
+  Outline(Contour contour) {
+    nodes = contour.size();
+    double[] px = contour.xs();
+    double[] py = contour.ys();
+    x = contour.xs();
+    y = contour.ys();
+    for (int i = 1; i < nodes - 1; i++) {
+      double tx = px[i + 1] - px[i - 1];
+      double ty = py[i + 1] - py[i - 1];
+      double bx = (px[i - 1] - 2 * px[i] + px[i + 1]) / 12;
+      double by = (py[i - 1] - 2 * py[i] + py[i + 1]) / 12;
+      double along = (bx * tx + by * ty) / (tx * tx + ty * ty);
+      x[i] -= bx - along * tx;
+      y[i] -= by - along * ty;
     }
+    blunt = contour.trailingEdgeGap() > SHARP;
+    if (!blunt) {
+      x[0] = 0.5 * (x[0] + x[nodes - 1]);
+      y[0] = 0.5 * (y[0] + y[nodes - 1]);
+      x[nodes - 1] = x[0];
+      y[nodes - 1] = y[0];
+    }
+    length = new double[nodes - 1];
+    dirX = new double[nodes - 1];
+    dirY = new double[nodes - 1];
+    for (int j = 0; j < nodes - 1; j++) {
+      double ex = x[j + 1] - x[j];
+      double ey = y[j + 1] - y[j];
+      length[j] = Math.hypot(ex, ey);
+      if (!(length[j] > 0)) {
+        throw new IllegalArgumentException("the points of an outline must differ, point " + (j + 1)
+            + " repeats the one before it at (" + x[j] + ", " + y[j] + ")");
+      }
+      dirX[j] = ex / length[j];
+      dirY[j] = ey / length[j];
+    }
+  }
 }

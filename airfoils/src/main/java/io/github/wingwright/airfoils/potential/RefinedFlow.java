@@ -22,33 +22,33 @@ import java.util.Locale;
  * @param momentError estimate of its error, on the safe side
  */
 public record RefinedFlow(
-        Angle angleOfAttack,
-        double liftCoefficient,
-        double liftError,
-        double momentAboutQuarterChord,
-        double momentError) {
-    /**
-     * Two grids about a section.
-     *
-     * @param section any section
-     * @param panels panels of the coarser grid, at least 19; the finer one has twice as many
-     * @param angleOfAttack angle of attack
-     */
-    public static RefinedFlow of(ComposedSection section, int panels, Angle angleOfAttack) {
-        double angle = angleOfAttack.radians();
-        PanelMethod coarse = PanelMethod.of(section, panels);
-        PanelMethod fine = PanelMethod.of(section, 2 * panels);
-        double lift = fine.liftCoefficient(angle);
-        double liftStep = (lift - coarse.liftCoefficient(angle)) / 3;
-        double moment = fine.momentAboutQuarterChord(angle);
-        double momentStep = (moment - coarse.momentAboutQuarterChord(angle)) / 3;
-        return new RefinedFlow(angleOfAttack, lift + liftStep, Math.abs(liftStep), moment + momentStep,
-                Math.abs(momentStep));
-    }
+    Angle angleOfAttack,
+    double liftCoefficient,
+    double liftError,
+    double momentAboutQuarterChord,
+    double momentError) {
+  /**
+   * Two grids about a section.
+   *
+   * @param section any section
+   * @param panels panels of the coarser grid, at least 19; the finer one has twice as many
+   * @param angleOfAttack angle of attack
+   */
+  public static RefinedFlow of(ComposedSection section, int panels, Angle angleOfAttack) {
+    double angle = angleOfAttack.radians();
+    PanelMethod coarse = PanelMethod.of(section, panels);
+    PanelMethod fine = PanelMethod.of(section, 2 * panels);
+    double lift = fine.liftCoefficient(angle);
+    double liftStep = (lift - coarse.liftCoefficient(angle)) / 3;
+    double moment = fine.momentAboutQuarterChord(angle);
+    double momentStep = (moment - coarse.momentAboutQuarterChord(angle)) / 3;
+    return new RefinedFlow(angleOfAttack, lift + liftStep, Math.abs(liftStep), moment + momentStep,
+        Math.abs(momentStep));
+  }
 
-    @Override
-    public String toString() {
-        return String.format(Locale.ROOT, "cl %.6f ± %.0e, cm %.6f ± %.0e at %.2f°", liftCoefficient, liftError,
-                momentAboutQuarterChord, momentError, angleOfAttack.degrees());
-    }
+  @Override
+  public String toString() {
+    return String.format(Locale.ROOT, "cl %.6f ± %.0e, cm %.6f ± %.0e at %.2f°", liftCoefficient, liftError,
+        momentAboutQuarterChord, momentError, angleOfAttack.degrees());
+  }
 }

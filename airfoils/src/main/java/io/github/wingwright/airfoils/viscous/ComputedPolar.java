@@ -31,238 +31,238 @@ import java.util.Locale;
  * <p>The angle at which the grid is made runs in steps of 1°; a computation takes about a second on each Reynolds number.
  */
 public final class ComputedPolar implements SectionPolar, Serializable {
+  private static final long serialVersionUID = 1L;
+  private static final Source SOURCE =
+      Source.library("computed with coupled boundary layers; compared with wind tunnels on the validation page");
+  private static final double RATIO = 1.42;
+
+  private final String name;
+  private final double[] reynolds;
+  private final Curve[] curves;
+
+  private ComputedPolar(String name, double[] reynolds, Curve[] curves) {
+    this.name = name;
+    this.reynolds = reynolds;
+    this.curves = curves;
+  }
+
+  /** One polar: lift rising, with drag and whether the layers are attached. */
+  private static final class Curve implements Serializable {
     private static final long serialVersionUID = 1L;
-    private static final Source SOURCE =
-            Source.library("computed with coupled boundary layers; compared with wind tunnels on the validation page");
-    private static final double RATIO = 1.42;
 
-    private final String name;
-    private final double[] reynolds;
-    private final Curve[] curves;
+    final double[] lift;
+    final double[] drag;
+    final boolean[] attached;
+    final double zeroLift;
+    final double slope;
+    final double moment;
 
-    private ComputedPolar(String name, double[] reynolds, Curve[] curves) {
-        this.name = name;
-        this.reynolds = reynolds;
-        this.curves = curves;
+    Curve(double[] lift, double[] drag, boolean[] attached, double zeroLift, double slope, double moment) {
+      this.lift = lift;
+      this.drag = drag;
+      this.attached = attached;
+      this.zeroLift = zeroLift;
+      this.slope = slope;
+      this.moment = moment;
     }
 
-    /** One polar: lift rising, with drag and whether the layers are attached. */
-    private static final class Curve implements Serializable {
-        private static final long serialVersionUID = 1L;
-
-        final double[] lift;
-        final double[] drag;
-        final boolean[] attached;
-        final double zeroLift;
-        final double slope;
-        final double moment;
-
-        Curve(double[] lift, double[] drag, boolean[] attached, double zeroLift, double slope, double moment) {
-            this.lift = lift;
-            this.drag = drag;
-            this.attached = attached;
-            this.zeroLift = zeroLift;
-            this.slope = slope;
-            this.moment = moment;
-        }
-
-        private int cell(double cl) {
-            int i = 0;
-            while (i < lift.length - 2 && lift[i + 1] <= cl) {
-                i++;
-            }
-            return i;
-        }
-
-        double drag(double cl) {
-            int i = cell(cl);
-            double part = Math.min(Math.max((cl - lift[i]) / (lift[i + 1] - lift[i]), 0), 1);
-            return drag[i] + part * (drag[i + 1] - drag[i]);
-        }
-
-        boolean attached(double cl) {
-            int i = cell(cl);
-            return attached[i] && attached[i + 1];
-        }
-
-        double greatest() {
-            return lift[lift.length - 1];
-        }
+    private int cell(double cl) {
+      int i = 0;
+      while (i < lift.length - 2 && lift[i + 1] <= cl) {
+        i++;
+      }
+      return i;
     }
 
-    /**
-     * Computes the polar.
-     *
-     * @param method the section and its air
-     * @param range Reynolds numbers on the chord, within 5000 and 10⁷
-     * @throws ConvergenceException if a Reynolds number yields fewer than four points
-     */
-    public static ComputedPolar of(ViscousMethod method, Interval range) {
-        if (!(range.lower() >= 5e3 && range.upper() <= 1e7 && range.lower() <= range.upper())) {
-            throw new IllegalArgumentException("Reynolds numbers must lie within 5000 and 10⁷, were " + range);
-        }
-        int cells = Math.max(1, (int) Math.ceil(Math.log(range.upper() / range.lower()) / Math.log(RATIO)));
-        double[] reynolds = new double[cells + 1];
-        Curve[] curves = new Curve[cells + 1];
-        for (int i = 0; i <= cells; i++) {
-            reynolds[i] = range.lower() * Math.pow(range.upper() / range.lower(), (double) i / cells);
-            curves[i] = curve(method, reynolds[i]);
-        }
-        return new ComputedPolar(method.name(), reynolds, curves);
+    double drag(double cl) {
+      int i = cell(cl);
+      double part = Math.min(Math.max((cl - lift[i]) / (lift[i + 1] - lift[i]), 0), 1);
+      return drag[i] + part * (drag[i + 1] - drag[i]);
     }
 
-    private static Curve curve(ViscousMethod method, double reynolds) {
-        List<ViscousPoint> kept = new ArrayList<>();
-        for (ViscousPoint point : method.polar(reynolds, Angle.degrees(-6), Angle.degrees(13), Angle.degrees(1))) {
-            if (kept.isEmpty() || point.liftCoefficient() > kept.get(kept.size() - 1).liftCoefficient() + 0.01) {
-                kept.add(point);
-            } else if (point.angleOfAttack().degrees() > 3) {
-                break;
-            }
-        }
-        if (kept.size() < 4) {
-            throw ConvergenceException.atValues(
-                    method.name() + ": too few points have a solution", kept.size(), Double.NaN, reynolds);
-        }
-        int n = kept.size();
-        double[] lift = new double[n];
-        double[] drag = new double[n];
-        boolean[] attached = new boolean[n];
-        double angle = 0;
-        double cl = 0;
-        double squares = 0;
-        double products = 0;
-        double moment = 0;
-        int used = 0;
-        for (int i = 0; i < n; i++) {
-            ViscousPoint p = kept.get(i);
-            lift[i] = p.liftCoefficient();
-            drag[i] = p.dragCoefficient();
-            attached[i] = p.attached();
-            double a = p.angleOfAttack().degrees();
-            if (a >= -1.5 && a <= 5.5) {
-                angle += p.angleOfAttack().radians();
-                cl += lift[i];
-                squares += p.angleOfAttack().radians() * p.angleOfAttack().radians();
-                products += p.angleOfAttack().radians() * lift[i];
-                moment += p.momentAboutQuarterChord();
-                used++;
-            }
-        }
-        if (used < 3) {
-            throw ConvergenceException.atValues(
-                    method.name() + ": too few points between −1° and 5° have a solution", used, Double.NaN, reynolds);
-        }
-        double slope = (used * products - angle * cl) / (used * squares - angle * angle);
-        return new Curve(lift, drag, attached, angle / used - cl / used / slope, slope, moment / used);
+    boolean attached(double cl) {
+      int i = cell(cl);
+      return attached[i] && attached[i + 1];
     }
 
-    private int below(double re) {
-        int i = 0;
-        while (i < reynolds.length - 2 && reynolds[i + 1] <= re) {
-            i++;
-        }
-        return i;
+    double greatest() {
+      return lift[lift.length - 1];
     }
+  }
 
-    private double part(double re, int i) {
-        double p = Math.log(re / reynolds[i]) / Math.log(reynolds[i + 1] / reynolds[i]);
-        return Double.isFinite(p) ? Math.min(Math.max(p, 0), 1) : 0;
+  /**
+   * Computes the polar.
+   *
+   * @param method the section and its air
+   * @param range Reynolds numbers on the chord, within 5000 and 10⁷
+   * @throws ConvergenceException if a Reynolds number yields fewer than four points
+   */
+  public static ComputedPolar of(ViscousMethod method, Interval range) {
+    if (!(range.lower() >= 5e3 && range.upper() <= 1e7 && range.lower() <= range.upper())) {
+      throw new IllegalArgumentException("Reynolds numbers must lie within 5000 and 10⁷, were " + range);
     }
+    int cells = Math.max(1, (int) Math.ceil(Math.log(range.upper() / range.lower()) / Math.log(RATIO)));
+    double[] reynolds = new double[cells + 1];
+    Curve[] curves = new Curve[cells + 1];
+    for (int i = 0; i <= cells; i++) {
+      reynolds[i] = range.lower() * Math.pow(range.upper() / range.lower(), (double) i / cells);
+      curves[i] = curve(method, reynolds[i]);
+    }
+    return new ComputedPolar(method.name(), reynolds, curves);
+  }
 
-    @Override
-    public String name() {
-        return name + ", computed with boundary layers";
+  private static Curve curve(ViscousMethod method, double reynolds) {
+    List<ViscousPoint> kept = new ArrayList<>();
+    for (ViscousPoint point : method.polar(reynolds, Angle.degrees(-6), Angle.degrees(13), Angle.degrees(1))) {
+      if (kept.isEmpty() || point.liftCoefficient() > kept.get(kept.size() - 1).liftCoefficient() + 0.01) {
+        kept.add(point);
+      } else if (point.angleOfAttack().degrees() > 3) {
+        break;
+      }
     }
+    if (kept.size() < 4) {
+      throw ConvergenceException.atValues(
+          method.name() + ": too few points have a solution", kept.size(), Double.NaN, reynolds);
+    }
+    int n = kept.size();
+    double[] lift = new double[n];
+    double[] drag = new double[n];
+    boolean[] attached = new boolean[n];
+    double angle = 0;
+    double cl = 0;
+    double squares = 0;
+    double products = 0;
+    double moment = 0;
+    int used = 0;
+    for (int i = 0; i < n; i++) {
+      ViscousPoint p = kept.get(i);
+      lift[i] = p.liftCoefficient();
+      drag[i] = p.dragCoefficient();
+      attached[i] = p.attached();
+      double a = p.angleOfAttack().degrees();
+      if (a >= -1.5 && a <= 5.5) {
+        angle += p.angleOfAttack().radians();
+        cl += lift[i];
+        squares += p.angleOfAttack().radians() * p.angleOfAttack().radians();
+        products += p.angleOfAttack().radians() * lift[i];
+        moment += p.momentAboutQuarterChord();
+        used++;
+      }
+    }
+    if (used < 3) {
+      throw ConvergenceException.atValues(
+          method.name() + ": too few points between −1° and 5° have a solution", used, Double.NaN, reynolds);
+    }
+    double slope = (used * products - angle * cl) / (used * squares - angle * angle);
+    return new Curve(lift, drag, attached, angle / used - cl / used / slope, slope, moment / used);
+  }
 
-    @Override
-    public Source source() {
-        return SOURCE;
+  private int below(double re) {
+    int i = 0;
+    while (i < reynolds.length - 2 && reynolds[i + 1] <= re) {
+      i++;
     }
+    return i;
+  }
 
-    @Override
-    public Interval reynoldsRange() {
-        return Interval.between(reynolds[0], reynolds[reynolds.length - 1]);
-    }
+  private double part(double re, int i) {
+    double p = Math.log(re / reynolds[i]) / Math.log(reynolds[i + 1] / reynolds[i]);
+    return Double.isFinite(p) ? Math.min(Math.max(p, 0), 1) : 0;
+  }
 
-    @Override
-    public double likelyProfileDrag(double cl, double re) {
-        int i = below(re);
-        double p = part(re, i);
-        return curves[i].drag(cl) * (1 - p) + curves[i + 1].drag(cl) * p;
-    }
+  @Override
+  public String name() {
+    return name + ", computed with boundary layers";
+  }
 
-    private boolean attached(double cl, double re) {
-        int i = below(re);
-        return curves[i].attached(cl) && curves[i + 1].attached(cl);
-    }
+  @Override
+  public Source source() {
+    return SOURCE;
+  }
 
-    @Override
-    public Band profileDrag(double cl, double re) {
-        double likely = likelyProfileDrag(cl, re);
-        return new Band(0.9 * likely, likely, (attached(cl, re) ? 1.2 : 1.5) * likely);
-    }
+  @Override
+  public Interval reynoldsRange() {
+    return Interval.between(reynolds[0], reynolds[reynolds.length - 1]);
+  }
 
-    @Override
-    public Band zeroLiftAngle(double re) {
-        int i = below(re);
-        double p = part(re, i);
-        double likely = curves[i].zeroLift * (1 - p) + curves[i + 1].zeroLift * p;
-        // Two thirds of the way to zero at 6·10⁴ and below, one third at 2·10⁵ and above.
-        double share = Math.min(Math.max((Math.log(2e5) - Math.log(re)) / Math.log(2e5 / 6e4), 0), 1);
-        double towardsZero = likely * (1 - (1 + share) / 3);
-        return new Band(Math.min(likely, towardsZero), likely, Math.max(likely, towardsZero));
-    }
+  @Override
+  public double likelyProfileDrag(double cl, double re) {
+    int i = below(re);
+    double p = part(re, i);
+    return curves[i].drag(cl) * (1 - p) + curves[i + 1].drag(cl) * p;
+  }
 
-    @Override
-    public Band liftSlope(double re) {
-        int i = below(re);
-        double p = part(re, i);
-        double likely = curves[i].slope * (1 - p) + curves[i + 1].slope * p;
-        return new Band(0.8 * likely, likely, 1.05 * likely);
-    }
+  private boolean attached(double cl, double re) {
+    int i = below(re);
+    return curves[i].attached(cl) && curves[i + 1].attached(cl);
+  }
 
-    @Override
-    public Band moment(double re) {
-        int i = below(re);
-        double p = part(re, i);
-        double likely = curves[i].moment * (1 - p) + curves[i + 1].moment * p;
-        return Band.around(likely, 0.25 * Math.abs(likely) + 0.005);
-    }
+  @Override
+  public Band profileDrag(double cl, double re) {
+    double likely = likelyProfileDrag(cl, re);
+    return new Band(0.9 * likely, likely, (attached(cl, re) ? 1.2 : 1.5) * likely);
+  }
 
-    @Override
-    public Band usableLift(double re) {
-        int i = below(re);
-        double p = part(re, i);
-        double greatest = curves[i].greatest() * (1 - p) + curves[i + 1].greatest() * p;
-        return new Band(0.65 * greatest, 0.8 * greatest, greatest);
-    }
+  @Override
+  public Band zeroLiftAngle(double re) {
+    int i = below(re);
+    double p = part(re, i);
+    double likely = curves[i].zeroLift * (1 - p) + curves[i + 1].zeroLift * p;
+    // Two thirds of the way to zero at 6·10⁴ and below, one third at 2·10⁵ and above.
+    double share = Math.min(Math.max((Math.log(2e5) - Math.log(re)) / Math.log(2e5 / 6e4), 0), 1);
+    double towardsZero = likely * (1 - (1 + share) / 3);
+    return new Band(Math.min(likely, towardsZero), likely, Math.max(likely, towardsZero));
+  }
 
-    @Override
-    public List<Finding> findings(double cl, double re) {
-        List<Finding> findings = new ArrayList<>();
-        if (!reynoldsRange().contains(re)) {
-            findings.add(Finding.of(Severity.CAUTION, "section polar",
-                    "The polar was computed for other Reynolds numbers; the nearest is used.", re, reynoldsRange(),
-                    NamedUnit.NUMBER, SOURCE));
-        }
-        int i = below(re);
-        double low = Math.max(curves[i].lift[0], curves[i + 1].lift[0]);
-        double high = Math.min(curves[i].greatest(), curves[i + 1].greatest());
-        if (!(cl >= low && cl <= high)) {
-            findings.add(Finding.of(Severity.CAUTION, "section polar",
-                    "The lift lies beyond the computed polar; the drag of its end is used.", cl,
-                    Interval.between(low, high), NamedUnit.NUMBER, SOURCE));
-        } else if (!attached(cl, re)) {
-            findings.add(Finding.of(Severity.CAUTION, "section drag",
-                    "A laminar layer separates and does not come back, or the flow is close to stall: the drag is less certain.",
-                    SOURCE));
-        }
-        return findings;
-    }
+  @Override
+  public Band liftSlope(double re) {
+    int i = below(re);
+    double p = part(re, i);
+    double likely = curves[i].slope * (1 - p) + curves[i + 1].slope * p;
+    return new Band(0.8 * likely, likely, 1.05 * likely);
+  }
 
-    @Override
-    public String toString() {
-        return String.format(Locale.ROOT, "%s, Re %.0f to %.0f", name, reynolds[0], reynolds[reynolds.length - 1]);
+  @Override
+  public Band moment(double re) {
+    int i = below(re);
+    double p = part(re, i);
+    double likely = curves[i].moment * (1 - p) + curves[i + 1].moment * p;
+    return Band.around(likely, 0.25 * Math.abs(likely) + 0.005);
+  }
+
+  @Override
+  public Band usableLift(double re) {
+    int i = below(re);
+    double p = part(re, i);
+    double greatest = curves[i].greatest() * (1 - p) + curves[i + 1].greatest() * p;
+    return new Band(0.65 * greatest, 0.8 * greatest, greatest);
+  }
+
+  @Override
+  public List<Finding> findings(double cl, double re) {
+    List<Finding> findings = new ArrayList<>();
+    if (!reynoldsRange().contains(re)) {
+      findings.add(Finding.of(Severity.CAUTION, "section polar",
+          "The polar was computed for other Reynolds numbers; the nearest is used.", re, reynoldsRange(),
+          NamedUnit.NUMBER, SOURCE));
     }
+    int i = below(re);
+    double low = Math.max(curves[i].lift[0], curves[i + 1].lift[0]);
+    double high = Math.min(curves[i].greatest(), curves[i + 1].greatest());
+    if (!(cl >= low && cl <= high)) {
+      findings.add(Finding.of(Severity.CAUTION, "section polar",
+          "The lift lies beyond the computed polar; the drag of its end is used.", cl,
+          Interval.between(low, high), NamedUnit.NUMBER, SOURCE));
+    } else if (!attached(cl, re)) {
+      findings.add(Finding.of(Severity.CAUTION, "section drag",
+          "A laminar layer separates and does not come back, or the flow is close to stall: the drag is less certain.",
+          SOURCE));
+    }
+    return findings;
+  }
+
+  @Override
+  public String toString() {
+    return String.format(Locale.ROOT, "%s, Re %.0f to %.0f", name, reynolds[0], reynolds[reynolds.length - 1]);
+  }
 }

@@ -22,243 +22,243 @@ import java.util.Arrays;
  * instance serves one thread; it keeps the last solution as the start of the next.
  */
 final class CoupledSolver extends LayerMarch {
-    /** How much more slowly a solver goes that is told to be gentle. */
-    private static final double GENTLE = 0.35;
-    /** Below this residual the pseudo-time term is left out. */
-    private static final double FADED = 0.01;
-    /** How often transition may leave over the trailing edge before it is left there. */
-    private static final int MOST_EXITS = 2;
+  /** How much more slowly a solver goes that is told to be gentle. */
+  private static final double GENTLE = 0.35;
+  /** Below this residual the pseudo-time term is left out. */
+  private static final double FADED = 0.01;
+  /** How often transition may leave over the trailing edge before it is left there. */
+  private static final int MOST_EXITS = 2;
 
-    private final double[] trip = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY};
-    private final int[] exits = new int[2];
-    private double pace = 1;
-    int iterations;
+  private final double[] trip = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY};
+  private final int[] exits = new int[2];
+  private double pace = 1;
+  int iterations;
 
-    CoupledSolver(DisplacedFlow flow) {
-        super(flow);
-    }
+  CoupledSolver(DisplacedFlow flow) {
+    super(flow);
+  }
 
-    /** Whether to go slowly: for cases that flutter at full pace. */
-    void gentle(boolean slowly) {
-        pace = slowly ? GENTLE : 1;
-    }
+  /** Whether to go slowly: for cases that flutter at full pace. */
+  void gentle(boolean slowly) {
+    pace = slowly ? GENTLE : 1;
+  }
 
-    /**
-     * Iterates to the solution at one angle from the present state.
-     *
-     * @return whether it converged
-     */
-    boolean solve(double angle, double reynolds, Disturbance disturbance, int most) {
-        equations = new LayerEquations(reynolds, disturbance.criticalAmplification());
-        critical = disturbance.criticalAmplification();
-        flow.undisplaced(angle, undisplaced);
-        sign();
-        outerSpeeds();
-        Arrays.fill(exits, 0);
-        for (iterations = 1; iterations <= most; iterations++) {
-            locateStagnation();
-            placeTrips(disturbance);
-            order();
-            march();
-            double change = step(reynolds);
-            if (!(change < Double.POSITIVE_INFINITY)) {
-                return false;
-            }
-            if (change < 3e-4) {
-                return true;
-            }
-        }
+  /**
+   * Iterates to the solution at one angle from the present state.
+   *
+   * @return whether it converged
+   */
+  boolean solve(double angle, double reynolds, Disturbance disturbance, int most) {
+    equations = new LayerEquations(reynolds, disturbance.criticalAmplification());
+    critical = disturbance.criticalAmplification();
+    flow.undisplaced(angle, undisplaced);
+    sign();
+    outerSpeeds();
+    Arrays.fill(exits, 0);
+    for (iterations = 1; iterations <= most; iterations++) {
+      locateStagnation();
+      placeTrips(disturbance);
+      order();
+      march();
+      double change = step(reynolds);
+      if (!(change < Double.POSITIVE_INFINITY)) {
         return false;
+      }
+      if (change < 3e-4) {
+        return true;
+      }
     }
+    return false;
+  }
 
-    private void placeTrips(Disturbance disturbance) {
-        for (int side = 0; side < 2; side++) {
-            double x = side == 0 ? disturbance.upperTrip() : disturbance.lowerTrip();
-            trip[side] = Double.POSITIVE_INFINITY;
-            if (x <= 1) {
-                int step = side == 0 ? -1 : 1;
-                int k = side == 0 ? stagnation - STAGNATION_STATIONS : stagnation + 1 + STAGNATION_STATIONS;
-                while (k > 1 && k < section - 2 && method.x(k) < x) {
-                    k += step;
-                }
-                // Between two nodes, so that the station in whose stretch it lies does not change from step to step.
-                int before = k - step;
-                double part = (x - method.x(before)) / (method.x(k) - method.x(before));
-                part = Math.min(Math.max(part, 0.1), 0.9);
-                trip[side] = distance(before) + part * (distance(k) - distance(before));
-                transition[side] = Math.min(transition[side], trip[side]);
-            }
+  private void placeTrips(Disturbance disturbance) {
+    for (int side = 0; side < 2; side++) {
+      double x = side == 0 ? disturbance.upperTrip() : disturbance.lowerTrip();
+      trip[side] = Double.POSITIVE_INFINITY;
+      if (x <= 1) {
+        int step = side == 0 ? -1 : 1;
+        int k = side == 0 ? stagnation - STAGNATION_STATIONS : stagnation + 1 + STAGNATION_STATIONS;
+        while (k > 1 && k < section - 2 && method.x(k) < x) {
+          k += step;
         }
+        // Between two nodes, so that the station in whose stretch it lies does not change from step to step.
+        int before = k - step;
+        double part = (x - method.x(before)) / (method.x(k) - method.x(before));
+        part = Math.min(Math.max(part, 0.1), 0.9);
+        trip[side] = distance(before) + part * (distance(k) - distance(before));
+        transition[side] = Math.min(transition[side], trip[side]);
+      }
     }
+  }
 
-    /** Solves the system and moves; gives the largest relative change, infinite if it broke down. */
-    private double step(double reynolds) {
-        int n = unknowns + 2;
-        double[][] a = new double[n][n];
-        double[] right = new double[n];
-        sign();
-        for (int r = 0; r < unknowns; r++) {
-            int i = node[r];
-            if (fixed[r]) {
-                a[r][r] = 1;
-                right[r] = fixedStep[r];
-                continue;
-            }
-            double sign = i <= stagnation || i >= section ? 1 : -1;
-            double wanted = sign * (undisplaced[i] + flow.change(i, signed));
-            right[r] = wanted - speed[i] - dSpeed[r][unknowns + 2];
-            residual = Math.max(residual, Math.abs(wanted - speed[i]));
-            double[] row = a[r];
-            double[] d = dSpeed[r];
-            for (int j = 0; j < unknowns; j++) {
-                int k = node[j];
-                double response = flow.response(i, k);
-                if (k == 1) {
-                    response += flow.response(i, 0);
-                } else if (k == section - 2) {
-                    response += flow.response(i, section - 1);
-                }
-                row[j] = k <= stagnation ? d[j] + sign * response : d[j] - sign * response;
-            }
-            row[unknowns] = d[unknowns];
-            row[unknowns + 1] = d[unknowns + 1];
+  /** Solves the system and moves; gives the largest relative change, infinite if it broke down. */
+  private double step(double reynolds) {
+    int n = unknowns + 2;
+    double[][] a = new double[n][n];
+    double[] right = new double[n];
+    sign();
+    for (int r = 0; r < unknowns; r++) {
+      int i = node[r];
+      if (fixed[r]) {
+        a[r][r] = 1;
+        right[r] = fixedStep[r];
+        continue;
+      }
+      double sign = i <= stagnation || i >= section ? 1 : -1;
+      double wanted = sign * (undisplaced[i] + flow.change(i, signed));
+      right[r] = wanted - speed[i] - dSpeed[r][unknowns + 2];
+      residual = Math.max(residual, Math.abs(wanted - speed[i]));
+      double[] row = a[r];
+      double[] d = dSpeed[r];
+      for (int j = 0; j < unknowns; j++) {
+        int k = node[j];
+        double response = flow.response(i, k);
+        if (k == 1) {
+          response += flow.response(i, 0);
+        } else if (k == section - 2) {
+          response += flow.response(i, section - 1);
         }
-        if (!(residual < 1e6)) {
-            return Double.POSITIVE_INFINITY;
-        }
-        boolean[] free = new boolean[2];
-        for (int side = 0; side < 2; side++) {
-            int row = unknowns + side;
-            free[side] = cell[side] >= 0 && residual < 0.5 && Math.abs(onset[side][row]) >= 1
-                    && !(transition[side] >= trip[side] && onset[side][unknowns + 2] < 0);
-            if (free[side]) {
-                System.arraycopy(onset[side], 0, a[row], 0, n);
-                right[row] = -onset[side][unknowns + 2];
-            } else {
-                a[row][row] = 1;
-            }
-        }
-        if (residual > FADED) {
-            double relaxation = pace * Math.max(1, pace / residual);
-            for (int r = 0; r < unknowns; r++) {
-                if (!fixed[r]) {
-                    a[r][r] -= speed[node[r]] / (defect[node[r]] * relaxation);
-                }
-            }
-        }
-        return move(new DenseLu(a).solve(right), free, reynolds);
+        row[j] = k <= stagnation ? d[j] + sign * response : d[j] - sign * response;
+      }
+      row[unknowns] = d[unknowns];
+      row[unknowns + 1] = d[unknowns + 1];
     }
+    if (!(residual < 1e6)) {
+      return Double.POSITIVE_INFINITY;
+    }
+    boolean[] free = new boolean[2];
+    for (int side = 0; side < 2; side++) {
+      int row = unknowns + side;
+      free[side] = cell[side] >= 0 && residual < 0.5 && Math.abs(onset[side][row]) >= 1
+          && !(transition[side] >= trip[side] && onset[side][unknowns + 2] < 0);
+      if (free[side]) {
+        System.arraycopy(onset[side], 0, a[row], 0, n);
+        right[row] = -onset[side][unknowns + 2];
+      } else {
+        a[row][row] = 1;
+      }
+    }
+    if (residual > FADED) {
+      double relaxation = pace * Math.max(1, pace / residual);
+      for (int r = 0; r < unknowns; r++) {
+        if (!fixed[r]) {
+          a[r][r] -= speed[node[r]] / (defect[node[r]] * relaxation);
+        }
+      }
+    }
+    return move(new DenseLu(a).solve(right), free, reynolds);
+  }
 
-    private double move(double[] dm, boolean[] free, double reynolds) {
-        double part = 1;
-        for (int side = 0; side < 2; side++) {
-            part = Math.min(part, pace * LONGEST_STEP / Math.abs(dm[unknowns + side]));
-        }
-        double[] ft = new double[unknowns];
-        double[] fv = new double[unknowns];
-        for (int r = 0; r < unknowns; r++) {
-            int i = node[r];
-            double t = dTheta[r][unknowns + 2];
-            double v = dSpeed[r][unknowns + 2];
-            for (int j = 0; j < unknowns + 2; j++) {
-                t += dTheta[r][j] * dm[j];
-                v += dSpeed[r][j] * dm[j];
-            }
-            ft[r] = t;
-            fv[r] = v;
-            if (!fixed[r]) {
-                double most = Math.max(Math.abs(t) / theta[i] / 0.5,
-                        Math.max(Math.abs(v) / (speed[i] + 0.002) / 0.5, Math.abs(dm[r]) / defect[i] / 0.6));
-                part = Math.min(part, 1 / most);
-            }
-        }
-        if (!(part > 0)) {
-            return Double.POSITIVE_INFINITY;
-        }
-        for (int r = 0; r < unknowns; r++) {
-            part = fixed[r] ? part : keepShape(node[r], ft[r], fv[r], dm[r], part);
-        }
-        double change = 0;
-        for (int r = 0; r < unknowns; r++) {
-            int i = node[r];
-            if (fixed[r]) {
-                defect[i] += dm[r];
-                continue;
-            }
-            theta[i] += part * ft[r];
-            speed[i] = Math.max(speed[i] + part * fv[r], 1e-4);
-            defect[i] = Math.max(defect[i] + part * dm[r], 1.001 * theta[i] * speed[i]);
-            change = Math.max(change,
-                    Math.max(Math.abs(ft[r]) / theta[i], Math.abs(dm[r]) / (defect[i] + 0.03 / Math.sqrt(reynolds))));
-        }
-        copyEnd(0, 1);
-        copyEnd(section - 1, section - 2);
-        sign();
-        outerSpeeds();
-        return Math.max(change, moveTransition(dm, free, part));
+  private double move(double[] dm, boolean[] free, double reynolds) {
+    double part = 1;
+    for (int side = 0; side < 2; side++) {
+      part = Math.min(part, pace * LONGEST_STEP / Math.abs(dm[unknowns + side]));
     }
+    double[] ft = new double[unknowns];
+    double[] fv = new double[unknowns];
+    for (int r = 0; r < unknowns; r++) {
+      int i = node[r];
+      double t = dTheta[r][unknowns + 2];
+      double v = dSpeed[r][unknowns + 2];
+      for (int j = 0; j < unknowns + 2; j++) {
+        t += dTheta[r][j] * dm[j];
+        v += dSpeed[r][j] * dm[j];
+      }
+      ft[r] = t;
+      fv[r] = v;
+      if (!fixed[r]) {
+        double most = Math.max(Math.abs(t) / theta[i] / 0.5,
+            Math.max(Math.abs(v) / (speed[i] + 0.002) / 0.5, Math.abs(dm[r]) / defect[i] / 0.6));
+        part = Math.min(part, 1 / most);
+      }
+    }
+    if (!(part > 0)) {
+      return Double.POSITIVE_INFINITY;
+    }
+    for (int r = 0; r < unknowns; r++) {
+      part = fixed[r] ? part : keepShape(node[r], ft[r], fv[r], dm[r], part);
+    }
+    double change = 0;
+    for (int r = 0; r < unknowns; r++) {
+      int i = node[r];
+      if (fixed[r]) {
+        defect[i] += dm[r];
+        continue;
+      }
+      theta[i] += part * ft[r];
+      speed[i] = Math.max(speed[i] + part * fv[r], 1e-4);
+      defect[i] = Math.max(defect[i] + part * dm[r], 1.001 * theta[i] * speed[i]);
+      change = Math.max(change,
+          Math.max(Math.abs(ft[r]) / theta[i], Math.abs(dm[r]) / (defect[i] + 0.03 / Math.sqrt(reynolds))));
+    }
+    copyEnd(0, 1);
+    copyEnd(section - 1, section - 2);
+    sign();
+    outerSpeeds();
+    return Math.max(change, moveTransition(dm, free, part));
+  }
 
-    /** Shortens the step until the shape factor of a station keeps a sane value. */
-    private double keepShape(int i, double t, double v, double m, double step) {
-        double before = shape(i) - 1;
-        double part = step;
-        for (int z = 0; z < 40; z++) {
-            double tn = theta[i] + part * t;
-            double vn = speed[i] + part * v;
-            double mn = defect[i] + part * m;
-            double after = mn / (tn * vn) - 1;
-            if (tn > 0 && vn > 0 && mn > 0 && after > 0.5 * before && after < 2 * before + 0.3) {
-                break;
-            }
-            part *= 0.7;
-        }
-        return part;
+  /** Shortens the step until the shape factor of a station keeps a sane value. */
+  private double keepShape(int i, double t, double v, double m, double step) {
+    double before = shape(i) - 1;
+    double part = step;
+    for (int z = 0; z < 40; z++) {
+      double tn = theta[i] + part * t;
+      double vn = speed[i] + part * v;
+      double mn = defect[i] + part * m;
+      double after = mn / (tn * vn) - 1;
+      if (tn > 0 && vn > 0 && mn > 0 && after > 0.5 * before && after < 2 * before + 0.3) {
+        break;
+      }
+      part *= 0.7;
     }
+    return part;
+  }
 
-    private void copyEnd(int end, int from) {
-        defect[end] = defect[from];
-        theta[end] = theta[from];
-        speed[end] = speed[from];
-        carried[end] = carried[from];
-        turbulent[end] = turbulent[from];
-    }
+  private void copyEnd(int end, int from) {
+    defect[end] = defect[from];
+    theta[end] = theta[from];
+    speed[end] = speed[from];
+    carried[end] = carried[from];
+    turbulent[end] = turbulent[from];
+  }
 
-    private double moveTransition(double[] dm, boolean[] free, double part) {
-        double change = 0;
-        for (int side = 0; side < 2; side++) {
-            double end = end(side);
-            double before = transition[side];
-            double gap;
-            if (exits[side] >= MOST_EXITS) {
-                // With turbulence in the last panel only, waves just do not grow enough; without it they just do. The
-                // layer counts as laminar then.
-                transition[side] = end + FURTHEST;
-                continue;
-            }
-            if (free[side]) {
-                gap = dm[unknowns + side];
-                transition[side] = Math.max(before + part * gap, 0.005);
-                if (transition[side] > end) {
-                    transition[side] = end + FURTHEST;
-                    exits[side]++;
-                }
-            } else {
-                double wanted = reach[side];
-                if (Double.isNaN(wanted)) {
-                    wanted = lastGrowth[side] > 0.5
-                            ? Math.min(before, end) + (critical - lastAmplification[side]) / lastGrowth[side]
-                            : Double.POSITIVE_INFINITY;
-                }
-                gap = Math.min(Math.min(wanted, end + FURTHEST), trip[side]) - before;
-                if (residual < 0.3) {
-                    transition[side] = before + pace * Math.max(-LONGEST_STEP, Math.min(LONGEST_STEP, 0.7 * gap));
-                }
-            }
-            transition[side] = Math.min(transition[side], trip[side]);
-            if (transition[side] < trip[side] || gap < 0) {
-                change = Math.max(change, Math.abs(gap));
-            }
+  private double moveTransition(double[] dm, boolean[] free, double part) {
+    double change = 0;
+    for (int side = 0; side < 2; side++) {
+      double end = end(side);
+      double before = transition[side];
+      double gap;
+      if (exits[side] >= MOST_EXITS) {
+        // With turbulence in the last panel only, waves just do not grow enough; without it they just do. The
+        // layer counts as laminar then.
+        transition[side] = end + FURTHEST;
+        continue;
+      }
+      if (free[side]) {
+        gap = dm[unknowns + side];
+        transition[side] = Math.max(before + part * gap, 0.005);
+        if (transition[side] > end) {
+          transition[side] = end + FURTHEST;
+          exits[side]++;
         }
-        return change;
+      } else {
+        double wanted = reach[side];
+        if (Double.isNaN(wanted)) {
+          wanted = lastGrowth[side] > 0.5
+              ? Math.min(before, end) + (critical - lastAmplification[side]) / lastGrowth[side]
+              : Double.POSITIVE_INFINITY;
+        }
+        gap = Math.min(Math.min(wanted, end + FURTHEST), trip[side]) - before;
+        if (residual < 0.3) {
+          transition[side] = before + pace * Math.max(-LONGEST_STEP, Math.min(LONGEST_STEP, 0.7 * gap));
+        }
+      }
+      transition[side] = Math.min(transition[side], trip[side]);
+      if (transition[side] < trip[side] || gap < 0) {
+        change = Math.max(change, Math.abs(gap));
+      }
     }
+    return change;
+  }
 }

@@ -10,28 +10,28 @@ package io.github.wingwright.airfoils.viscous;
  * @param lowerTrip the same for the lower layer [chords]
  */
 public record Disturbance(double criticalAmplification, double upperTrip, double lowerTrip) {
-    /** A quiet wind tunnel, no trips: N = 9. */
-    public static final Disturbance QUIET = new Disturbance(9, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
+  /** A quiet wind tunnel, no trips: N = 9. */
+  public static final Disturbance QUIET = new Disturbance(9, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
 
-    /** Refuses values without meaning. */
-    public Disturbance {
-        if (!(criticalAmplification >= 1 && criticalAmplification <= 15)) {
-            throw new IllegalArgumentException(
-                    "critical amplification must be from 1 to 15, was " + criticalAmplification);
-        }
-        if (!(upperTrip >= 0.01 && lowerTrip >= 0.01)) {
-            throw new IllegalArgumentException("a trip must lie at 0.01 chord or further aft (infinite for none), was "
-                    + Math.min(upperTrip, lowerTrip));
-        }
+  /** Refuses values without meaning. */
+  public Disturbance {
+    if (!(criticalAmplification >= 1 && criticalAmplification <= 15)) {
+      throw new IllegalArgumentException(
+          "critical amplification must be from 1 to 15, was " + criticalAmplification);
     }
+    if (!(upperTrip >= 0.01 && lowerTrip >= 0.01)) {
+      throw new IllegalArgumentException("a trip must lie at 0.01 chord or further aft (infinite for none), was "
+          + Math.min(upperTrip, lowerTrip));
+    }
+  }
 
-    /** The same air with other background disturbances. */
-    public Disturbance withCriticalAmplification(double exponent) {
-        return new Disturbance(exponent, upperTrip, lowerTrip);
-    }
+  /** The same air with other background disturbances. */
+  public Disturbance withCriticalAmplification(double exponent) {
+    return new Disturbance(exponent, upperTrip, lowerTrip);
+  }
 
-    /** The same air with trips at these stations [chords]; infinite for none. */
-    public Disturbance withTrips(double upper, double lower) {
-        return new Disturbance(criticalAmplification, upper, lower);
-    }
+  /** The same air with trips at these stations [chords]; infinite for none. */
+  public Disturbance withTrips(double upper, double lower) {
+    return new Disturbance(criticalAmplification, upper, lower);
+  }
 }

@@ -27,104 +27,104 @@ import io.github.wingwright.core.quantity.NamedUnit;
  * H = 1.4 at Reθ = 2000 has cf = 0.00364 and H1 = 7.4484.
  */
 public final class Entrainment {
-    /** Below this momentum Reynolds number the friction law is kept constant. */
-    private static final double LEAST_REYNOLDS = 50;
+  /** Below this momentum Reynolds number the friction law is kept constant. */
+  private static final double LEAST_REYNOLDS = 50;
 
-    private Entrainment() {}
+  private Entrainment() {}
 
-    private static final Source GREEN =
-            Source.fromMemory("Green, Weeks and Brooman, ARC R&M 3791, 1973", "");
+  private static final Source GREEN =
+      Source.fromMemory("Green, Weeks and Brooman, ARC R&M 3791, 1973", "");
 
-    /** Head's shape factor of the mass flow. */
-    public static final Formula MASS_SHAPE = Formula.named("mass-flow shape factor of a turbulent layer")
-            .gives("H_1", NamedUnit.NUMBER)
-            .as("3.15 + 1.72/(H − 1) − 0.01·(H − 1)^2")
-            .where("H", "shape factor", 1.1, 4)
-            .from(GREEN)
-            .computedBy(Entrainment::massShape);
+  /** Head's shape factor of the mass flow. */
+  public static final Formula MASS_SHAPE = Formula.named("mass-flow shape factor of a turbulent layer")
+      .gives("H_1", NamedUnit.NUMBER)
+      .as("3.15 + 1.72/(H − 1) − 0.01·(H − 1)^2")
+      .where("H", "shape factor", 1.1, 4)
+      .from(GREEN)
+      .computedBy(Entrainment::massShape);
 
-    /** Friction of a turbulent flat plate. */
-    public static final Formula PLATE_FRICTION = Formula.named("turbulent friction on a flat plate")
-            .gives("c_f0", NamedUnit.NUMBER)
-            .as("0.01013/(log10(R) − 1.02) − 0.00075")
-            .where("R", "Reynolds number on the momentum thickness", 100, 1e5)
-            .from(GREEN)
-            .computedBy(Entrainment::flatPlateFriction);
+  /** Friction of a turbulent flat plate. */
+  public static final Formula PLATE_FRICTION = Formula.named("turbulent friction on a flat plate")
+      .gives("c_f0", NamedUnit.NUMBER)
+      .as("0.01013/(log10(R) − 1.02) − 0.00075")
+      .where("R", "Reynolds number on the momentum thickness", 100, 1e5)
+      .from(GREEN)
+      .computedBy(Entrainment::flatPlateFriction);
 
-    /**
-     * Head's shape factor of the mass flow, {@code (δ − δ*)/θ}.
-     *
-     * @param shape shape factor H [1], above 1
-     * @return H1 [1]
-     */
-    public static double massShape(double shape) {
-        double t = shape - 1;
-        return 3.15 + 1.72 / t - 0.01 * t * t;
-    }
+  /**
+   * Head's shape factor of the mass flow, {@code (δ − δ*)/θ}.
+   *
+   * @param shape shape factor H [1], above 1
+   * @return H1 [1]
+   */
+  public static double massShape(double shape) {
+    double t = shape - 1;
+    return 3.15 + 1.72 / t - 0.01 * t * t;
+  }
 
-    /**
-     * Friction of a flat plate at the same momentum Reynolds number.
-     *
-     * @param momentumReynolds Reθ [1]
-     * @return cf0 [1]
-     */
-    public static double flatPlateFriction(double momentumReynolds) {
-        return 0.01013 / (Math.log10(Math.max(momentumReynolds, LEAST_REYNOLDS)) - 1.02) - 0.00075;
-    }
+  /**
+   * Friction of a flat plate at the same momentum Reynolds number.
+   *
+   * @param momentumReynolds Reθ [1]
+   * @return cf0 [1]
+   */
+  public static double flatPlateFriction(double momentumReynolds) {
+    return 0.01013 / (Math.log10(Math.max(momentumReynolds, LEAST_REYNOLDS)) - 1.02) - 0.00075;
+  }
 
-    /**
-     * Friction coefficient.
-     *
-     * @param shape shape factor H [1]
-     * @param momentumReynolds Reθ [1]
-     * @return cf [1]; negative in reversed flow
-     */
-    public static double friction(double shape, double momentumReynolds) {
-        double plate = flatPlateFriction(momentumReynolds);
-        double plateShape = 1 / (1 - 6.55 * Math.sqrt(plate / 2));
-        // Fuller than a plate's by more than a third does not occur; the guard keeps the formula off its pole.
-        return plate * (0.9 / (Math.max(shape / plateShape, 0.7) - 0.4) - 0.5);
-    }
+  /**
+   * Friction coefficient.
+   *
+   * @param shape shape factor H [1]
+   * @param momentumReynolds Reθ [1]
+   * @return cf [1]; negative in reversed flow
+   */
+  public static double friction(double shape, double momentumReynolds) {
+    double plate = flatPlateFriction(momentumReynolds);
+    double plateShape = 1 / (1 - 6.55 * Math.sqrt(plate / 2));
+    // Fuller than a plate's by more than a third does not occur; the guard keeps the formula off its pole.
+    return plate * (0.9 / (Math.max(shape / plateShape, 0.7) - 0.4) - 0.5);
+  }
 
-    /**
-     * Rate of entrainment of a layer in equilibrium.
-     *
-     * @param shape shape factor H [1]
-     * @param friction cf [1]
-     * @return CE [1]
-     */
-    public static double equilibrium(double shape, double friction) {
-        double g = (shape - 1) / (6.432 * shape);
-        double gradient = 1.25 / shape * (friction / 2 - g * g);
-        return massShape(shape) * (friction / 2 - (shape + 1) * gradient);
-    }
+  /**
+   * Rate of entrainment of a layer in equilibrium.
+   *
+   * @param shape shape factor H [1]
+   * @param friction cf [1]
+   * @return CE [1]
+   */
+  public static double equilibrium(double shape, double friction) {
+    double g = (shape - 1) / (6.432 * shape);
+    double gradient = 1.25 / shape * (friction / 2 - g * g);
+    return massShape(shape) * (friction / 2 - (shape + 1) * gradient);
+  }
 
-    /** Shear stress coefficient that belongs to a rate of entrainment. */
-    private static double shear(double entrainment, double plateFriction) {
-        return 0.024 * entrainment + 1.2 * entrainment * entrainment + 0.32 * plateFriction;
-    }
+  /** Shear stress coefficient that belongs to a rate of entrainment. */
+  private static double shear(double entrainment, double plateFriction) {
+    return 0.024 * entrainment + 1.2 * entrainment * entrainment + 0.32 * plateFriction;
+  }
 
-    /**
-     * Change of the rate of entrainment, {@code θ·dCE/dx}.
-     *
-     * @param entrainment CE [1]
-     * @param shape shape factor H [1]
-     * @param friction cf [1]; 0 in a wake
-     * @param plateFriction cf0 [1]; 0 in a wake
-     * @param gradient θ/V·dV/dx [1]
-     * @param scale dissipation length against that of a layer on a wall: 1, or ½ in a wake
-     * @return θ·dCE/dx [1]
-     */
-    static double lag(double entrainment, double shape, double friction, double plateFriction, double gradient,
-            double scale) {
-        double massShape = massShape(shape);
-        double wanted = Math.max(shear(equilibrium(shape, friction), plateFriction), 1e-6);
-        double free = Math.max(wanted - 0.32 * plateFriction, -0.00011);
-        double equilibrium = Math.sqrt(free / 1.2 + 0.0001) - 0.01;
-        double equilibriumGradient = (friction / 2 - equilibrium / massShape) / (shape + 1);
-        double speed = (0.02 * entrainment + entrainment * entrainment + 0.8 * plateFriction / 3) / (0.01 + entrainment);
-        double present = Math.max(shear(entrainment, plateFriction), 1e-6);
-        return speed * (2.8 / (shape + massShape) * (Math.sqrt(wanted) - scale * Math.sqrt(present))
-                + equilibriumGradient - gradient);
-    }
+  /**
+   * Change of the rate of entrainment, {@code θ·dCE/dx}.
+   *
+   * @param entrainment CE [1]
+   * @param shape shape factor H [1]
+   * @param friction cf [1]; 0 in a wake
+   * @param plateFriction cf0 [1]; 0 in a wake
+   * @param gradient θ/V·dV/dx [1]
+   * @param scale dissipation length against that of a layer on a wall: 1, or ½ in a wake
+   * @return θ·dCE/dx [1]
+   */
+  static double lag(double entrainment, double shape, double friction, double plateFriction, double gradient,
+      double scale) {
+    double massShape = massShape(shape);
+    double wanted = Math.max(shear(equilibrium(shape, friction), plateFriction), 1e-6);
+    double free = Math.max(wanted - 0.32 * plateFriction, -0.00011);
+    double equilibrium = Math.sqrt(free / 1.2 + 0.0001) - 0.01;
+    double equilibriumGradient = (friction / 2 - equilibrium / massShape) / (shape + 1);
+    double speed = (0.02 * entrainment + entrainment * entrainment + 0.8 * plateFriction / 3) / (0.01 + entrainment);
+    double present = Math.max(shear(entrainment, plateFriction), 1e-6);
+    return speed * (2.8 / (shape + massShape) * (Math.sqrt(wanted) - scale * Math.sqrt(present))
+        + equilibriumGradient - gradient);
+  }
 }

@@ -9,184 +9,184 @@ import io.github.wingwright.airfoils.potential.PanelMethod;
  * where the layers turn turbulent.
  */
 class LayerState {
-    /** Transition moves at most this far in one step [chords]. */
-    static final double LONGEST_STEP = 0.04;
-    /** A layer that stays laminar has its transition this far behind the trailing edge [chords]. */
-    static final double FURTHEST = 0.01;
+  /** Transition moves at most this far in one step [chords]. */
+  static final double LONGEST_STEP = 0.04;
+  /** A layer that stays laminar has its transition this far behind the trailing edge [chords]. */
+  static final double FURTHEST = 0.01;
 
-    final DisplacedFlow flow;
-    final PanelMethod method;
-    final int section;
-    final int total;
-    /** Stations with an unknown defect: all nodes but the two at the trailing edge. */
-    final int unknowns;
+  final DisplacedFlow flow;
+  final PanelMethod method;
+  final int section;
+  final int total;
+  /** Stations with an unknown defect: all nodes but the two at the trailing edge. */
+  final int unknowns;
 
-    final double[] place;
-    final double[] undisplaced;
-    final double[] outer;
-    final double[] signed;
-    final double[] defect;
-    final double[] theta;
-    final double[] speed;
-    final double[] carried;
-    final boolean[] turbulent;
-    /** Distance of transition from the stagnation point, upper and lower. */
-    final double[] transition = new double[2];
+  final double[] place;
+  final double[] undisplaced;
+  final double[] outer;
+  final double[] signed;
+  final double[] defect;
+  final double[] theta;
+  final double[] speed;
+  final double[] carried;
+  final boolean[] turbulent;
+  /** Distance of transition from the stagnation point, upper and lower. */
+  final double[] transition = new double[2];
 
-    int stagnation = -1;
-    double stagnationPlace;
-    LayerEquations equations = new LayerEquations(1e5, 9);
+  int stagnation = -1;
+  double stagnationPlace;
+  LayerEquations equations = new LayerEquations(1e5, 9);
 
-    private final double[] rememberedTheta;
-    private final double[] rememberedSpeed;
-    private final double[] rememberedDefect;
-    private final double[] rememberedTransition = new double[2];
-    private int rememberedStagnation = -1;
+  private final double[] rememberedTheta;
+  private final double[] rememberedSpeed;
+  private final double[] rememberedDefect;
+  private final double[] rememberedTransition = new double[2];
+  private int rememberedStagnation = -1;
 
-    LayerState(DisplacedFlow flow) {
-        this.flow = flow;
-        method = flow.method();
-        section = flow.sectionNodes();
-        total = flow.size();
-        unknowns = total - 2;
-        place = new double[total];
-        for (int i = 0; i < total; i++) {
-            place[i] = flow.place(i);
-        }
-        undisplaced = new double[total];
-        outer = new double[total];
-        signed = new double[total];
-        defect = new double[total];
-        theta = new double[total];
-        speed = new double[total];
-        carried = new double[total];
-        turbulent = new boolean[total];
-        rememberedTheta = new double[total];
-        rememberedSpeed = new double[total];
-        rememberedDefect = new double[total];
+  LayerState(DisplacedFlow flow) {
+    this.flow = flow;
+    method = flow.method();
+    section = flow.sectionNodes();
+    total = flow.size();
+    unknowns = total - 2;
+    place = new double[total];
+    for (int i = 0; i < total; i++) {
+      place[i] = flow.place(i);
     }
+    undisplaced = new double[total];
+    outer = new double[total];
+    signed = new double[total];
+    defect = new double[total];
+    theta = new double[total];
+    speed = new double[total];
+    carried = new double[total];
+    turbulent = new boolean[total];
+    rememberedTheta = new double[total];
+    rememberedSpeed = new double[total];
+    rememberedDefect = new double[total];
+  }
 
-    double shape(int i) {
-        return defect[i] / (theta[i] * speed[i]);
-    }
+  double shape(int i) {
+    return defect[i] / (theta[i] * speed[i]);
+  }
 
-    /** Distance from the stagnation point. */
-    double distance(int i) {
-        return Math.max(Math.abs(place[i] - stagnationPlace), 1e-7);
-    }
+  /** Distance from the stagnation point. */
+  double distance(int i) {
+    return Math.max(Math.abs(place[i] - stagnationPlace), 1e-7);
+  }
 
-    double end(int side) {
-        return distance(side == 0 ? 1 : section - 2);
-    }
+  double end(int side) {
+    return distance(side == 0 ? 1 : section - 2);
+  }
 
-    /** Starts afresh from the undisplaced flow with thin layers. */
-    void start(double angle, double reynolds) {
-        rememberedStagnation = -1;
-        flow.undisplaced(angle, undisplaced);
-        System.arraycopy(undisplaced, 0, outer, 0, total);
-        stagnation = -1;
-        locateStagnation();
-        for (int i = 0; i < total; i++) {
-            double s = Math.max(i < section ? distance(i) : place[section - 1] - stagnationPlace, 1e-6);
-            speed[i] = Math.max(Math.abs(undisplaced[i]), 1e-3);
-            theta[i] = 0.5 * Math.sqrt(s / (reynolds * speed[i])) * (i < section ? 1 : 2);
-            defect[i] = (i < section ? 2.3 : 1.5) * theta[i] * speed[i];
-            carried[i] = 0;
-        }
-        for (int side = 0; side < 2; side++) {
-            transition[side] = Math.min(laminarSeparation(side) + 0.02, end(side) + FURTHEST);
-        }
-        sign();
+  /** Starts afresh from the undisplaced flow with thin layers. */
+  void start(double angle, double reynolds) {
+    rememberedStagnation = -1;
+    flow.undisplaced(angle, undisplaced);
+    System.arraycopy(undisplaced, 0, outer, 0, total);
+    stagnation = -1;
+    locateStagnation();
+    for (int i = 0; i < total; i++) {
+      double s = Math.max(i < section ? distance(i) : place[section - 1] - stagnationPlace, 1e-6);
+      speed[i] = Math.max(Math.abs(undisplaced[i]), 1e-3);
+      theta[i] = 0.5 * Math.sqrt(s / (reynolds * speed[i])) * (i < section ? 1 : 2);
+      defect[i] = (i < section ? 2.3 : 1.5) * theta[i] * speed[i];
+      carried[i] = 0;
     }
+    for (int side = 0; side < 2; side++) {
+      transition[side] = Math.min(laminarSeparation(side) + 0.02, end(side) + FURTHEST);
+    }
+    sign();
+  }
 
-    /** Keeps a solution, and moves on to what the next equal step of angle will probably give: saves iterations. */
-    void extrapolate() {
-        boolean alike = rememberedStagnation == stagnation;
-        step(theta, rememberedTheta, alike);
-        step(speed, rememberedSpeed, alike);
-        step(defect, rememberedDefect, alike);
-        for (int side = 0; side < 2; side++) {
-            double now = transition[side];
-            double end = end(side);
-            if (alike && now < end && rememberedTransition[side] < end) {
-                double next = now + Math.max(-LONGEST_STEP, Math.min(LONGEST_STEP, now - rememberedTransition[side]));
-                transition[side] = Math.min(Math.max(next, 0.5 * now), end);
-            }
-            rememberedTransition[side] = now;
-        }
-        rememberedStagnation = stagnation;
+  /** Keeps a solution, and moves on to what the next equal step of angle will probably give: saves iterations. */
+  void extrapolate() {
+    boolean alike = rememberedStagnation == stagnation;
+    step(theta, rememberedTheta, alike);
+    step(speed, rememberedSpeed, alike);
+    step(defect, rememberedDefect, alike);
+    for (int side = 0; side < 2; side++) {
+      double now = transition[side];
+      double end = end(side);
+      if (alike && now < end && rememberedTransition[side] < end) {
+        double next = now + Math.max(-LONGEST_STEP, Math.min(LONGEST_STEP, now - rememberedTransition[side]));
+        transition[side] = Math.min(Math.max(next, 0.5 * now), end);
+      }
+      rememberedTransition[side] = now;
     }
+    rememberedStagnation = stagnation;
+  }
 
-    private static void step(double[] now, double[] before, boolean move) {
-        for (int i = 0; i < now.length; i++) {
-            double value = now[i];
-            if (move) {
-                now[i] = value * Math.min(Math.max(value / before[i], 0.8), 1.25);
-            }
-            before[i] = value;
-        }
+  private static void step(double[] now, double[] before, boolean move) {
+    for (int i = 0; i < now.length; i++) {
+      double value = now[i];
+      if (move) {
+        now[i] = value * Math.min(Math.max(value / before[i], 0.8), 1.25);
+      }
+      before[i] = value;
     }
+  }
 
-    private double laminarSeparation(int side) {
-        int step = side == 0 ? -1 : 1;
-        int first = side == 0 ? stagnation : stagnation + 1;
-        int count = side == 0 ? stagnation : section - 2 - stagnation;
-        double[] x = new double[count];
-        double[] v = new double[count];
-        for (int k = 0; k < count; k++) {
-            x[k] = distance(first + step * k);
-            v[k] = Math.max(Math.abs(undisplaced[first + step * k]), 1e-6);
-        }
-        double at = Thwaites.separation(x, v, 1e-5);
-        return Double.isNaN(at) ? x[count - 1] : at;
+  private double laminarSeparation(int side) {
+    int step = side == 0 ? -1 : 1;
+    int first = side == 0 ? stagnation : stagnation + 1;
+    int count = side == 0 ? stagnation : section - 2 - stagnation;
+    double[] x = new double[count];
+    double[] v = new double[count];
+    for (int k = 0; k < count; k++) {
+      x[k] = distance(first + step * k);
+      v[k] = Math.max(Math.abs(undisplaced[first + step * k]), 1e-6);
     }
+    double at = Thwaites.separation(x, v, 1e-5);
+    return Double.isNaN(at) ? x[count - 1] : at;
+  }
 
-    void sign() {
-        for (int i = 0; i < total; i++) {
-            signed[i] = i <= stagnation ? -defect[i] : defect[i];
-        }
+  void sign() {
+    for (int i = 0; i < total; i++) {
+      signed[i] = i <= stagnation ? -defect[i] : defect[i];
     }
+  }
 
-    void outerSpeeds() {
-        for (int i = 0; i < total; i++) {
-            outer[i] = undisplaced[i] + flow.change(i, signed);
-        }
+  void outerSpeeds() {
+    for (int i = 0; i < total; i++) {
+      outer[i] = undisplaced[i] + flow.change(i, signed);
     }
+  }
 
-    void locateStagnation() {
-        int found = -1;
-        for (int i = 1; i < section - 2; i++) {
-            if (outer[i] > 0 && outer[i + 1] <= 0 && (found < 0 || method.x(i) < method.x(found))) {
-                found = i;
-            }
-        }
-        if (found < 0) {
-            found = Math.max(stagnation, section / 2);
-        }
-        int before = stagnation;
-        if (before >= 0 && Math.abs(found - before) == 1 && Math.abs(outer[Math.max(found, before)]) < 0.06) {
-            // A node that is nearly at rest keeps its side: no flutter from one iteration to the next.
-            found = before;
-        }
-        stagnation = found;
-        double drop = outer[found] - outer[found + 1];
-        double part = drop > 1e-9 ? outer[found] / drop : 0.5;
-        stagnationPlace = place[found] + Math.min(Math.max(part, -1), 2) * (place[found + 1] - place[found]);
-        if (before >= 0 && before != found) {
-            changeSides(before, found);
-        }
+  void locateStagnation() {
+    int found = -1;
+    for (int i = 1; i < section - 2; i++) {
+      if (outer[i] > 0 && outer[i + 1] <= 0 && (found < 0 || method.x(i) < method.x(found))) {
+        found = i;
+      }
     }
+    if (found < 0) {
+      found = Math.max(stagnation, section / 2);
+    }
+    int before = stagnation;
+    if (before >= 0 && Math.abs(found - before) == 1 && Math.abs(outer[Math.max(found, before)]) < 0.06) {
+      // A node that is nearly at rest keeps its side: no flutter from one iteration to the next.
+      found = before;
+    }
+    stagnation = found;
+    double drop = outer[found] - outer[found + 1];
+    double part = drop > 1e-9 ? outer[found] / drop : 0.5;
+    stagnationPlace = place[found] + Math.min(Math.max(part, -1), 2) * (place[found + 1] - place[found]);
+    if (before >= 0 && before != found) {
+      changeSides(before, found);
+    }
+  }
 
-    private void changeSides(int before, int found) {
-        int from = found > before ? before + 1 : found + 1;
-        int to = Math.max(found, before);
-        int model = found > before ? Math.max(before - 1, 1) : Math.min(before + 2, section - 2);
-        for (int i = from; i <= to; i++) {
-            double s = distance(i);
-            speed[i] = Math.max(speed[model] / distance(model) * s, 1e-3);
-            theta[i] = equations.stagnationThickness(s, speed[i]);
-            defect[i] = LayerEquations.STAGNATION_SHAPE * theta[i] * speed[i];
-        }
-        sign();
+  private void changeSides(int before, int found) {
+    int from = found > before ? before + 1 : found + 1;
+    int to = Math.max(found, before);
+    int model = found > before ? Math.max(before - 1, 1) : Math.min(before + 2, section - 2);
+    for (int i = from; i <= to; i++) {
+      double s = distance(i);
+      speed[i] = Math.max(speed[model] / distance(model) * s, 1e-3);
+      theta[i] = equations.stagnationThickness(s, speed[i]);
+      defect[i] = LayerEquations.STAGNATION_SHAPE * theta[i] * speed[i];
     }
+    sign();
+  }
 }

@@ -12,14 +12,14 @@ package io.github.wingwright.airfoils.viscous;
  * @param turbulent whether the layer is turbulent
  */
 public record LayerStation(
-        double x,
-        double speed,
-        double momentumThickness,
-        double displacementThickness,
-        double frictionCoefficient,
-        boolean turbulent) {
-    /** Shape factor H = δ* / θ [1]. */
-    public double shapeFactor() {
-        return displacementThickness / momentumThickness;
-    }
+    double x,
+    double speed,
+    double momentumThickness,
+    double displacementThickness,
+    double frictionCoefficient,
+    boolean turbulent) {
+  /** Shape factor H = δ* / θ [1]. */
+  public double shapeFactor() {
+    return displacementThickness / momentumThickness;
+  }
 }

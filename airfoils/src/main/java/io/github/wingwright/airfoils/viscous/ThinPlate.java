@@ -28,76 +28,76 @@ import io.github.wingwright.core.quantity.Angle;
  * @param camber rise of the arc [chords], 0 to 0.12
  */
 public record ThinPlate(double thickness, double camber) {
-    private static final double LIFT_SHARE = 0.9;
-    private static final double LEAST_DRAG = 0.0143;
+  private static final double LIFT_SHARE = 0.9;
+  private static final double LEAST_DRAG = 0.0143;
 
-    /** Refuses shapes that are not thin plates. */
-    public ThinPlate {
-        if (!(thickness > 0 && thickness <= 0.05)) {
-            throw new IllegalArgumentException("thickness ratio of a thin plate must be above 0, to 0.05, was " + thickness);
-        }
-        if (!(camber >= 0 && camber <= 0.12)) {
-            throw new IllegalArgumentException("camber of a thin plate must be from 0 to 0.12, was " + camber);
-        }
+  /** Refuses shapes that are not thin plates. */
+  public ThinPlate {
+    if (!(thickness > 0 && thickness <= 0.05)) {
+      throw new IllegalArgumentException("thickness ratio of a thin plate must be above 0, to 0.05, was " + thickness);
     }
+    if (!(camber >= 0 && camber <= 0.12)) {
+      throw new IllegalArgumentException("camber of a thin plate must be from 0 to 0.12, was " + camber);
+    }
+  }
 
-    private ThinAirfoil theory() {
-        return ThinAirfoil.of(new CircularArcMeanLine(camber));
-    }
+  private ThinAirfoil theory() {
+    return ThinAirfoil.of(new CircularArcMeanLine(camber));
+  }
 
-    /**
-     * Lift coefficient.
-     *
-     * @param angleOfAttack angle of attack, −12° to 12°
-     * @return cl [1]
-     */
-    public double liftCoefficient(Angle angleOfAttack) {
-        return LIFT_SHARE * theory().liftCoefficient(angleOfAttack);
-    }
+  /**
+   * Lift coefficient.
+   *
+   * @param angleOfAttack angle of attack, −12° to 12°
+   * @return cl [1]
+   */
+  public double liftCoefficient(Angle angleOfAttack) {
+    return LIFT_SHARE * theory().liftCoefficient(angleOfAttack);
+  }
 
-    /**
-     * Angle of attack for a lift coefficient.
-     *
-     * @param liftCoefficient cl [1]
-     * @return angle of attack
-     */
-    public Angle angleFor(double liftCoefficient) {
-        return Angle.radians(liftCoefficient / (LIFT_SHARE * 2 * Math.PI) + theory().zeroLiftAngle().radians());
-    }
+  /**
+   * Angle of attack for a lift coefficient.
+   *
+   * @param liftCoefficient cl [1]
+   * @return angle of attack
+   */
+  public Angle angleFor(double liftCoefficient) {
+    return Angle.radians(liftCoefficient / (LIFT_SHARE * 2 * Math.PI) + theory().zeroLiftAngle().radians());
+  }
 
-    /**
-     * Drag coefficient with its uncertainty: from the attached laminar plate to 30 % above the likely value.
-     *
-     * @param liftCoefficient cl [1]
-     * @param reynolds Reynolds number on the chord [1], 10⁴ to 3·10⁵
-     * @return cd [1]
-     */
-    public Band dragCoefficient(double liftCoefficient, double reynolds) {
-        double likely = likelyDrag(liftCoefficient, reynolds);
-        double laminar = ProfileDrag.laminarPlate(reynolds);
-        return new Band(Math.min(laminar + (likely - Math.max(laminar, LEAST_DRAG)) * 0.7, likely), likely, 1.3 * likely);
-    }
+  /**
+   * Drag coefficient with its uncertainty: from the attached laminar plate to 30 % above the likely value.
+   *
+   * @param liftCoefficient cl [1]
+   * @param reynolds Reynolds number on the chord [1], 10⁴ to 3·10⁵
+   * @return cd [1]
+   */
+  public Band dragCoefficient(double liftCoefficient, double reynolds) {
+    double likely = likelyDrag(liftCoefficient, reynolds);
+    double laminar = ProfileDrag.laminarPlate(reynolds);
+    return new Band(Math.min(laminar + (likely - Math.max(laminar, LEAST_DRAG)) * 0.7, likely), likely, 1.3 * likely);
+  }
 
-    /**
-     * The likely drag coefficient.
-     *
-     * @param liftCoefficient cl [1]
-     * @param reynolds Reynolds number on the chord [1], 10⁴ to 3·10⁵
-     * @return cd [1]; 0.0143 for a flat plate without lift at 10⁵
-     */
-    public double likelyDrag(double liftCoefficient, double reynolds) {
-        double off = Math.abs(angleFor(liftCoefficient).radians() - theory().idealAngle().radians());
-        return Math.max(ProfileDrag.laminarPlate(reynolds), LEAST_DRAG)
-                + lostSuction(off) * Math.abs(liftCoefficient) * Math.tan(off);
-    }
+  /**
+   * The likely drag coefficient.
+   *
+   * @param liftCoefficient cl [1]
+   * @param reynolds Reynolds number on the chord [1], 10⁴ to 3·10⁵
+   * @return cd [1]; 0.0143 for a flat plate without lift at 10⁵
+   */
+  public double likelyDrag(double liftCoefficient, double reynolds) {
+    double off = Math.abs(angleFor(liftCoefficient).radians() - theory().idealAngle().radians());
+    return Math.max(ProfileDrag.laminarPlate(reynolds), LEAST_DRAG)
+        + lostSuction(off) * Math.abs(liftCoefficient) * Math.tan(off);
+  }
 
-    /** Share of the nose suction that is lost: little while the bubble at the nose is short. */
-    private static double lostSuction(double off) {
-        return Math.min(1.3 * off / (off + 0.067), 1);
-    }
+  /** Share of the nose suction that is lost: little while the bubble at the nose is short. */
+  private static double lostSuction(double off) {
+    return Math.min(1.3 * off / (off + 0.067), 1);
+  }
 
-    /** Moment coefficient about the quarter chord, nose-up positive [1]. */
-    public double momentAboutQuarterChord() {
-        return theory().momentAboutQuarterChord();
-    }
+  /** Moment coefficient about the quarter chord, nose-up positive [1]. */
+  public double momentAboutQuarterChord() {
+    return theory().momentAboutQuarterChord();
+  }
 }

@@ -24,66 +24,66 @@ import io.github.wingwright.core.quantity.NamedUnit;
  * Example: on a flat plate it is met at Rex = 2.02 million, Reθ = 944.
  */
 public final class Transition {
-    private Transition() {}
+  private Transition() {}
 
-    /** Michel's criterion of transition. */
-    public static final Formula MICHEL = Formula.named("momentum Reynolds number at transition")
-            .gives("R_θ", NamedUnit.NUMBER)
-            .as("1.174·(1 + 22400/R_x)·R_x^0.46")
-            .where("R_x", "Reynolds number on the length of run", 1e5, 6e7)
-            .from(Source.fromMemory("Michel, ONERA 1/1578-A, 1951, as put by Cebeci and Smith, 1974", ""))
-            .computedBy(Transition::michel);
+  /** Michel's criterion of transition. */
+  public static final Formula MICHEL = Formula.named("momentum Reynolds number at transition")
+      .gives("R_θ", NamedUnit.NUMBER)
+      .as("1.174·(1 + 22400/R_x)·R_x^0.46")
+      .where("R_x", "Reynolds number on the length of run", 1e5, 6e7)
+      .from(Source.fromMemory("Michel, ONERA 1/1578-A, 1951, as put by Cebeci and Smith, 1974", ""))
+      .computedBy(Transition::michel);
 
-    /**
-     * Momentum Reynolds number at which waves begin to grow.
-     *
-     * @param shape shape factor H [1], above 1
-     * @return log10 of Reθ0 [1]; 2.38 for a flat plate
-     */
-    public static double logCriticalReynolds(double shape) {
-        double q = 1 / (shape - 1);
-        return (1.415 * q - 0.489) * Math.tanh(20 * q - 12.9) + 3.295 * q + 0.44;
+  /**
+   * Momentum Reynolds number at which waves begin to grow.
+   *
+   * @param shape shape factor H [1], above 1
+   * @return log10 of Reθ0 [1]; 2.38 for a flat plate
+   */
+  public static double logCriticalReynolds(double shape) {
+    double q = 1 / (shape - 1);
+    return (1.415 * q - 0.489) * Math.tanh(20 * q - 12.9) + 3.295 * q + 0.44;
+  }
+
+  /**
+   * Growth of the amplification exponent per momentum Reynolds number.
+   *
+   * @param shape shape factor H [1]
+   * @return dN/dReθ [1]
+   */
+  public static double growthPerReynolds(double shape) {
+    double b = 2.4 * shape - 3.7 + 2.5 * Math.tanh(1.5 * shape - 4.65);
+    return 0.01 * Math.sqrt(b * b + 0.25);
+  }
+
+  /**
+   * Growth of the amplification exponent per length, in a layer of similar profiles.
+   *
+   * @param shape shape factor H [1]
+   * @param theta momentum thickness [m, or chords]
+   * @param momentumReynolds Reθ [1]
+   * @return dN/dx [1/m, or 1/chord]; 0 below the critical Reynolds number, brought in smoothly over ±20 %
+   */
+  public static double growth(double shape, double theta, double momentumReynolds) {
+    double above = Math.log10(momentumReynolds) - logCriticalReynolds(shape);
+    if (above <= -0.08) {
+      return 0;
     }
+    double r = Math.min((above + 0.08) / 0.16, 1);
+    double begun = r * r * (3 - 2 * r);
+    // dReθ/dx of the similar layer: ½·(m + 1)·l/θ with fits for l and m·l.
+    double l = (6.54 * shape - 14.07) / (shape * shape);
+    double ml = 0.058 * (shape - 4) * (shape - 4) / (shape - 1) - 0.068;
+    return Math.max(0, begun * growthPerReynolds(shape) * (ml + l) / (2 * theta));
+  }
 
-    /**
-     * Growth of the amplification exponent per momentum Reynolds number.
-     *
-     * @param shape shape factor H [1]
-     * @return dN/dReθ [1]
-     */
-    public static double growthPerReynolds(double shape) {
-        double b = 2.4 * shape - 3.7 + 2.5 * Math.tanh(1.5 * shape - 4.65);
-        return 0.01 * Math.sqrt(b * b + 0.25);
-    }
-
-    /**
-     * Growth of the amplification exponent per length, in a layer of similar profiles.
-     *
-     * @param shape shape factor H [1]
-     * @param theta momentum thickness [m, or chords]
-     * @param momentumReynolds Reθ [1]
-     * @return dN/dx [1/m, or 1/chord]; 0 below the critical Reynolds number, brought in smoothly over ±20 %
-     */
-    public static double growth(double shape, double theta, double momentumReynolds) {
-        double above = Math.log10(momentumReynolds) - logCriticalReynolds(shape);
-        if (above <= -0.08) {
-            return 0;
-        }
-        double r = Math.min((above + 0.08) / 0.16, 1);
-        double begun = r * r * (3 - 2 * r);
-        // dReθ/dx of the similar layer: ½·(m + 1)·l/θ with fits for l and m·l.
-        double l = (6.54 * shape - 14.07) / (shape * shape);
-        double ml = 0.058 * (shape - 4) * (shape - 4) / (shape - 1) - 0.068;
-        return Math.max(0, begun * growthPerReynolds(shape) * (ml + l) / (2 * theta));
-    }
-
-    /**
-     * Michel's criterion.
-     *
-     * @param lengthReynolds Reynolds number on the length of run and the local speed [1], positive
-     * @return Reθ at transition [1]
-     */
-    public static double michel(double lengthReynolds) {
-        return 1.174 * (1 + 22400 / lengthReynolds) * Math.pow(lengthReynolds, 0.46);
-    }
+  /**
+   * Michel's criterion.
+   *
+   * @param lengthReynolds Reynolds number on the length of run and the local speed [1], positive
+   * @return Reθ at transition [1]
+   */
+  public static double michel(double lengthReynolds) {
+    return 1.174 * (1 + 22400 / lengthReynolds) * Math.pow(lengthReynolds, 0.46);
+  }
 }

@@ -34,143 +34,143 @@ import java.util.Optional;
  * Instances are immutable and may be shared between threads; each call works on its own memory.
  */
 public final class ViscousMethod {
-    /** Nodes on the section. */
-    static final int POINTS = 121;
-    /** Share of linear spacing, which keeps panels at the trailing edge as long as a boundary layer is thick. */
-    static final double LINEAR_SHARE = 0.08;
+  /** Nodes on the section. */
+  static final int POINTS = 121;
+  /** Share of linear spacing, which keeps panels at the trailing edge as long as a boundary layer is thick. */
+  static final double LINEAR_SHARE = 0.08;
 
-    private static final int WAKE = 24;
-    private static final int MOST_ITERATIONS = 150;
+  private static final int WAKE = 24;
+  private static final int MOST_ITERATIONS = 150;
 
-    private final String name;
-    private final DisplacedFlow flow;
-    private final Disturbance disturbance;
+  private final String name;
+  private final DisplacedFlow flow;
+  private final Disturbance disturbance;
 
-    private ViscousMethod(String name, DisplacedFlow flow, Disturbance disturbance) {
-        this.name = name;
-        this.flow = flow;
-        this.disturbance = disturbance;
+  private ViscousMethod(String name, DisplacedFlow flow, Disturbance disturbance) {
+    this.name = name;
+    this.flow = flow;
+    this.disturbance = disturbance;
+  }
+
+  /** The method for a section, in quiet air. */
+  public static ViscousMethod of(ComposedSection section) {
+    return new ViscousMethod(section.name(), flow(section.contour(POINTS, LINEAR_SHARE)), Disturbance.QUIET);
+  }
+
+  /**
+   * The method for any outline of 60 to 300 points that crowd at the nose.
+   *
+   * @param name what to call it
+   * @param contour the outline
+   */
+  public static ViscousMethod of(String name, Contour contour) {
+    if (contour.size() < 60 || contour.size() > 300) {
+      throw new IllegalArgumentException(
+          "an outline for boundary layers must have 60 to 300 points, had " + contour.size());
     }
+    return new ViscousMethod(name, flow(contour), Disturbance.QUIET);
+  }
 
-    /** The method for a section, in quiet air. */
-    public static ViscousMethod of(ComposedSection section) {
-        return new ViscousMethod(section.name(), flow(section.contour(POINTS, LINEAR_SHARE)), Disturbance.QUIET);
-    }
+  private static DisplacedFlow flow(Contour contour) {
+    return new DisplacedFlow(PanelMethod.of(contour), WAKE);
+  }
 
-    /**
-     * The method for any outline of 60 to 300 points that crowd at the nose.
-     *
-     * @param name what to call it
-     * @param contour the outline
-     */
-    public static ViscousMethod of(String name, Contour contour) {
-        if (contour.size() < 60 || contour.size() > 300) {
-            throw new IllegalArgumentException(
-                    "an outline for boundary layers must have 60 to 300 points, had " + contour.size());
-        }
-        return new ViscousMethod(name, flow(contour), Disturbance.QUIET);
-    }
+  /** The same section in other air, or with trips. */
+  public ViscousMethod with(Disturbance disturbance) {
+    return new ViscousMethod(name, flow, disturbance);
+  }
 
-    private static DisplacedFlow flow(Contour contour) {
-        return new DisplacedFlow(PanelMethod.of(contour), WAKE);
-    }
+  /** The section's name. */
+  public String name() {
+    return name;
+  }
 
-    /** The same section in other air, or with trips. */
-    public ViscousMethod with(Disturbance disturbance) {
-        return new ViscousMethod(name, flow, disturbance);
-    }
+  /** How disturbed the flow is. */
+  public Disturbance disturbance() {
+    return disturbance;
+  }
 
-    /** The section's name. */
-    public String name() {
-        return name;
-    }
+  /**
+   * The section at one angle of attack.
+   *
+   * @param angleOfAttack angle of attack from the chord line, −20° to 20°
+   * @param reynolds Reynolds number on the chord [1], 5000 to 10⁷
+   * @throws ConvergenceException if the layers and the outer flow do not come to agree, as happens past stall
+   */
+  public ViscousPoint at(Angle angleOfAttack, double reynolds) {
+    check(angleOfAttack, reynolds);
+    CoupledSolver solver = new CoupledSolver(flow);
+    return solve(solver, angleOfAttack.radians(), reynolds, false)
+        .orElseThrow(() -> ConvergenceException.atValues(
+            name + ": boundary layers and outer flow did not come to agree", solver.iterations,
+            Double.NaN, angleOfAttack.radians(), reynolds));
+  }
 
-    /** How disturbed the flow is. */
-    public Disturbance disturbance() {
-        return disturbance;
+  /**
+   * A polar: points at equal steps of angle of attack, without those that have no solution (past stall).
+   *
+   * @param reynolds Reynolds number on the chord [1], 5000 to 10⁷
+   * @param from first angle
+   * @param to last angle
+   * @param step positive
+   */
+  public List<ViscousPoint> polar(double reynolds, Angle from, Angle to, Angle step) {
+    check(from, reynolds);
+    check(to, reynolds);
+    if (!(step.radians() > 0)) {
+      throw new IllegalArgumentException("step must be positive, was " + step);
     }
+    List<ViscousPoint> points = new ArrayList<>();
+    CoupledSolver solver = new CoupledSolver(flow);
+    boolean warm = false;
+    int count = (int) Math.floor((to.radians() - from.radians()) / step.radians() + 1e-9);
+    for (int i = 0; i <= count; i++) {
+      double angle = from.radians() + i * step.radians();
+      Optional<ViscousPoint> point = solve(solver, angle, reynolds, warm);
+      point.ifPresent(points::add);
+      warm = point.isPresent();
+      if (warm) {
+        solver.extrapolate();
+      }
+    }
+    return points;
+  }
 
-    /**
-     * The section at one angle of attack.
-     *
-     * @param angleOfAttack angle of attack from the chord line, −20° to 20°
-     * @param reynolds Reynolds number on the chord [1], 5000 to 10⁷
-     * @throws ConvergenceException if the layers and the outer flow do not come to agree, as happens past stall
-     */
-    public ViscousPoint at(Angle angleOfAttack, double reynolds) {
-        check(angleOfAttack, reynolds);
-        CoupledSolver solver = new CoupledSolver(flow);
-        return solve(solver, angleOfAttack.radians(), reynolds, false)
-                .orElseThrow(() -> ConvergenceException.atValues(
-                        name + ": boundary layers and outer flow did not come to agree", solver.iterations,
-                        Double.NaN, angleOfAttack.radians(), reynolds));
+  private Optional<ViscousPoint> solve(CoupledSolver solver, double angle, double reynolds, boolean warm) {
+    boolean done = warm && attempt(solver, angle, reynolds);
+    if (!done) {
+      solver.start(angle, reynolds);
+      done = attempt(solver, angle, reynolds);
     }
+    if (!done) {
+      solver.gentle(true);
+      solver.start(angle, reynolds);
+      done = attempt(solver, angle, reynolds);
+      solver.gentle(false);
+    }
+    return done ? Optional.of(Assessment.of(solver, flow.method(), angle, reynolds)) : Optional.empty();
+  }
 
-    /**
-     * A polar: points at equal steps of angle of attack, without those that have no solution (past stall).
-     *
-     * @param reynolds Reynolds number on the chord [1], 5000 to 10⁷
-     * @param from first angle
-     * @param to last angle
-     * @param step positive
-     */
-    public List<ViscousPoint> polar(double reynolds, Angle from, Angle to, Angle step) {
-        check(from, reynolds);
-        check(to, reynolds);
-        if (!(step.radians() > 0)) {
-            throw new IllegalArgumentException("step must be positive, was " + step);
-        }
-        List<ViscousPoint> points = new ArrayList<>();
-        CoupledSolver solver = new CoupledSolver(flow);
-        boolean warm = false;
-        int count = (int) Math.floor((to.radians() - from.radians()) / step.radians() + 1e-9);
-        for (int i = 0; i <= count; i++) {
-            double angle = from.radians() + i * step.radians();
-            Optional<ViscousPoint> point = solve(solver, angle, reynolds, warm);
-            point.ifPresent(points::add);
-            warm = point.isPresent();
-            if (warm) {
-                solver.extrapolate();
-            }
-        }
-        return points;
+  private boolean attempt(CoupledSolver solver, double angle, double reynolds) {
+    try {
+      return solver.solve(angle, reynolds, disturbance, MOST_ITERATIONS);
+    } catch (IllegalArgumentException singular) {
+      // A singular system far from the solution: the caller starts afresh or gives up.
+      return false;
     }
+  }
 
-    private Optional<ViscousPoint> solve(CoupledSolver solver, double angle, double reynolds, boolean warm) {
-        boolean done = warm && attempt(solver, angle, reynolds);
-        if (!done) {
-            solver.start(angle, reynolds);
-            done = attempt(solver, angle, reynolds);
-        }
-        if (!done) {
-            solver.gentle(true);
-            solver.start(angle, reynolds);
-            done = attempt(solver, angle, reynolds);
-            solver.gentle(false);
-        }
-        return done ? Optional.of(Assessment.of(solver, flow.method(), angle, reynolds)) : Optional.empty();
+  private static void check(Angle angle, double reynolds) {
+    if (!(Math.abs(angle.degrees()) <= 20)) {
+      throw new IllegalArgumentException("angle of attack must be from −20° to 20°, was " + angle);
     }
+    if (!(reynolds >= 5e3 && reynolds <= 1e7)) {
+      throw new IllegalArgumentException("Reynolds number must be from 5000 to 10⁷, was " + reynolds);
+    }
+  }
 
-    private boolean attempt(CoupledSolver solver, double angle, double reynolds) {
-        try {
-            return solver.solve(angle, reynolds, disturbance, MOST_ITERATIONS);
-        } catch (IllegalArgumentException singular) {
-            // A singular system far from the solution: the caller starts afresh or gives up.
-            return false;
-        }
-    }
-
-    private static void check(Angle angle, double reynolds) {
-        if (!(Math.abs(angle.degrees()) <= 20)) {
-            throw new IllegalArgumentException("angle of attack must be from −20° to 20°, was " + angle);
-        }
-        if (!(reynolds >= 5e3 && reynolds <= 1e7)) {
-            throw new IllegalArgumentException("Reynolds number must be from 5000 to 10⁷, was " + reynolds);
-        }
-    }
-
-    @Override
-    public String toString() {
-        return "boundary layers of " + name;
-    }
+  @Override
+  public String toString() {
+    return "boundary layers of " + name;
+  }
 }

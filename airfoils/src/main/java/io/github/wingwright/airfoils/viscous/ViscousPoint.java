@@ -19,32 +19,32 @@ import java.util.Locale;
  * @param findings where the method is outside its validity
  */
 public record ViscousPoint(
-        Angle angleOfAttack,
-        double reynolds,
-        double liftCoefficient,
-        double dragCoefficient,
-        double momentAboutQuarterChord,
-        SurfaceLayer upper,
-        SurfaceLayer lower,
-        List<Finding> findings) {
-    /** Copies the findings. */
-    public ViscousPoint {
-        findings = List.copyOf(findings);
-    }
+    Angle angleOfAttack,
+    double reynolds,
+    double liftCoefficient,
+    double dragCoefficient,
+    double momentAboutQuarterChord,
+    SurfaceLayer upper,
+    SurfaceLayer lower,
+    List<Finding> findings) {
+  /** Copies the findings. */
+  public ViscousPoint {
+    findings = List.copyOf(findings);
+  }
 
-    /** Lift over drag [1]. */
-    public double liftToDrag() {
-        return liftCoefficient / dragCoefficient;
-    }
+  /** Lift over drag [1]. */
+  public double liftToDrag() {
+    return liftCoefficient / dragCoefficient;
+  }
 
-    /** Whether both layers end attached to the surface: the points at which the drag can be trusted. */
-    public boolean attached() {
-        return upper.regime().compareTo(Regime.BUBBLE) <= 0 && lower.regime().compareTo(Regime.BUBBLE) <= 0;
-    }
+  /** Whether both layers end attached to the surface: the points at which the drag can be trusted. */
+  public boolean attached() {
+    return upper.regime().compareTo(Regime.BUBBLE) <= 0 && lower.regime().compareTo(Regime.BUBBLE) <= 0;
+  }
 
-    @Override
-    public String toString() {
-        return String.format(Locale.ROOT, "%.2f°, Re %.0f: cl %.3f, cd %.4f, cm %.3f, %s", angleOfAttack.degrees(),
-                reynolds, liftCoefficient, dragCoefficient, momentAboutQuarterChord, upper.regime().words());
-    }
+  @Override
+  public String toString() {
+    return String.format(Locale.ROOT, "%.2f°, Re %.0f: cl %.3f, cd %.4f, cm %.3f, %s", angleOfAttack.degrees(),
+        reynolds, liftCoefficient, dragCoefficient, momentAboutQuarterChord, upper.regime().words());
+  }
 }

@@ -29,33 +29,33 @@ import org.openjdk.jmh.annotations.Warmup;
 @Measurement(iterations = 5, time = 1)
 @Fork(1)
 public class MotionBenchmark {
-    private final SteadyFlight glide = new SteadyFlight(6, 1.2, -0.1, 0.0213, 0.0545, 0.4, 9.81);
-    private final BodyInertia body = new BodyInertia(0.025, 1.2e-4, 1.0e-4, 2.1e-4, 0);
-    private final LongitudinalDerivatives along =
-            LongitudinalDerivatives.ofLiftAndDrag(0.53, 0.06, 0, 4.3, 0.2, -0.6, 4, -9, 1.5, -3.5);
-    private final LateralDerivatives across =
-            new LateralDerivatives(-0.4, -0.1, 0.08, 0, -0.45, -0.03, 0.1, 0.13, -0.1);
+  private final SteadyFlight glide = new SteadyFlight(6, 1.2, -0.1, 0.0213, 0.0545, 0.4, 9.81);
+  private final BodyInertia body = new BodyInertia(0.025, 1.2e-4, 1.0e-4, 2.1e-4, 0);
+  private final LongitudinalDerivatives along =
+      LongitudinalDerivatives.ofLiftAndDrag(0.53, 0.06, 0, 4.3, 0.2, -0.6, 4, -9, 1.5, -3.5);
+  private final LateralDerivatives across =
+      new LateralDerivatives(-0.4, -0.1, 0.08, 0, -0.45, -0.03, 0.1, 0.13, -0.1);
 
-    @Benchmark
-    public Modes longitudinalModes() {
-        return LongitudinalForces.of(glide, body.mass(), along).stateMatrix(glide, body).modes();
-    }
+  @Benchmark
+  public Modes longitudinalModes() {
+    return LongitudinalForces.of(glide, body.mass(), along).stateMatrix(glide, body).modes();
+  }
 
-    @Benchmark
-    public Modes lateralModes() {
-        return LateralForces.of(glide, across).stateMatrix(glide, body).modes();
-    }
+  @Benchmark
+  public Modes lateralModes() {
+    return LateralForces.of(glide, across).stateMatrix(glide, body).modes();
+  }
 
-    @Benchmark
-    public TimeResponse responseOfTwoHundredSteps() {
-        return LongitudinalForces.of(glide, body.mass(), along).stateMatrix(glide, body)
-                .response(new double[] {0, 0.5, 0, 0}, 5, 200);
-    }
+  @Benchmark
+  public TimeResponse responseOfTwoHundredSteps() {
+    return LongitudinalForces.of(glide, body.mass(), along).stateMatrix(glide, body)
+        .response(new double[] {0, 0.5, 0, 0}, 5, 200);
+  }
 
-    @Benchmark
-    public LateralEstimate.Result lateralEstimate() {
-        return LateralEstimate.of(new LateralEstimate.WingShape(4.5, 6.28, 7, 0.6, 0.1, 0.05, 0.5, 0.03, 0.04))
-                .fin(new LateralEstimate.FinShape(2.8, 0.08, 0.45, 0.06, 0.9))
-                .body(new LateralEstimate.Body(0.01, 0.9, 0.03, 0.06, 0.06)).solve();
-    }
+  @Benchmark
+  public LateralEstimate.Result lateralEstimate() {
+    return LateralEstimate.of(new LateralEstimate.WingShape(4.5, 6.28, 7, 0.6, 0.1, 0.05, 0.5, 0.03, 0.04))
+        .fin(new LateralEstimate.FinShape(2.8, 0.08, 0.45, 0.06, 0.9))
+        .body(new LateralEstimate.Body(0.01, 0.9, 0.03, 0.06, 0.06)).solve();
+  }
 }

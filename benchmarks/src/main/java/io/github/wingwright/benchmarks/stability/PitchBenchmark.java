@@ -24,40 +24,40 @@ import org.openjdk.jmh.annotations.Warmup;
 @Measurement(iterations = 5, time = 1)
 @Fork(1)
 public class PitchBenchmark {
-    private double aspectRatio = 8;
-    private double taperRatio = 0.667;
-    private double areaRatio = 0.225;
-    private double arm = 0.475;
-    private double fineness = 16;
-    private double volumeRatio = 0.09;
+  private double aspectRatio = 8;
+  private double taperRatio = 0.667;
+  private double areaRatio = 0.225;
+  private double arm = 0.475;
+  private double fineness = 16;
+  private double volumeRatio = 0.09;
 
-    @Benchmark
-    public double neutralPoint() {
-        double wing = QuickPitch.slope(aspectRatio, 5.5, 0.0);
-        double tail = QuickPitch.slope(3.5, 6.0, 0.0);
-        double body = FuselageMoment.munk(ApparentMass.munkFactor(fineness), volumeRatio, 1.0, 1.0);
-        return QuickPitch.neutralPoint(wing, aspectRatio, taperRatio, 0.0, body, 0.8, areaRatio, tail, arm, -0.02);
-    }
+  @Benchmark
+  public double neutralPoint() {
+    double wing = QuickPitch.slope(aspectRatio, 5.5, 0.0);
+    double tail = QuickPitch.slope(3.5, 6.0, 0.0);
+    double body = FuselageMoment.munk(ApparentMass.munkFactor(fineness), volumeRatio, 1.0, 1.0);
+    return QuickPitch.neutralPoint(wing, aspectRatio, taperRatio, 0.0, body, 0.8, areaRatio, tail, arm, -0.02);
+  }
 
-    @Benchmark
-    public double neutralPointAndTrim() {
-        double wing = QuickPitch.slope(aspectRatio, 5.5, 0.0);
-        double tail = QuickPitch.slope(3.5, 6.0, 0.0);
-        double body = FuselageMoment.munk(ApparentMass.munkFactor(fineness), volumeRatio, 1.0, 1.0);
-        double neutral =
-                QuickPitch.neutralPoint(wing, aspectRatio, taperRatio, 0.0, body, 0.8, areaRatio, tail, arm, -0.02);
-        double downwash = DownwashMethod.HANDBOOK.gradient(wing, aspectRatio, taperRatio, 0.0, arm, -0.02);
-        double centre = 0.25 + arm / QuickPitch.chordOverSpan(aspectRatio, taperRatio);
-        return QuickPitch.decalage(
-                0.6, neutral - 0.12, -0.08, -0.05, 0.0, 0.02, wing, body, 0.8, areaRatio, tail, downwash, centre);
-    }
+  @Benchmark
+  public double neutralPointAndTrim() {
+    double wing = QuickPitch.slope(aspectRatio, 5.5, 0.0);
+    double tail = QuickPitch.slope(3.5, 6.0, 0.0);
+    double body = FuselageMoment.munk(ApparentMass.munkFactor(fineness), volumeRatio, 1.0, 1.0);
+    double neutral =
+        QuickPitch.neutralPoint(wing, aspectRatio, taperRatio, 0.0, body, 0.8, areaRatio, tail, arm, -0.02);
+    double downwash = DownwashMethod.HANDBOOK.gradient(wing, aspectRatio, taperRatio, 0.0, arm, -0.02);
+    double centre = 0.25 + arm / QuickPitch.chordOverSpan(aspectRatio, taperRatio);
+    return QuickPitch.decalage(
+        0.6, neutral - 0.12, -0.08, -0.05, 0.0, 0.02, wing, body, 0.8, areaRatio, tail, downwash, centre);
+  }
 
-    @Benchmark
-    public double downwashByAllMethods() {
-        double sum = 0;
-        for (DownwashMethod method : DownwashMethod.values()) {
-            sum += method.gradient(4.7, aspectRatio, taperRatio, 0.0, arm, -0.02);
-        }
-        return sum;
+  @Benchmark
+  public double downwashByAllMethods() {
+    double sum = 0;
+    for (DownwashMethod method : DownwashMethod.values()) {
+      sum += method.gradient(4.7, aspectRatio, taperRatio, 0.0, arm, -0.02);
     }
+    return sum;
+  }
 }

@@ -11,9 +11,9 @@ import java.util.Locale;
  * @param sectionLiftCoefficient c_l of that section, its limit [-]
  */
 public record LiftingLineStall(double station, double wingLiftCoefficient, double sectionLiftCoefficient) {
-    @Override
-    public String toString() {
-        return String.format(Locale.ROOT, "first at %.0f %% of the half span, c_l %.3f, wing C_L %.3f",
-                100 * station, sectionLiftCoefficient, wingLiftCoefficient);
-    }
+  @Override
+  public String toString() {
+    return String.format(Locale.ROOT, "first at %.0f %% of the half span, c_l %.3f, wing C_L %.3f",
+        100 * station, sectionLiftCoefficient, wingLiftCoefficient);
+  }
 }

@@ -13,68 +13,68 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class DesignFolderTest {
-    @TempDir
-    Path temporary;
+  @TempDir
+  Path temporary;
 
-    @Test
-    void a_folder_takes_the_place_of_the_one_before_with_all_it_held() throws IOException {
-        Path folder = temporary.resolve("designs/glider");
-        DesignFolder.write(folder, Map.of("old.txt", "old", "both.txt", "old"));
-        DesignFolder.write(folder, Map.of("new.txt", "new", "both.txt", "new"));
-        assertThat(ProgramRun.contents(folder)).containsExactly("both.txt", "new.txt");
-        assertThat(folder.resolve("both.txt")).hasContent("new");
-        assertThat(ProgramRun.contents(folder.getParent())).containsExactly("glider");
-    }
+  @Test
+  void a_folder_takes_the_place_of_the_one_before_with_all_it_held() throws IOException {
+    Path folder = temporary.resolve("designs/glider");
+    DesignFolder.write(folder, Map.of("old.txt", "old", "both.txt", "old"));
+    DesignFolder.write(folder, Map.of("new.txt", "new", "both.txt", "new"));
+    assertThat(ProgramRun.contents(folder)).containsExactly("both.txt", "new.txt");
+    assertThat(folder.resolve("both.txt")).hasContent("new");
+    assertThat(ProgramRun.contents(folder.getParent())).containsExactly("glider");
+  }
 
-    @Test
-    void a_failure_half_way_leaves_what_was_there_and_nothing_else() throws IOException {
-        Path folder = temporary.resolve("glider");
-        DesignFolder.write(folder, Map.of("report.html", "old"));
-        Map<String, String> files = new LinkedHashMap<>();
-        files.put("report.html", "new");
-        files.put("no/such/folder.txt", "cannot be written");
-        assertThatThrownBy(() -> DesignFolder.write(folder, files)).isInstanceOf(IOException.class);
-        assertThat(folder.resolve("report.html")).hasContent("old");
-        assertThat(ProgramRun.contents(temporary)).containsExactly("glider");
-    }
+  @Test
+  void a_failure_half_way_leaves_what_was_there_and_nothing_else() throws IOException {
+    Path folder = temporary.resolve("glider");
+    DesignFolder.write(folder, Map.of("report.html", "old"));
+    Map<String, String> files = new LinkedHashMap<>();
+    files.put("report.html", "new");
+    files.put("no/such/folder.txt", "cannot be written");
+    assertThatThrownBy(() -> DesignFolder.write(folder, files)).isInstanceOf(IOException.class);
+    assertThat(folder.resolve("report.html")).hasContent("old");
+    assertThat(ProgramRun.contents(temporary)).containsExactly("glider");
+  }
 
-    @Test
-    void a_file_in_the_way_is_not_overwritten() throws IOException {
-        Path file = Files.writeString(temporary.resolve("glider"), "a file");
-        assertThatThrownBy(() -> DesignFolder.write(file, Map.of("report.html", "new")))
-                .isInstanceOf(IOException.class)
-                .hasMessageContaining("not a folder");
-        assertThat(file).hasContent("a file");
-        assertThat(ProgramRun.contents(temporary)).containsExactly("glider");
-    }
+  @Test
+  void a_file_in_the_way_is_not_overwritten() throws IOException {
+    Path file = Files.writeString(temporary.resolve("glider"), "a file");
+    assertThatThrownBy(() -> DesignFolder.write(file, Map.of("report.html", "new")))
+        .isInstanceOf(IOException.class)
+        .hasMessageContaining("not a folder");
+    assertThat(file).hasContent("a file");
+    assertThat(ProgramRun.contents(temporary)).containsExactly("glider");
+  }
 
-    @Test
-    void a_folder_of_someone_elses_with_folders_in_it_is_replaced_whole() throws IOException {
-        Path folder = temporary.resolve("glider");
-        Files.createDirectories(folder.resolve("deep/deeper"));
-        DesignFolder.write(folder, Map.of("report.html", "new"));
-        assertThat(ProgramRun.contents(folder)).containsExactly("report.html");
-    }
+  @Test
+  void a_folder_of_someone_elses_with_folders_in_it_is_replaced_whole() throws IOException {
+    Path folder = temporary.resolve("glider");
+    Files.createDirectories(folder.resolve("deep/deeper"));
+    DesignFolder.write(folder, Map.of("report.html", "new"));
+    assertThat(ProgramRun.contents(folder)).containsExactly("report.html");
+  }
 
-    @Test
-    void the_program_says_that_it_cannot_write_and_ends_with_one() throws IOException {
-        // A plain file stands where the folder of designs should be: nobody can write there, not even the superuser.
-        Path designs = Files.writeString(temporary.resolve("designs"), "in the way");
-        ProgramRun run = ProgramRun.of(designs);
-        assertThat(run.status()).isEqualTo(1);
-        assertThat(run.out()).isEmpty();
-        assertThat(run.err().lines()).hasSize(1);
-        assertThat(run.err()).contains("cannot be written", designs.toString());
-        assertThat(designs).hasContent("in the way");
-        assertThat(ProgramRun.contents(temporary)).containsExactly("designs");
-    }
+  @Test
+  void the_program_says_that_it_cannot_write_and_ends_with_one() throws IOException {
+    // A plain file stands where the folder of designs should be: nobody can write there, not even the superuser.
+    Path designs = Files.writeString(temporary.resolve("designs"), "in the way");
+    ProgramRun run = ProgramRun.of(designs);
+    assertThat(run.status()).isEqualTo(1);
+    assertThat(run.out()).isEmpty();
+    assertThat(run.err().lines()).hasSize(1);
+    assertThat(run.err()).contains("cannot be written", designs.toString());
+    assertThat(designs).hasContent("in the way");
+    assertThat(ProgramRun.contents(temporary)).containsExactly("designs");
+  }
 
-    @Test
-    void a_file_named_as_the_design_keeps_the_program_from_writing() throws IOException {
-        Files.writeString(temporary.resolve("hall-glider"), "mine");
-        ProgramRun run = ProgramRun.of(temporary);
-        assertThat(run.status()).isEqualTo(1);
-        assertThat(run.err()).contains("hall-glider", "not a folder");
-        assertThat(ProgramRun.contents(temporary)).containsExactly("hall-glider");
-    }
+  @Test
+  void a_file_named_as_the_design_keeps_the_program_from_writing() throws IOException {
+    Files.writeString(temporary.resolve("hall-glider"), "mine");
+    ProgramRun run = ProgramRun.of(temporary);
+    assertThat(run.status()).isEqualTo(1);
+    assertThat(run.err()).contains("hall-glider", "not a folder");
+    assertThat(ProgramRun.contents(temporary)).containsExactly("hall-glider");
+  }
 }

@@ -48,107 +48,107 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** The shell exits with 0 from a script full of errors, so every script is run here, snippet by snippet. */
 class ScriptsTest {
-    private static final Path FOLDER = Path.of("src/main/jshell");
+  private static final Path FOLDER = Path.of("src/main/jshell");
 
-    /** What each script prints, by the Java API. A new script needs its line here. */
-    private static final Map<String, Supplier<List<String>>> PRINTED =
-            Map.of("glider.jsh", ScriptsTest::glider, "section.jsh", ScriptsTest::section);
+  /** What each script prints, by the Java API. A new script needs its line here. */
+  private static final Map<String, Supplier<List<String>>> PRINTED =
+      Map.of("glider.jsh", ScriptsTest::glider, "section.jsh", ScriptsTest::section);
 
-    @TempDir
-    Path temporary;
+  @TempDir
+  Path temporary;
 
-    static List<String> scripts() {
-        try (Stream<Path> files = Files.list(FOLDER)) {
-            return files.map(f -> f.getFileName().toString()).filter(n -> n.endsWith(".jsh")).sorted().toList();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+  static List<String> scripts() {
+    try (Stream<Path> files = Files.list(FOLDER)) {
+      return files.map(f -> f.getFileName().toString()).filter(n -> n.endsWith(".jsh")).sorted().toList();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static List<String> glider() {
+    Naca4 section = Naca4.parse("4406").withTrailingEdgeThickness(0.006);
+    ComposedSection plate = ComposedSection.plate(0.02, 0.0);
+    DesignBrief brief = DesignBrief.named("java")
+        .air(AirState.of(Pressure.pascals(100_400), Temperature.degreesCelsius(19)))
+        .thrown(Speed.metresPerSecond(6.5), metres(1.5))
+        .material(Materials.FOAMING_PLA)
+        .wing(WingSizing.forSpan(millimetres(480))
+            .aspectRatio(6.2)
+            .taperRatio(0.75)
+            .dihedral(Angle.degrees(12))
+            .section(section))
+        .wingPolar(EstimatedPolar.of(section))
+        .fuselage(wing -> FuselageSizing.of(BodyShape.capsule())
+            .considering(Considerations.lengthAtMost(millimetres(256)))
+            .diameter(millimetres(22)))
+        .tails(plate, EstimatedPolar.of(plate), new TailBrief(0.52, 3.5, 0.8), new TailBrief(0.035, 1.5, 0.7));
+    Design design = SizingLoop.of(brief).madeTo(millimetres(0.5), Mass.grams(0.1)).solve();
+    return design.numbers().values().stream().map(Object::toString).toList();
+  }
+
+  private static List<String> section() {
+    return ViscousMethod.of(Naca4.parse("4409").withTrailingEdgeThickness(0.01))
+        .polar(80_000, Angle.degrees(-1), Angle.degrees(7), Angle.degrees(1)).stream()
+        .map(Object::toString)
+        .toList();
+  }
+
+  private String script(String name) throws IOException {
+    // What a script writes beside itself goes into a folder of the test's.
+    String text = Files.readString(FOLDER.resolve(name)).replace("Path.of(\"", "Path.of(\"" + temporary + "/");
+    assertThat(text.stripTrailing()).as("a script ends the shell").endsWith("\n/exit");
+    return text.lines().filter(line -> !line.equals("/exit")).collect(Collectors.joining("\n"));
+  }
+
+  private static List<String> refused(JShell shell, String script) {
+    List<String> refused = new ArrayList<>();
+    String rest = script;
+    while (!rest.isBlank()) {
+      SourceCodeAnalysis.CompletionInfo next = shell.sourceCodeAnalysis().analyzeCompletion(rest);
+      if (!next.completeness().isComplete()) {
+        refused.add(rest + ": " + next.completeness());
+        break;
+      }
+      for (SnippetEvent event : shell.eval(next.source())) {
+        String complaints = shell.diagnostics(event.snippet()).map(d -> d.getMessage(null)).collect(Collectors.joining("; "));
+        if (event.status() != Snippet.Status.VALID || event.exception() != null) {
+          refused.add(next.source() + ": " + event.status() + " " + event.exception() + " " + complaints);
         }
+      }
+      rest = next.remaining();
     }
+    return refused;
+  }
 
-    private static List<String> glider() {
-        Naca4 section = Naca4.parse("4406").withTrailingEdgeThickness(0.006);
-        ComposedSection plate = ComposedSection.plate(0.02, 0.0);
-        DesignBrief brief = DesignBrief.named("java")
-                .air(AirState.of(Pressure.pascals(100_400), Temperature.degreesCelsius(19)))
-                .thrown(Speed.metresPerSecond(6.5), metres(1.5))
-                .material(Materials.FOAMING_PLA)
-                .wing(WingSizing.forSpan(millimetres(480))
-                        .aspectRatio(6.2)
-                        .taperRatio(0.75)
-                        .dihedral(Angle.degrees(12))
-                        .section(section))
-                .wingPolar(EstimatedPolar.of(section))
-                .fuselage(wing -> FuselageSizing.of(BodyShape.capsule())
-                        .considering(Considerations.lengthAtMost(millimetres(256)))
-                        .diameter(millimetres(22)))
-                .tails(plate, EstimatedPolar.of(plate), new TailBrief(0.52, 3.5, 0.8), new TailBrief(0.035, 1.5, 0.7));
-        Design design = SizingLoop.of(brief).madeTo(millimetres(0.5), Mass.grams(0.1)).solve();
-        return design.numbers().values().stream().map(Object::toString).toList();
+  @ParameterizedTest
+  @MethodSource("scripts")
+  void a_script_runs_without_a_complaint_and_prints_what_the_library_gives(String name) throws IOException {
+    assertThat(PRINTED).as("what the script prints").containsKey(name);
+    ByteArrayOutputStream printed = new ByteArrayOutputStream();
+    PrintStream before = System.out;
+    try (JShell shell = JShell.builder().executionEngine("local").build()) {
+      shell.addToClasspath(System.getProperty("java.class.path"));
+      // The tool itself begins with these.
+      for (String start : List.of("import java.io.*;", "import java.math.*;", "import java.util.*;", "import java.util.stream.*;")) {
+        shell.eval(start);
+      }
+      System.setOut(new PrintStream(printed, true, StandardCharsets.UTF_8));
+      assertThat(refused(shell, script(name))).isEmpty();
+    } finally {
+      System.setOut(before);
     }
+    assertThat(printed.toString(StandardCharsets.UTF_8).lines()).containsExactlyElementsOf(PRINTED.get(name).get());
+  }
 
-    private static List<String> section() {
-        return ViscousMethod.of(Naca4.parse("4409").withTrailingEdgeThickness(0.01))
-                .polar(80_000, Angle.degrees(-1), Angle.degrees(7), Angle.degrees(1)).stream()
-                .map(Object::toString)
-                .toList();
-    }
+  @Test
+  void every_script_that_is_promised_is_there() {
+    assertThat(scripts()).containsExactlyInAnyOrderElementsOf(PRINTED.keySet());
+  }
 
-    private String script(String name) throws IOException {
-        // What a script writes beside itself goes into a folder of the test's.
-        String text = Files.readString(FOLDER.resolve(name)).replace("Path.of(\"", "Path.of(\"" + temporary + "/");
-        assertThat(text.stripTrailing()).as("a script ends the shell").endsWith("\n/exit");
-        return text.lines().filter(line -> !line.equals("/exit")).collect(Collectors.joining("\n"));
-    }
-
-    private static List<String> refused(JShell shell, String script) {
-        List<String> refused = new ArrayList<>();
-        String rest = script;
-        while (!rest.isBlank()) {
-            SourceCodeAnalysis.CompletionInfo next = shell.sourceCodeAnalysis().analyzeCompletion(rest);
-            if (!next.completeness().isComplete()) {
-                refused.add(rest + ": " + next.completeness());
-                break;
-            }
-            for (SnippetEvent event : shell.eval(next.source())) {
-                String complaints = shell.diagnostics(event.snippet()).map(d -> d.getMessage(null)).collect(Collectors.joining("; "));
-                if (event.status() != Snippet.Status.VALID || event.exception() != null) {
-                    refused.add(next.source() + ": " + event.status() + " " + event.exception() + " " + complaints);
-                }
-            }
-            rest = next.remaining();
-        }
-        return refused;
-    }
-
-    @ParameterizedTest
-    @MethodSource("scripts")
-    void a_script_runs_without_a_complaint_and_prints_what_the_library_gives(String name) throws IOException {
-        assertThat(PRINTED).as("what the script prints").containsKey(name);
-        ByteArrayOutputStream printed = new ByteArrayOutputStream();
-        PrintStream before = System.out;
-        try (JShell shell = JShell.builder().executionEngine("local").build()) {
-            shell.addToClasspath(System.getProperty("java.class.path"));
-            // The tool itself begins with these.
-            for (String start : List.of("import java.io.*;", "import java.math.*;", "import java.util.*;", "import java.util.stream.*;")) {
-                shell.eval(start);
-            }
-            System.setOut(new PrintStream(printed, true, StandardCharsets.UTF_8));
-            assertThat(refused(shell, script(name))).isEmpty();
-        } finally {
-            System.setOut(before);
-        }
-        assertThat(printed.toString(StandardCharsets.UTF_8).lines()).containsExactlyElementsOf(PRINTED.get(name).get());
-    }
-
-    @Test
-    void every_script_that_is_promised_is_there() {
-        assertThat(scripts()).containsExactlyInAnyOrderElementsOf(PRINTED.keySet());
-    }
-
-    @Test
-    void the_glider_takes_ten_lines() throws IOException {
-        assertThat(Files.readAllLines(FOLDER.resolve("glider.jsh")).stream()
-                        .filter(l -> !l.isBlank() && !l.startsWith("//") && !l.startsWith("import") && !l.startsWith("/")))
-                .hasSize(10);
-    }
+  @Test
+  void the_glider_takes_ten_lines() throws IOException {
+    assertThat(Files.readAllLines(FOLDER.resolve("glider.jsh")).stream()
+            .filter(l -> !l.isBlank() && !l.startsWith("//") && !l.startsWith("import") && !l.startsWith("/")))
+        .hasSize(10);
+  }
 }

@@ -18,155 +18,155 @@ import io.github.wingwright.core.quantity.NamedUnit;
  * all nine derivatives follow.
  */
 public final class FinLateral {
-    private static final Source HANDBOOK = Source.fromMemory("USAF stability and control handbook (DATCOM), 1978",
-            "section 5.4.1, as quoted by R. C. Nelson, Flight Stability and Automatic Control");
+  private static final Source HANDBOOK = Source.fromMemory("USAF stability and control handbook (DATCOM), 1978",
+      "section 5.4.1, as quoted by R. C. Nelson, Flight Stability and Automatic Control");
 
-    /** Sidewash and dynamic pressure at the fin. */
-    public static final Formula SIDEWASH_FACTOR = Formula.named("sidewash and dynamic pressure at the fin")
-            .gives("k_σ", NamedUnit.NUMBER)
-            .as("0.724 + 3.06·s_v/(1 + cos(Λ)) + 0.4·z_w + 0.009·A")
-            .where("s_v", "fin area over wing area", 0.02, 0.3)
-            .where("Λ", "sweep of the wing's quarter-chord line", Angle.RADIAN, -0.2, 0.8)
-            .where("z_w", "height of the wing below the body's axis over the body's depth", -0.5, 0.5)
-            .where("A", "aspect ratio of the wing", 3, 20)
-            .from(HANDBOOK)
-            .computedBy(FinLateral::sidewashFactor);
+  /** Sidewash and dynamic pressure at the fin. */
+  public static final Formula SIDEWASH_FACTOR = Formula.named("sidewash and dynamic pressure at the fin")
+      .gives("k_σ", NamedUnit.NUMBER)
+      .as("0.724 + 3.06·s_v/(1 + cos(Λ)) + 0.4·z_w + 0.009·A")
+      .where("s_v", "fin area over wing area", 0.02, 0.3)
+      .where("Λ", "sweep of the wing's quarter-chord line", Angle.RADIAN, -0.2, 0.8)
+      .where("z_w", "height of the wing below the body's axis over the body's depth", -0.5, 0.5)
+      .where("A", "aspect ratio of the wing", 3, 20)
+      .from(HANDBOOK)
+      .computedBy(FinLateral::sidewashFactor);
 
-    /** Side force per sideslip of a fin. */
-    public static final Formula SIDE_FORCE = Formula.named("side force due to sideslip of a fin")
-            .gives("C_Yβ,v", NamedUnit.PER_RADIAN)
-            .as("−a_v·k_σ·s_v")
-            .where("a_v", "lift slope of the fin", NamedUnit.PER_RADIAN, 1, 6.3)
-            .where("k_σ", "sidewash and dynamic pressure at the fin", 0.5, 1.5)
-            .where("s_v", "fin area over wing area", 0.01, 0.3)
-            .from(Source.DEFINITION)
-            .computedBy(FinLateral::sideForce);
+  /** Side force per sideslip of a fin. */
+  public static final Formula SIDE_FORCE = Formula.named("side force due to sideslip of a fin")
+      .gives("C_Yβ,v", NamedUnit.PER_RADIAN)
+      .as("−a_v·k_σ·s_v")
+      .where("a_v", "lift slope of the fin", NamedUnit.PER_RADIAN, 1, 6.3)
+      .where("k_σ", "sidewash and dynamic pressure at the fin", 0.5, 1.5)
+      .where("s_v", "fin area over wing area", 0.01, 0.3)
+      .from(Source.DEFINITION)
+      .computedBy(FinLateral::sideForce);
 
-    private FinLateral() {}
+  private FinLateral() {}
 
-    /**
-     * Sidewash and dynamic pressure at the fin.
-     *
-     * <pre>{@code (1 + ∂σ/∂β)·η_v = 0.724 + 3.06·(S_v/S)/(1 + cos Λ) + 0.4·z_w/d + 0.009·A}</pre>
-     *
-     * <p>Fitted to full-size shapes with the fin on the body; a fin on a thin boom is nearer to one.
-     *
-     * @param areaRatio fin area over wing area S_v/S [-]
-     * @param sweep sweep of the wing's quarter-chord line Λ [rad]
-     * @param wingBelowAxis height of the body's axis above the wing over the body's depth z_w/d [-], positive for a low
-     *     wing
-     * @param aspectRatio aspect ratio of the wing A [-]
-     * @return factor [-]: 0.93 for S_v/S 0.1, unswept, mid wing, aspect ratio 6
-     */
-    public static double sidewashFactor(double areaRatio, double sweep, double wingBelowAxis, double aspectRatio) {
-        return 0.724 + 3.06 * areaRatio / (1 + Math.cos(sweep)) + 0.4 * wingBelowAxis + 0.009 * aspectRatio;
-    }
+  /**
+   * Sidewash and dynamic pressure at the fin.
+   *
+   * <pre>{@code (1 + ∂σ/∂β)·η_v = 0.724 + 3.06·(S_v/S)/(1 + cos Λ) + 0.4·z_w/d + 0.009·A}</pre>
+   *
+   * <p>Fitted to full-size shapes with the fin on the body; a fin on a thin boom is nearer to one.
+   *
+   * @param areaRatio fin area over wing area S_v/S [-]
+   * @param sweep sweep of the wing's quarter-chord line Λ [rad]
+   * @param wingBelowAxis height of the body's axis above the wing over the body's depth z_w/d [-], positive for a low
+   *     wing
+   * @param aspectRatio aspect ratio of the wing A [-]
+   * @return factor [-]: 0.93 for S_v/S 0.1, unswept, mid wing, aspect ratio 6
+   */
+  public static double sidewashFactor(double areaRatio, double sweep, double wingBelowAxis, double aspectRatio) {
+    return 0.724 + 3.06 * areaRatio / (1 + Math.cos(sweep)) + 0.4 * wingBelowAxis + 0.009 * aspectRatio;
+  }
 
-    /**
-     * Side force per sideslip of a fin.
-     *
-     * <pre>{@code C_Yβ,v = −a_v·(1 + ∂σ/∂β)·η_v·S_v/S}</pre>
-     *
-     * @param liftSlope lift slope of the fin a_v [1/rad], on its effective aspect ratio
-     * @param sidewash factor of sidewash and dynamic pressure [-]
-     * @param areaRatio fin area over wing area S_v/S [-]
-     * @return C_Yβ,v [1/rad], negative
-     */
-    public static double sideForce(double liftSlope, double sidewash, double areaRatio) {
-        return -liftSlope * sidewash * areaRatio;
-    }
+  /**
+   * Side force per sideslip of a fin.
+   *
+   * <pre>{@code C_Yβ,v = −a_v·(1 + ∂σ/∂β)·η_v·S_v/S}</pre>
+   *
+   * @param liftSlope lift slope of the fin a_v [1/rad], on its effective aspect ratio
+   * @param sidewash factor of sidewash and dynamic pressure [-]
+   * @param areaRatio fin area over wing area S_v/S [-]
+   * @return C_Yβ,v [1/rad], negative
+   */
+  public static double sideForce(double liftSlope, double sidewash, double areaRatio) {
+    return -liftSlope * sidewash * areaRatio;
+  }
 
-    /**
-     * Yaw due to sideslip: the fin turns the nose into the wind.
-     *
-     * @param sideForce C_Yβ,v [1/rad]
-     * @param arm arm over span l_v/b [-], fin behind the centre of gravity positive
-     * @return C_nβ,v [1/rad], positive for a fin behind
-     */
-    public static double yawDueToSideslip(double sideForce, double arm) {
-        return -arm * sideForce;
-    }
+  /**
+   * Yaw due to sideslip: the fin turns the nose into the wind.
+   *
+   * @param sideForce C_Yβ,v [1/rad]
+   * @param arm arm over span l_v/b [-], fin behind the centre of gravity positive
+   * @return C_nβ,v [1/rad], positive for a fin behind
+   */
+  public static double yawDueToSideslip(double sideForce, double arm) {
+    return -arm * sideForce;
+  }
 
-    /**
-     * Roll due to sideslip: a high fin acts like dihedral.
-     *
-     * @param sideForce C_Yβ,v [1/rad]
-     * @param height height over span z_v/b [-], above the centre of gravity positive
-     * @return C_lβ,v [1/rad], negative for a high fin
-     */
-    public static double rollDueToSideslip(double sideForce, double height) {
-        return height * sideForce;
-    }
+  /**
+   * Roll due to sideslip: a high fin acts like dihedral.
+   *
+   * @param sideForce C_Yβ,v [1/rad]
+   * @param height height over span z_v/b [-], above the centre of gravity positive
+   * @return C_lβ,v [1/rad], negative for a high fin
+   */
+  public static double rollDueToSideslip(double sideForce, double height) {
+    return height * sideForce;
+  }
 
-    /**
-     * Yaw damping.
-     *
-     * <pre>{@code C_nr,v = 2·(l_v/b)²·C_Yβ,v}</pre>
-     *
-     * @param sideForce C_Yβ,v [1/rad]
-     * @param arm arm over span l_v/b [-]
-     * @return C_nr,v [-], negative
-     */
-    public static double yawDamping(double sideForce, double arm) {
-        return 2 * arm * arm * sideForce;
-    }
+  /**
+   * Yaw damping.
+   *
+   * <pre>{@code C_nr,v = 2·(l_v/b)²·C_Yβ,v}</pre>
+   *
+   * @param sideForce C_Yβ,v [1/rad]
+   * @param arm arm over span l_v/b [-]
+   * @return C_nr,v [-], negative
+   */
+  public static double yawDamping(double sideForce, double arm) {
+    return 2 * arm * arm * sideForce;
+  }
 
-    /**
-     * Roll due to yaw rate.
-     *
-     * <pre>{@code C_lr,v = −2·(l_v/b)·(z_v/b)·C_Yβ,v}</pre>
-     *
-     * @param sideForce C_Yβ,v [1/rad]
-     * @param arm arm over span l_v/b [-]
-     * @param height height over span z_v/b [-]
-     * @return C_lr,v [-], positive for a high fin behind
-     */
-    public static double rollDueToYawRate(double sideForce, double arm, double height) {
-        return -2 * arm * height * sideForce;
-    }
+  /**
+   * Roll due to yaw rate.
+   *
+   * <pre>{@code C_lr,v = −2·(l_v/b)·(z_v/b)·C_Yβ,v}</pre>
+   *
+   * @param sideForce C_Yβ,v [1/rad]
+   * @param arm arm over span l_v/b [-]
+   * @param height height over span z_v/b [-]
+   * @return C_lr,v [-], positive for a high fin behind
+   */
+  public static double rollDueToYawRate(double sideForce, double arm, double height) {
+    return -2 * arm * height * sideForce;
+  }
 
-    /**
-     * Yaw due to roll rate; the same product as roll due to yaw rate.
-     *
-     * @param sideForce C_Yβ,v [1/rad]
-     * @param arm arm over span l_v/b [-]
-     * @param height height over span z_v/b [-]
-     * @return C_np,v [-], positive for a high fin behind
-     */
-    public static double yawDueToRollRate(double sideForce, double arm, double height) {
-        return -2 * arm * height * sideForce;
-    }
+  /**
+   * Yaw due to roll rate; the same product as roll due to yaw rate.
+   *
+   * @param sideForce C_Yβ,v [1/rad]
+   * @param arm arm over span l_v/b [-]
+   * @param height height over span z_v/b [-]
+   * @return C_np,v [-], positive for a high fin behind
+   */
+  public static double yawDueToRollRate(double sideForce, double arm, double height) {
+    return -2 * arm * height * sideForce;
+  }
 
-    /**
-     * Roll damping.
-     *
-     * @param sideForce C_Yβ,v [1/rad]
-     * @param height height over span z_v/b [-]
-     * @return C_lp,v [-], negative
-     */
-    public static double rollDamping(double sideForce, double height) {
-        return 2 * height * height * sideForce;
-    }
+  /**
+   * Roll damping.
+   *
+   * @param sideForce C_Yβ,v [1/rad]
+   * @param height height over span z_v/b [-]
+   * @return C_lp,v [-], negative
+   */
+  public static double rollDamping(double sideForce, double height) {
+    return 2 * height * height * sideForce;
+  }
 
-    /**
-     * Side force due to yaw rate.
-     *
-     * @param sideForce C_Yβ,v [1/rad]
-     * @param arm arm over span l_v/b [-]
-     * @return C_Yr,v [-], positive for a fin behind
-     */
-    public static double sideForceDueToYawRate(double sideForce, double arm) {
-        return -2 * arm * sideForce;
-    }
+  /**
+   * Side force due to yaw rate.
+   *
+   * @param sideForce C_Yβ,v [1/rad]
+   * @param arm arm over span l_v/b [-]
+   * @return C_Yr,v [-], positive for a fin behind
+   */
+  public static double sideForceDueToYawRate(double sideForce, double arm) {
+    return -2 * arm * sideForce;
+  }
 
-    /**
-     * Side force due to roll rate.
-     *
-     * @param sideForce C_Yβ,v [1/rad]
-     * @param height height over span z_v/b [-]
-     * @return C_Yp,v [-], negative for a high fin
-     */
-    public static double sideForceDueToRollRate(double sideForce, double height) {
-        return 2 * height * sideForce;
-    }
+  /**
+   * Side force due to roll rate.
+   *
+   * @param sideForce C_Yβ,v [1/rad]
+   * @param height height over span z_v/b [-]
+   * @return C_Yp,v [-], negative for a high fin
+   */
+  public static double sideForceDueToRollRate(double sideForce, double height) {
+    return 2 * height * sideForce;
+  }
 }

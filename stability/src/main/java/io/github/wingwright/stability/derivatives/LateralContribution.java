@@ -11,9 +11,9 @@ import java.util.Locale;
  * @param values its share in each of the nine derivatives
  */
 public record LateralContribution(String part, LateralDerivatives values) {
-    @Override
-    public String toString() {
-        return String.format(Locale.ROOT, "%s: C_Yβ %.3f, C_lβ %.4f, C_nβ %.4f", part, values.sideSideslip(),
-                values.rollSideslip(), values.yawSideslip());
-    }
+  @Override
+  public String toString() {
+    return String.format(Locale.ROOT, "%s: C_Yβ %.3f, C_lβ %.4f, C_nβ %.4f", part, values.sideSideslip(),
+        values.rollSideslip(), values.yawSideslip());
+  }
 }

@@ -16,176 +16,176 @@ import java.util.Optional;
  * adds up. A part that is missing adds nothing, so an aircraft without a fin or a body is estimated as it is.
  */
 public final class LateralEstimate {
-    /**
-     * A wing and how it sits on the body.
-     *
-     * @param liftSlope lift slope of the wing a [1/rad]
-     * @param sectionSlope section lift slope a₀ [1/rad]
-     * @param aspectRatio aspect ratio A [-]
-     * @param taper taper ratio λ [-]
-     * @param dihedral equivalent dihedral Γ [rad]
-     * @param sweep sweep of the quarter-chord line Λ [rad]
-     * @param lift lift coefficient of the flight C_L [-]
-     * @param profileDrag profile drag coefficient of the wing C_D0 [-]
-     * @param height height of the wing above the body's axis over span [-]
-     */
-    public record WingShape(double liftSlope, double sectionSlope, double aspectRatio, double taper, double dihedral,
-            double sweep, double lift, double profileDrag, double height) {
-        public WingShape {
-            finite("wing", liftSlope, sectionSlope, aspectRatio, taper, dihedral, sweep, lift, profileDrag, height);
-            if (!(aspectRatio > 0 && taper >= 0)) {
-                throw new IllegalArgumentException(String.format(Locale.ROOT,
-                        "aspect ratio must be positive and taper ratio not negative, were %s and %s", aspectRatio,
-                        taper));
-            }
-        }
+  /**
+   * A wing and how it sits on the body.
+   *
+   * @param liftSlope lift slope of the wing a [1/rad]
+   * @param sectionSlope section lift slope a₀ [1/rad]
+   * @param aspectRatio aspect ratio A [-]
+   * @param taper taper ratio λ [-]
+   * @param dihedral equivalent dihedral Γ [rad]
+   * @param sweep sweep of the quarter-chord line Λ [rad]
+   * @param lift lift coefficient of the flight C_L [-]
+   * @param profileDrag profile drag coefficient of the wing C_D0 [-]
+   * @param height height of the wing above the body's axis over span [-]
+   */
+  public record WingShape(double liftSlope, double sectionSlope, double aspectRatio, double taper, double dihedral,
+      double sweep, double lift, double profileDrag, double height) {
+    public WingShape {
+      finite("wing", liftSlope, sectionSlope, aspectRatio, taper, dihedral, sweep, lift, profileDrag, height);
+      if (!(aspectRatio > 0 && taper >= 0)) {
+        throw new IllegalArgumentException(String.format(Locale.ROOT,
+            "aspect ratio must be positive and taper ratio not negative, were %s and %s", aspectRatio,
+            taper));
+      }
     }
+  }
 
-    /**
-     * A fin.
-     *
-     * @param liftSlope lift slope on its effective aspect ratio a_v [1/rad]
-     * @param areaRatio fin area over wing area S_v/S [-]
-     * @param arm distance of its aerodynamic centre behind the centre of gravity over span l_v/b [-]
-     * @param height height of its aerodynamic centre above the centre of gravity over span z_v/b [-]
-     * @param sidewash factor of sidewash and dynamic pressure [-]; see {@link FinLateral#sidewashFactor}
-     */
-    public record FinShape(double liftSlope, double areaRatio, double arm, double height, double sidewash) {
-        public FinShape {
-            finite("fin", liftSlope, areaRatio, arm, height, sidewash);
-        }
+  /**
+   * A fin.
+   *
+   * @param liftSlope lift slope on its effective aspect ratio a_v [1/rad]
+   * @param areaRatio fin area over wing area S_v/S [-]
+   * @param arm distance of its aerodynamic centre behind the centre of gravity over span l_v/b [-]
+   * @param height height of its aerodynamic centre above the centre of gravity over span z_v/b [-]
+   * @param sidewash factor of sidewash and dynamic pressure [-]; see {@link FinLateral#sidewashFactor}
+   */
+  public record FinShape(double liftSlope, double areaRatio, double arm, double height, double sidewash) {
+    public FinShape {
+      finite("fin", liftSlope, areaRatio, arm, height, sidewash);
     }
+  }
 
-    /**
-     * A body.
-     *
-     * @param volume volume over S·b [-]
-     * @param apparentMass difference of the apparent-mass factors k₂ − k₁ [-]
-     * @param sectionRatio greatest section over wing area [-]
-     * @param depth depth at the wing over span [-]
-     * @param width width at the wing over span [-]
-     */
-    public record Body(double volume, double apparentMass, double sectionRatio, double depth, double width) {
-        public Body {
-            finite("body", volume, apparentMass, sectionRatio, depth, width);
-        }
+  /**
+   * A body.
+   *
+   * @param volume volume over S·b [-]
+   * @param apparentMass difference of the apparent-mass factors k₂ − k₁ [-]
+   * @param sectionRatio greatest section over wing area [-]
+   * @param depth depth at the wing over span [-]
+   * @param width width at the wing over span [-]
+   */
+  public record Body(double volume, double apparentMass, double sectionRatio, double depth, double width) {
+    public Body {
+      finite("body", volume, apparentMass, sectionRatio, depth, width);
     }
+  }
 
-    /**
-     * What was estimated.
-     *
-     * @param total the nine derivatives
-     * @param contributions what each part adds
-     * @param findings formulas used outside their range
-     */
-    public record Result(LateralDerivatives total, List<LateralContribution> contributions, List<Finding> findings) {
-        public Result {
-            contributions = List.copyOf(contributions);
-            findings = List.copyOf(findings);
-        }
-
-        @Override
-        public String toString() {
-            return String.format(Locale.ROOT, "lateral estimate: C_Yβ %.3f, C_lβ %.4f, C_nβ %.4f per rad",
-                    total.sideSideslip(), total.rollSideslip(), total.yawSideslip());
-        }
-    }
-
-    private final Optional<WingShape> wing;
-    private final Optional<FinShape> fin;
-    private final Optional<Body> body;
-
-    private LateralEstimate(Optional<WingShape> wing, Optional<FinShape> fin, Optional<Body> body) {
-        this.wing = wing;
-        this.fin = fin;
-        this.body = body;
-    }
-
-    /** The estimate of a wing; fin and body are added to it. */
-    public static LateralEstimate of(WingShape wing) {
-        return new LateralEstimate(Optional.of(wing), Optional.empty(), Optional.empty());
-    }
-
-    /** With this fin. */
-    public LateralEstimate fin(FinShape shape) {
-        return new LateralEstimate(wing, Optional.of(shape), body);
-    }
-
-    /** With this body. */
-    public LateralEstimate body(Body shape) {
-        return new LateralEstimate(wing, fin, Optional.of(shape));
-    }
-
-    /** Adds up the parts. */
-    public Result solve() {
-        List<LateralContribution> parts = new ArrayList<>();
-        List<Finding> findings = new ArrayList<>();
-        wing.ifPresent(w -> addWing(w, parts, findings));
-        body.ifPresent(b -> addBody(b, parts, findings));
-        fin.ifPresent(f -> addFin(f, parts, findings));
-        double[] sum = new double[9];
-        for (LateralContribution part : parts) {
-            LateralDerivatives v = part.values();
-            double[] add = {v.sideSideslip(), v.rollSideslip(), v.yawSideslip(), v.sideRollRate(), v.rollRollRate(),
-                v.yawRollRate(), v.sideYawRate(), v.rollYawRate(), v.yawYawRate()};
-            for (int i = 0; i < 9; i++) {
-                sum[i] += add[i];
-            }
-        }
-        return new Result(new LateralDerivatives(sum[0], sum[1], sum[2], sum[3], sum[4], sum[5], sum[6], sum[7],
-                sum[8]), parts, Finding.inOrderOfWeight(findings));
-    }
-
-    private void addWing(WingShape w, List<LateralContribution> parts, List<Finding> findings) {
-        parts.add(roll("wing, dihedral", use(findings, WingLateral.DIHEDRAL_EFFECT, w.liftSlope, w.dihedral, w.taper)));
-        parts.add(roll("wing, sweep", use(findings, WingLateral.SWEEP_EFFECT, w.lift, w.sweep, w.taper)));
-        if (body.isPresent()) {
-            Body b = body.get();
-            parts.add(roll("wing, height on the body",
-                    use(findings, WingLateral.POSITION_EFFECT, w.aspectRatio, w.height, b.depth, b.width)));
-        }
-        parts.add(new LateralContribution("wing, lift and damping", new LateralDerivatives(0, 0,
-                use(findings, WingLateral.YAW_DUE_TO_SIDESLIP, w.lift, w.aspectRatio), 0,
-                use(findings, WingLateral.ROLL_DAMPING_WITH_LOSS, w.sectionSlope, w.aspectRatio, w.taper),
-                use(findings, WingLateral.YAW_DUE_TO_ROLL_RATE, w.lift, w.aspectRatio), 0,
-                use(findings, WingLateral.ROLL_DUE_TO_YAW_RATE, w.lift, w.taper),
-                use(findings, WingLateral.YAW_DAMPING, w.profileDrag, w.taper))));
-    }
-
-    private static void addBody(Body b, List<LateralContribution> parts, List<Finding> findings) {
-        parts.add(new LateralContribution("body", new LateralDerivatives(
-                use(findings, BodyLateral.SIDE_FORCE, b.sectionRatio), 0,
-                use(findings, BodyLateral.YAW_DUE_TO_SIDESLIP, b.apparentMass, b.volume), 0, 0, 0, 0, 0, 0)));
-    }
-
-    private static void addFin(FinShape f, List<LateralContribution> parts, List<Finding> findings) {
-        double y = use(findings, FinLateral.SIDE_FORCE, f.liftSlope, f.sidewash, f.areaRatio);
-        parts.add(new LateralContribution("fin", new LateralDerivatives(y,
-                FinLateral.rollDueToSideslip(y, f.height), FinLateral.yawDueToSideslip(y, f.arm),
-                FinLateral.sideForceDueToRollRate(y, f.height), FinLateral.rollDamping(y, f.height),
-                FinLateral.yawDueToRollRate(y, f.arm, f.height), FinLateral.sideForceDueToYawRate(y, f.arm),
-                FinLateral.rollDueToYawRate(y, f.arm, f.height), FinLateral.yawDamping(y, f.arm))));
-    }
-
-    private static LateralContribution roll(String part, double rollSideslip) {
-        return new LateralContribution(part, new LateralDerivatives(0, rollSideslip, 0, 0, 0, 0, 0, 0, 0));
-    }
-
-    private static double use(List<Finding> findings, Formula formula, double... inputs) {
-        findings.addAll(formula.outsideDomain(inputs));
-        return formula.evaluate(inputs);
-    }
-
-    private static void finite(String part, double... values) {
-        for (double v : values) {
-            if (!Double.isFinite(v)) {
-                throw new IllegalArgumentException("numbers of the " + part + " must be finite, one was " + v);
-            }
-        }
+  /**
+   * What was estimated.
+   *
+   * @param total the nine derivatives
+   * @param contributions what each part adds
+   * @param findings formulas used outside their range
+   */
+  public record Result(LateralDerivatives total, List<LateralContribution> contributions, List<Finding> findings) {
+    public Result {
+      contributions = List.copyOf(contributions);
+      findings = List.copyOf(findings);
     }
 
     @Override
     public String toString() {
-        return "lateral estimate of a wing" + (fin.isPresent() ? ", fin" : "") + (body.isPresent() ? ", body" : "");
+      return String.format(Locale.ROOT, "lateral estimate: C_Yβ %.3f, C_lβ %.4f, C_nβ %.4f per rad",
+          total.sideSideslip(), total.rollSideslip(), total.yawSideslip());
     }
+  }
+
+  private final Optional<WingShape> wing;
+  private final Optional<FinShape> fin;
+  private final Optional<Body> body;
+
+  private LateralEstimate(Optional<WingShape> wing, Optional<FinShape> fin, Optional<Body> body) {
+    this.wing = wing;
+    this.fin = fin;
+    this.body = body;
+  }
+
+  /** The estimate of a wing; fin and body are added to it. */
+  public static LateralEstimate of(WingShape wing) {
+    return new LateralEstimate(Optional.of(wing), Optional.empty(), Optional.empty());
+  }
+
+  /** With this fin. */
+  public LateralEstimate fin(FinShape shape) {
+    return new LateralEstimate(wing, Optional.of(shape), body);
+  }
+
+  /** With this body. */
+  public LateralEstimate body(Body shape) {
+    return new LateralEstimate(wing, fin, Optional.of(shape));
+  }
+
+  /** Adds up the parts. */
+  public Result solve() {
+    List<LateralContribution> parts = new ArrayList<>();
+    List<Finding> findings = new ArrayList<>();
+    wing.ifPresent(w -> addWing(w, parts, findings));
+    body.ifPresent(b -> addBody(b, parts, findings));
+    fin.ifPresent(f -> addFin(f, parts, findings));
+    double[] sum = new double[9];
+    for (LateralContribution part : parts) {
+      LateralDerivatives v = part.values();
+      double[] add = {v.sideSideslip(), v.rollSideslip(), v.yawSideslip(), v.sideRollRate(), v.rollRollRate(),
+        v.yawRollRate(), v.sideYawRate(), v.rollYawRate(), v.yawYawRate()};
+      for (int i = 0; i < 9; i++) {
+        sum[i] += add[i];
+      }
+    }
+    return new Result(new LateralDerivatives(sum[0], sum[1], sum[2], sum[3], sum[4], sum[5], sum[6], sum[7],
+        sum[8]), parts, Finding.inOrderOfWeight(findings));
+  }
+
+  private void addWing(WingShape w, List<LateralContribution> parts, List<Finding> findings) {
+    parts.add(roll("wing, dihedral", use(findings, WingLateral.DIHEDRAL_EFFECT, w.liftSlope, w.dihedral, w.taper)));
+    parts.add(roll("wing, sweep", use(findings, WingLateral.SWEEP_EFFECT, w.lift, w.sweep, w.taper)));
+    if (body.isPresent()) {
+      Body b = body.get();
+      parts.add(roll("wing, height on the body",
+          use(findings, WingLateral.POSITION_EFFECT, w.aspectRatio, w.height, b.depth, b.width)));
+    }
+    parts.add(new LateralContribution("wing, lift and damping", new LateralDerivatives(0, 0,
+        use(findings, WingLateral.YAW_DUE_TO_SIDESLIP, w.lift, w.aspectRatio), 0,
+        use(findings, WingLateral.ROLL_DAMPING_WITH_LOSS, w.sectionSlope, w.aspectRatio, w.taper),
+        use(findings, WingLateral.YAW_DUE_TO_ROLL_RATE, w.lift, w.aspectRatio), 0,
+        use(findings, WingLateral.ROLL_DUE_TO_YAW_RATE, w.lift, w.taper),
+        use(findings, WingLateral.YAW_DAMPING, w.profileDrag, w.taper))));
+  }
+
+  private static void addBody(Body b, List<LateralContribution> parts, List<Finding> findings) {
+    parts.add(new LateralContribution("body", new LateralDerivatives(
+        use(findings, BodyLateral.SIDE_FORCE, b.sectionRatio), 0,
+        use(findings, BodyLateral.YAW_DUE_TO_SIDESLIP, b.apparentMass, b.volume), 0, 0, 0, 0, 0, 0)));
+  }
+
+  private static void addFin(FinShape f, List<LateralContribution> parts, List<Finding> findings) {
+    double y = use(findings, FinLateral.SIDE_FORCE, f.liftSlope, f.sidewash, f.areaRatio);
+    parts.add(new LateralContribution("fin", new LateralDerivatives(y,
+        FinLateral.rollDueToSideslip(y, f.height), FinLateral.yawDueToSideslip(y, f.arm),
+        FinLateral.sideForceDueToRollRate(y, f.height), FinLateral.rollDamping(y, f.height),
+        FinLateral.yawDueToRollRate(y, f.arm, f.height), FinLateral.sideForceDueToYawRate(y, f.arm),
+        FinLateral.rollDueToYawRate(y, f.arm, f.height), FinLateral.yawDamping(y, f.arm))));
+  }
+
+  private static LateralContribution roll(String part, double rollSideslip) {
+    return new LateralContribution(part, new LateralDerivatives(0, rollSideslip, 0, 0, 0, 0, 0, 0, 0));
+  }
+
+  private static double use(List<Finding> findings, Formula formula, double... inputs) {
+    findings.addAll(formula.outsideDomain(inputs));
+    return formula.evaluate(inputs);
+  }
+
+  private static void finite(String part, double... values) {
+    for (double v : values) {
+      if (!Double.isFinite(v)) {
+        throw new IllegalArgumentException("numbers of the " + part + " must be finite, one was " + v);
+      }
+    }
+  }
+
+  @Override
+  public String toString() {
+    return "lateral estimate of a wing" + (fin.isPresent() ? ", fin" : "") + (body.isPresent() ? ", body" : "");
+  }
 }

@@ -15,46 +15,46 @@ import io.github.wingwright.stability.lattice.Variable;
  * outside: profile drag, thrust, the body, and the derivatives with the rate of angle of attack.
  */
 public final class LatticeDerivatives {
-    private LatticeDerivatives() {}
+  private LatticeDerivatives() {}
 
-    /**
-     * Lateral derivatives.
-     *
-     * @param solution the lattice at the angle of the steady flight, without sideslip and rates
-     */
-    public static LateralDerivatives lateral(LatticeSolution solution) {
-        return new LateralDerivatives(
-                solution.derivative(Coefficient.SIDE_FORCE, Variable.SIDESLIP),
-                solution.derivative(Coefficient.ROLLING_MOMENT, Variable.SIDESLIP),
-                solution.derivative(Coefficient.YAWING_MOMENT, Variable.SIDESLIP),
-                solution.derivative(Coefficient.SIDE_FORCE, Variable.ROLL_RATE),
-                solution.derivative(Coefficient.ROLLING_MOMENT, Variable.ROLL_RATE),
-                solution.derivative(Coefficient.YAWING_MOMENT, Variable.ROLL_RATE),
-                solution.derivative(Coefficient.SIDE_FORCE, Variable.YAW_RATE),
-                solution.derivative(Coefficient.ROLLING_MOMENT, Variable.YAW_RATE),
-                solution.derivative(Coefficient.YAWING_MOMENT, Variable.YAW_RATE));
-    }
+  /**
+   * Lateral derivatives.
+   *
+   * @param solution the lattice at the angle of the steady flight, without sideslip and rates
+   */
+  public static LateralDerivatives lateral(LatticeSolution solution) {
+    return new LateralDerivatives(
+        solution.derivative(Coefficient.SIDE_FORCE, Variable.SIDESLIP),
+        solution.derivative(Coefficient.ROLLING_MOMENT, Variable.SIDESLIP),
+        solution.derivative(Coefficient.YAWING_MOMENT, Variable.SIDESLIP),
+        solution.derivative(Coefficient.SIDE_FORCE, Variable.ROLL_RATE),
+        solution.derivative(Coefficient.ROLLING_MOMENT, Variable.ROLL_RATE),
+        solution.derivative(Coefficient.YAWING_MOMENT, Variable.ROLL_RATE),
+        solution.derivative(Coefficient.SIDE_FORCE, Variable.YAW_RATE),
+        solution.derivative(Coefficient.ROLLING_MOMENT, Variable.YAW_RATE),
+        solution.derivative(Coefficient.YAWING_MOMENT, Variable.YAW_RATE));
+  }
 
-    /**
-     * Longitudinal derivatives.
-     *
-     * @param solution the lattice at the angle of the steady flight
-     * @param profileDrag profile drag coefficient C_D0, taken as constant with the angle [-]
-     * @param thrust thrust coefficient C_T [-], 0 in a glide
-     * @param liftAngleRate C_Lα̇ [-], such as {@link TailPitchRate#liftDueToAngleRate}
-     * @param momentAngleRate C_mα̇ [-], such as {@link TailPitchRate#downwashLag}
-     */
-    public static LongitudinalDerivatives longitudinal(LatticeSolution solution, double profileDrag, double thrust,
-            double liftAngleRate, double momentAngleRate) {
-        return LongitudinalDerivatives.ofLiftAndDrag(
-                solution.coefficients().lift(),
-                profileDrag + solution.inducedDragCoefficient(),
-                thrust,
-                solution.derivative(Coefficient.LIFT, Variable.ANGLE_OF_ATTACK),
-                solution.derivative(Coefficient.NEAR_FIELD_DRAG, Variable.ANGLE_OF_ATTACK),
-                solution.derivative(Coefficient.PITCHING_MOMENT, Variable.ANGLE_OF_ATTACK),
-                solution.derivative(Coefficient.LIFT, Variable.PITCH_RATE),
-                solution.derivative(Coefficient.PITCHING_MOMENT, Variable.PITCH_RATE),
-                liftAngleRate, momentAngleRate);
-    }
+  /**
+   * Longitudinal derivatives.
+   *
+   * @param solution the lattice at the angle of the steady flight
+   * @param profileDrag profile drag coefficient C_D0, taken as constant with the angle [-]
+   * @param thrust thrust coefficient C_T [-], 0 in a glide
+   * @param liftAngleRate C_Lα̇ [-], such as {@link TailPitchRate#liftDueToAngleRate}
+   * @param momentAngleRate C_mα̇ [-], such as {@link TailPitchRate#downwashLag}
+   */
+  public static LongitudinalDerivatives longitudinal(LatticeSolution solution, double profileDrag, double thrust,
+      double liftAngleRate, double momentAngleRate) {
+    return LongitudinalDerivatives.ofLiftAndDrag(
+        solution.coefficients().lift(),
+        profileDrag + solution.inducedDragCoefficient(),
+        thrust,
+        solution.derivative(Coefficient.LIFT, Variable.ANGLE_OF_ATTACK),
+        solution.derivative(Coefficient.NEAR_FIELD_DRAG, Variable.ANGLE_OF_ATTACK),
+        solution.derivative(Coefficient.PITCHING_MOMENT, Variable.ANGLE_OF_ATTACK),
+        solution.derivative(Coefficient.LIFT, Variable.PITCH_RATE),
+        solution.derivative(Coefficient.PITCHING_MOMENT, Variable.PITCH_RATE),
+        liftAngleRate, momentAngleRate);
+  }
 }

@@ -16,9 +16,9 @@ import io.github.wingwright.core.geometry.Wing;
  * @param balance where everything sits
  */
 record SizedGlider(
-    DesignBrief brief,
-    Making making,
-    Sized<Wing> wing,
-    Sized<Fuselage> fuselage,
-    QuickDesign quick,
-    QuickDesign.Balance balance) {}
+  DesignBrief brief,
+  Making making,
+  Sized<Wing> wing,
+  Sized<Fuselage> fuselage,
+  QuickDesign quick,
+  QuickDesign.Balance balance) {}

@@ -15,13 +15,13 @@ package io.github.wingwright.stability.dynamics;
  * @param yawYawRate C_nr: negative, damping
  */
 public record LateralDerivatives(double sideSideslip, double rollSideslip, double yawSideslip, double sideRollRate,
-        double rollRollRate, double yawRollRate, double sideYawRate, double rollYawRate, double yawYawRate) {
-    public LateralDerivatives {
-        for (double value : new double[] {sideSideslip, rollSideslip, yawSideslip, sideRollRate, rollRollRate,
-            yawRollRate, sideYawRate, rollYawRate, yawYawRate}) {
-            if (!Double.isFinite(value)) {
-                throw new IllegalArgumentException("lateral derivatives must be finite, one was " + value);
-            }
-        }
+    double rollRollRate, double yawRollRate, double sideYawRate, double rollYawRate, double yawYawRate) {
+  public LateralDerivatives {
+    for (double value : new double[] {sideSideslip, rollSideslip, yawSideslip, sideRollRate, rollRollRate,
+      yawRollRate, sideYawRate, rollYawRate, yawYawRate}) {
+      if (!Double.isFinite(value)) {
+        throw new IllegalArgumentException("lateral derivatives must be finite, one was " + value);
+      }
     }
+  }
 }

@@ -22,47 +22,47 @@ package io.github.wingwright.stability.dynamics;
  * @param nr N_r [N·m·s]
  */
 public record LateralForces(double yv, double yp, double yr, double lv, double lp, double lr, double nv, double np,
-        double nr) {
-    /**
-     * Makes nondimensional derivatives dimensional.
-     *
-     * @param flight the steady flight
-     * @param d nondimensional derivatives
-     */
-    public static LateralForces of(SteadyFlight flight, LateralDerivatives d) {
-        double half = flight.density() * flight.speed() * flight.area() / 2;
-        double b = flight.span();
-        return new LateralForces(
-                half * d.sideSideslip(), half * b / 2 * d.sideRollRate(), half * b / 2 * d.sideYawRate(),
-                half * b * d.rollSideslip(), half * b * b / 2 * d.rollRollRate(), half * b * b / 2 * d.rollYawRate(),
-                half * b * d.yawSideslip(), half * b * b / 2 * d.yawRollRate(), half * b * b / 2 * d.yawYawRate());
-    }
+    double nr) {
+  /**
+   * Makes nondimensional derivatives dimensional.
+   *
+   * @param flight the steady flight
+   * @param d nondimensional derivatives
+   */
+  public static LateralForces of(SteadyFlight flight, LateralDerivatives d) {
+    double half = flight.density() * flight.speed() * flight.area() / 2;
+    double b = flight.span();
+    return new LateralForces(
+        half * d.sideSideslip(), half * b / 2 * d.sideRollRate(), half * b / 2 * d.sideYawRate(),
+        half * b * d.rollSideslip(), half * b * b / 2 * d.rollRollRate(), half * b * b / 2 * d.rollYawRate(),
+        half * b * d.yawSideslip(), half * b * b / 2 * d.yawRollRate(), half * b * b / 2 * d.yawYawRate());
+  }
 
-    /**
-     * State matrix of [v, p, r, φ].
-     *
-     * <pre>{@code
-     * I_x′ = (I_x·I_z − I_zx²)/I_z      I_z′ = (I_x·I_z − I_zx²)/I_x      I_zx′ = I_zx/(I_x·I_z − I_zx²)
-     * v̇ = (Y_v·v + Y_p·p + Y_r·r)/m − u₀·r + g·cos θ₀·φ
-     * ṗ = L/I_x′ + I_zx′·N              ṙ = I_zx′·L + N/I_z′              with L, N linear in v, p, r
-     * φ̇ = p + r·tan θ₀
-     * }</pre>
-     * Source: Etkin and Reid, eq. (4.9,19), from memory.
-     *
-     * @param flight the steady flight
-     * @param body mass and inertia
-     */
-    public StateMatrix stateMatrix(SteadyFlight flight, BodyInertia body) {
-        double m = body.mass();
-        double determinant = body.roll() * body.yaw() - body.product() * body.product();
-        double rollByL = body.yaw() / determinant;
-        double cross = body.product() / determinant;
-        double yawByN = body.roll() / determinant;
-        double[][] a = {
-            {yv / m, yp / m, yr / m - flight.speed(), flight.gravity() * Math.cos(flight.pathAngle())},
-            {rollByL * lv + cross * nv, rollByL * lp + cross * np, rollByL * lr + cross * nr, 0},
-            {cross * lv + yawByN * nv, cross * lp + yawByN * np, cross * lr + yawByN * nr, 0},
-            {0, 1, Math.tan(flight.pathAngle()), 0}};
-        return StateMatrix.lateral(a, flight.speed());
-    }
+  /**
+   * State matrix of [v, p, r, φ].
+   *
+   * <pre>{@code
+   * I_x′ = (I_x·I_z − I_zx²)/I_z      I_z′ = (I_x·I_z − I_zx²)/I_x      I_zx′ = I_zx/(I_x·I_z − I_zx²)
+   * v̇ = (Y_v·v + Y_p·p + Y_r·r)/m − u₀·r + g·cos θ₀·φ
+   * ṗ = L/I_x′ + I_zx′·N              ṙ = I_zx′·L + N/I_z′              with L, N linear in v, p, r
+   * φ̇ = p + r·tan θ₀
+   * }</pre>
+   * Source: Etkin and Reid, eq. (4.9,19), from memory.
+   *
+   * @param flight the steady flight
+   * @param body mass and inertia
+   */
+  public StateMatrix stateMatrix(SteadyFlight flight, BodyInertia body) {
+    double m = body.mass();
+    double determinant = body.roll() * body.yaw() - body.product() * body.product();
+    double rollByL = body.yaw() / determinant;
+    double cross = body.product() / determinant;
+    double yawByN = body.roll() / determinant;
+    double[][] a = {
+      {yv / m, yp / m, yr / m - flight.speed(), flight.gravity() * Math.cos(flight.pathAngle())},
+      {rollByL * lv + cross * nv, rollByL * lp + cross * np, rollByL * lr + cross * nr, 0},
+      {cross * lv + yawByN * nv, cross * lp + yawByN * np, cross * lr + yawByN * nr, 0},
+      {0, 1, Math.tan(flight.pathAngle()), 0}};
+    return StateMatrix.lateral(a, flight.speed());
+  }
 }

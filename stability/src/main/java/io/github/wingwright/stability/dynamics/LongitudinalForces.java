@@ -28,71 +28,71 @@ package io.github.wingwright.stability.dynamics;
  * @param mwDot M_ẇ [kg·m]
  */
 public record LongitudinalForces(double xu, double xw, double zu, double zw, double zq, double zwDot, double mu,
-        double mw, double mq, double mwDot) {
-    /**
-     * Makes nondimensional derivatives dimensional.
-     *
-     * @param flight the steady flight
-     * @param mass mass [kg], positive
-     * @param d nondimensional derivatives
-     */
-    public static LongitudinalForces of(SteadyFlight flight, double mass, LongitudinalDerivatives d) {
-        double weight = mass * flight.gravity() / (flight.dynamicPressure() * flight.area());
-        double half = flight.density() * flight.speed() * flight.area() / 2;
-        double c = flight.chord();
-        double still = flight.density() * flight.area() * c / 4;
-        return new LongitudinalForces(
-                2 * half * weight * Math.sin(flight.pathAngle()) + half * d.xSpeed(),
-                half * d.xAngle(),
-                -2 * half * weight * Math.cos(flight.pathAngle()) + half * d.zSpeed(),
-                half * d.zAngle(),
-                half * c / 2 * d.zPitchRate(),
-                still * d.zAngleRate(),
-                half * c * d.mSpeed(),
-                half * c * d.mAngle(),
-                half * c * c / 2 * d.mPitchRate(),
-                still * c * d.mAngleRate());
-    }
+    double mw, double mq, double mwDot) {
+  /**
+   * Makes nondimensional derivatives dimensional.
+   *
+   * @param flight the steady flight
+   * @param mass mass [kg], positive
+   * @param d nondimensional derivatives
+   */
+  public static LongitudinalForces of(SteadyFlight flight, double mass, LongitudinalDerivatives d) {
+    double weight = mass * flight.gravity() / (flight.dynamicPressure() * flight.area());
+    double half = flight.density() * flight.speed() * flight.area() / 2;
+    double c = flight.chord();
+    double still = flight.density() * flight.area() * c / 4;
+    return new LongitudinalForces(
+        2 * half * weight * Math.sin(flight.pathAngle()) + half * d.xSpeed(),
+        half * d.xAngle(),
+        -2 * half * weight * Math.cos(flight.pathAngle()) + half * d.zSpeed(),
+        half * d.zAngle(),
+        half * c / 2 * d.zPitchRate(),
+        still * d.zAngleRate(),
+        half * c * d.mSpeed(),
+        half * c * d.mAngle(),
+        half * c * c / 2 * d.mPitchRate(),
+        still * c * d.mAngleRate());
+  }
 
-    /**
-     * With the apparent mass of the air that a light aircraft carries along in heave.
-     *
-     * @param apparent apparent mass; its pitch inertia belongs to the inertia and is added by
-     *     {@link WingApparentMass#addedTo(BodyInertia)}
-     */
-    public LongitudinalForces with(WingApparentMass apparent) {
-        return new LongitudinalForces(xu, xw, zu, zw, zq, zwDot - apparent.heave(), mu, mw, mq,
-                mwDot - apparent.heave() * apparent.centreBehind());
-    }
+  /**
+   * With the apparent mass of the air that a light aircraft carries along in heave.
+   *
+   * @param apparent apparent mass; its pitch inertia belongs to the inertia and is added by
+   *     {@link WingApparentMass#addedTo(BodyInertia)}
+   */
+  public LongitudinalForces with(WingApparentMass apparent) {
+    return new LongitudinalForces(xu, xw, zu, zw, zq, zwDot - apparent.heave(), mu, mw, mq,
+        mwDot - apparent.heave() * apparent.centreBehind());
+  }
 
-    /**
-     * State matrix of [u, w, q, θ].
-     *
-     * <pre>{@code
-     * m′ = m − Z_ẇ
-     * u̇ = (X_u·u + X_w·w)/m − g·cos θ₀·θ
-     * ẇ = (Z_u·u + Z_w·w + (Z_q + m·u₀)·q − m·g·sin θ₀·θ)/m′
-     * q̇ = (M_u·u + M_w·w + M_q·q + M_ẇ·ẇ)/I_y
-     * θ̇ = q
-     * }</pre>
-     * Source: Etkin and Reid, eq. (4.9,18), from memory.
-     *
-     * @param flight the steady flight
-     * @param body mass and inertia
-     */
-    public StateMatrix stateMatrix(SteadyFlight flight, BodyInertia body) {
-        double m = body.mass();
-        double heavy = m - zwDot;
-        double g = flight.gravity();
-        double sin = Math.sin(flight.pathAngle());
-        double cos = Math.cos(flight.pathAngle());
-        double[] w = {zu / heavy, zw / heavy, (zq + m * flight.speed()) / heavy, -m * g * sin / heavy};
-        double iy = body.pitch();
-        double[][] a = {
-            {xu / m, xw / m, 0, -g * cos},
-            w,
-            {(mu + mwDot * w[0]) / iy, (mw + mwDot * w[1]) / iy, (mq + mwDot * w[2]) / iy, mwDot * w[3] / iy},
-            {0, 0, 1, 0}};
-        return StateMatrix.longitudinal(a, flight.speed());
-    }
+  /**
+   * State matrix of [u, w, q, θ].
+   *
+   * <pre>{@code
+   * m′ = m − Z_ẇ
+   * u̇ = (X_u·u + X_w·w)/m − g·cos θ₀·θ
+   * ẇ = (Z_u·u + Z_w·w + (Z_q + m·u₀)·q − m·g·sin θ₀·θ)/m′
+   * q̇ = (M_u·u + M_w·w + M_q·q + M_ẇ·ẇ)/I_y
+   * θ̇ = q
+   * }</pre>
+   * Source: Etkin and Reid, eq. (4.9,18), from memory.
+   *
+   * @param flight the steady flight
+   * @param body mass and inertia
+   */
+  public StateMatrix stateMatrix(SteadyFlight flight, BodyInertia body) {
+    double m = body.mass();
+    double heavy = m - zwDot;
+    double g = flight.gravity();
+    double sin = Math.sin(flight.pathAngle());
+    double cos = Math.cos(flight.pathAngle());
+    double[] w = {zu / heavy, zw / heavy, (zq + m * flight.speed()) / heavy, -m * g * sin / heavy};
+    double iy = body.pitch();
+    double[][] a = {
+      {xu / m, xw / m, 0, -g * cos},
+      w,
+      {(mu + mwDot * w[0]) / iy, (mw + mwDot * w[1]) / iy, (mq + mwDot * w[2]) / iy, mwDot * w[3] / iy},
+      {0, 0, 1, 0}};
+    return StateMatrix.longitudinal(a, flight.speed());
+  }
 }

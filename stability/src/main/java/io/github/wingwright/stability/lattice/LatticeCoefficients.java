@@ -14,22 +14,22 @@ import java.util.Locale;
  * @param yawingMoment C_n on span, nose to starboard positive
  */
 public record LatticeCoefficients(double lift, double sideForce, double nearFieldDrag, double rollingMoment,
-        double pitchingMoment, double yawingMoment) {
-    /** One of the six, by its name. */
-    public double of(Coefficient coefficient) {
-        return switch (coefficient) {
-            case LIFT -> lift;
-            case SIDE_FORCE -> sideForce;
-            case NEAR_FIELD_DRAG -> nearFieldDrag;
-            case ROLLING_MOMENT -> rollingMoment;
-            case PITCHING_MOMENT -> pitchingMoment;
-            case YAWING_MOMENT -> yawingMoment;
-        };
-    }
+    double pitchingMoment, double yawingMoment) {
+  /** One of the six, by its name. */
+  public double of(Coefficient coefficient) {
+    return switch (coefficient) {
+      case LIFT -> lift;
+      case SIDE_FORCE -> sideForce;
+      case NEAR_FIELD_DRAG -> nearFieldDrag;
+      case ROLLING_MOMENT -> rollingMoment;
+      case PITCHING_MOMENT -> pitchingMoment;
+      case YAWING_MOMENT -> yawingMoment;
+    };
+  }
 
-    @Override
-    public String toString() {
-        return String.format(Locale.ROOT, "C_L %.4f C_Y %.4f C_D %.5f C_l %.4f C_m %.4f C_n %.5f", lift, sideForce,
-                nearFieldDrag, rollingMoment, pitchingMoment, yawingMoment);
-    }
+  @Override
+  public String toString() {
+    return String.format(Locale.ROOT, "C_L %.4f C_Y %.4f C_D %.5f C_l %.4f C_m %.4f C_n %.5f", lift, sideForce,
+        nearFieldDrag, rollingMoment, pitchingMoment, yawingMoment);
+  }
 }

@@ -15,16 +15,16 @@ import java.util.Locale;
  *     port is positive, the sense that pushes the tail to starboard
  */
 public record LatticeControl(String name, double hinge, double from, double to, boolean antisymmetric) {
-    public LatticeControl {
-        if (name.isBlank()) {
-            throw new IllegalArgumentException("a control needs a name, was blank");
-        }
-        if (!(hinge >= 0 && hinge < 1)) {
-            throw new IllegalArgumentException("hinge must lie within 0 and 1 of the chord, was " + hinge);
-        }
-        if (!(from >= 0 && to <= 1 && from < to)) {
-            throw new IllegalArgumentException(String.format(Locale.ROOT,
-                    "ends of control '%s' must be in order within 0 and 1, were %s and %s", name, from, to));
-        }
+  public LatticeControl {
+    if (name.isBlank()) {
+      throw new IllegalArgumentException("a control needs a name, was blank");
     }
+    if (!(hinge >= 0 && hinge < 1)) {
+      throw new IllegalArgumentException("hinge must lie within 0 and 1 of the chord, was " + hinge);
+    }
+    if (!(from >= 0 && to <= 1 && from < to)) {
+      throw new IllegalArgumentException(String.format(Locale.ROOT,
+          "ends of control '%s' must be in order within 0 and 1, were %s and %s", name, from, to));
+    }
+  }
 }

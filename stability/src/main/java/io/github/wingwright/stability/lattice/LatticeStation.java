@@ -15,37 +15,37 @@ import java.util.Locale;
  * @param twist angle of the chord line [rad], nose up positive, small: it enters the flow condition, not the shape
  */
 public record LatticeStation(double x, double y, double z, double chord, double twist) {
-    public LatticeStation {
-        if (!Double.isFinite(x) || !Double.isFinite(y) || !Double.isFinite(z)) {
-            throw new IllegalArgumentException(String.format(Locale.ROOT,
-                    "leading edge must be finite, was (%s, %s, %s) m", x, y, z));
-        }
-        if (!(chord >= 0) || chord == Double.POSITIVE_INFINITY) {
-            throw new IllegalArgumentException(
-                    String.format(Locale.ROOT, "chord must not be negative, was %.6g m", chord));
-        }
-        if (!(Math.abs(twist) <= Math.PI / 4)) {
-            throw new IllegalArgumentException(String.format(Locale.ROOT,
-                    "twist must lie within -45° and 45°, was %.4g°", Math.toDegrees(twist)));
-        }
+  public LatticeStation {
+    if (!Double.isFinite(x) || !Double.isFinite(y) || !Double.isFinite(z)) {
+      throw new IllegalArgumentException(String.format(Locale.ROOT,
+          "leading edge must be finite, was (%s, %s, %s) m", x, y, z));
     }
+    if (!(chord >= 0) || chord == Double.POSITIVE_INFINITY) {
+      throw new IllegalArgumentException(
+          String.format(Locale.ROOT, "chord must not be negative, was %.6g m", chord));
+    }
+    if (!(Math.abs(twist) <= Math.PI / 4)) {
+      throw new IllegalArgumentException(String.format(Locale.ROOT,
+          "twist must lie within -45° and 45°, was %.4g°", Math.toDegrees(twist)));
+    }
+  }
 
-    /**
-     * From quantities.
-     *
-     * @param x leading edge aft of the datum
-     * @param y leading edge to starboard of the plane of symmetry
-     * @param z leading edge above the datum
-     * @param chord chord
-     * @param twist angle of the chord line, nose up positive
-     */
-    public static LatticeStation of(Length x, Length y, Length z, Length chord, Angle twist) {
-        return new LatticeStation(x.si(), y.si(), z.si(), chord.si(), twist.si());
-    }
+  /**
+   * From quantities.
+   *
+   * @param x leading edge aft of the datum
+   * @param y leading edge to starboard of the plane of symmetry
+   * @param z leading edge above the datum
+   * @param chord chord
+   * @param twist angle of the chord line, nose up positive
+   */
+  public static LatticeStation of(Length x, Length y, Length z, Length chord, Angle twist) {
+    return new LatticeStation(x.si(), y.si(), z.si(), chord.si(), twist.si());
+  }
 
-    @Override
-    public String toString() {
-        return String.format(Locale.ROOT, "section at (%.4g, %.4g, %.4g) m, chord %.4g m, twist %.2f°", x, y, z, chord,
-                Math.toDegrees(twist));
-    }
+  @Override
+  public String toString() {
+    return String.format(Locale.ROOT, "section at (%.4g, %.4g, %.4g) m, chord %.4g m, twist %.2f°", x, y, z, chord,
+        Math.toDegrees(twist));
+  }
 }

@@ -14,10 +14,10 @@ import java.util.Locale;
  * @param sectionLiftCoefficient c_l on the local chord [-], along the surface's own normal
  */
 public record StripLoad(double place, double y, double z, double chord, double circulation,
-        double sectionLiftCoefficient) {
-    @Override
-    public String toString() {
-        return String.format(Locale.ROOT, "strip at %.3f: y %.4g m, chord %.4g m, c_l %.4f", place, y, chord,
-                sectionLiftCoefficient);
-    }
+    double sectionLiftCoefficient) {
+  @Override
+  public String toString() {
+    return String.format(Locale.ROOT, "strip at %.3f: y %.4g m, chord %.4g m, c_l %.4f", place, y, chord,
+        sectionLiftCoefficient);
+  }
 }

@@ -11,92 +11,92 @@ import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 
 class LatticeInputTest {
-    private static final LatticeReference REFERENCE = new LatticeReference(6, 1, 6, 0.25, 0);
-    private static final LatticeSurface WING = LatticeSurface.trapezoid("wing", 6, 1, 1, 0, 0).panels(2, 6);
+  private static final LatticeReference REFERENCE = new LatticeReference(6, 1, 6, 0.25, 0);
+  private static final LatticeSurface WING = LatticeSurface.trapezoid("wing", 6, 1, 1, 0, 0).panels(2, 6);
 
-    @Test
-    void coincident_surfaces_are_named() {
-        LatticeSurface copy = LatticeSurface.trapezoid("second wing", 6, 1, 1, 0, 0).panels(3, 7).movedBy(0.2, 0, 0);
-        assertThatIllegalArgumentException().isThrownBy(() -> VortexLattice.of(REFERENCE, WING, copy).factor())
-                .withMessage("surfaces must not coincide: 'wing' and 'second wing' lie in one another");
-        assertThat(VortexLattice.of(REFERENCE, WING, copy.movedBy(0, 0, 1)).factor().liftSlope()).isPositive();
-    }
+  @Test
+  void coincident_surfaces_are_named() {
+    LatticeSurface copy = LatticeSurface.trapezoid("second wing", 6, 1, 1, 0, 0).panels(3, 7).movedBy(0.2, 0, 0);
+    assertThatIllegalArgumentException().isThrownBy(() -> VortexLattice.of(REFERENCE, WING, copy).factor())
+        .withMessage("surfaces must not coincide: 'wing' and 'second wing' lie in one another");
+    assertThat(VortexLattice.of(REFERENCE, WING, copy.movedBy(0, 0, 1)).factor().liftSlope()).isPositive();
+  }
 
-    @Test
-    void a_fin_given_as_mirrored_is_told_to_be_central() {
-        assertThatIllegalArgumentException()
-                .isThrownBy(() -> LatticeSurface.mirrored("fin", new LatticeStation(0, 0, 0, 1, 0),
-                        new LatticeStation(0, 0, 1, 1, 0)))
-                .withMessage("surface 'fin' would coincide with its own mirror image: give it as central");
-        LatticeSurface tooNear = LatticeSurface.mirrored("twin fin", new LatticeStation(0, 1e-5, 0, 1, 0),
-                new LatticeStation(0, 1e-5, 1, 1, 0));
-        assertThatIllegalArgumentException().isThrownBy(() -> VortexLattice.of(REFERENCE, tooNear).factor())
-                .withMessage("surfaces must not coincide: 'twin fin' lies in its own mirror image");
-    }
+  @Test
+  void a_fin_given_as_mirrored_is_told_to_be_central() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> LatticeSurface.mirrored("fin", new LatticeStation(0, 0, 0, 1, 0),
+            new LatticeStation(0, 0, 1, 1, 0)))
+        .withMessage("surface 'fin' would coincide with its own mirror image: give it as central");
+    LatticeSurface tooNear = LatticeSurface.mirrored("twin fin", new LatticeStation(0, 1e-5, 0, 1, 0),
+        new LatticeStation(0, 1e-5, 1, 1, 0));
+    assertThatIllegalArgumentException().isThrownBy(() -> VortexLattice.of(REFERENCE, tooNear).factor())
+        .withMessage("surfaces must not coincide: 'twin fin' lies in its own mirror image");
+  }
 
-    @Test
-    void a_singular_matrix_tells_its_column() {
-        double[][] dependent = {{1, 2, 3}, {2, 4, 6}, {1, 0, 1}};
-        assertThatThrownBy(() -> new DenseFactors(dependent)).isInstanceOf(DenseFactors.Singular.class);
-        double[] x = new DenseFactors(new double[][] {{0, 2e9, 0}, {1e-9, 1e-9, 0}, {0, 0, 3}})
-                .solve(new double[] {4e9, 3e-9, 6});
-        assertThat(x).containsExactly(new double[] {1, 2, 2}, within(1e-12));
-    }
+  @Test
+  void a_singular_matrix_tells_its_column() {
+    double[][] dependent = {{1, 2, 3}, {2, 4, 6}, {1, 0, 1}};
+    assertThatThrownBy(() -> new DenseFactors(dependent)).isInstanceOf(DenseFactors.Singular.class);
+    double[] x = new DenseFactors(new double[][] {{0, 2e9, 0}, {1e-9, 1e-9, 0}, {0, 0, 3}})
+        .solve(new double[] {4e9, 3e-9, 6});
+    assertThat(x).containsExactly(new double[] {1, 2, 2}, within(1e-12));
+  }
 
-    @Test
-    void bad_numbers_are_refused_with_what_was_got() {
-        assertThatIllegalArgumentException().isThrownBy(() -> new LatticeStation(0, 0, 0, -0.1, 0))
-                .withMessage("chord must not be negative, was -0.100000 m");
-        assertThatIllegalArgumentException().isThrownBy(() -> new LatticeStation(Double.NaN, 0, 0, 1, 0))
-                .withMessageContaining("leading edge must be finite");
-        assertThatIllegalArgumentException().isThrownBy(() -> new LatticeReference(0, 1, 1, 0, 0))
-                .withMessage("reference area must be positive, was 0.00000 m²");
-        assertThatIllegalArgumentException().isThrownBy(() -> LatticeCondition.at(2.0))
-                .withMessage("angle of attack must lie within -90° and 90°, was 114.6°");
-        assertThatIllegalArgumentException().isThrownBy(() -> LatticeCondition.at(0).rates(Double.NaN, 0, 0))
-                .withMessage("roll rate must be finite, was NaN");
-        assertThatIllegalArgumentException().isThrownBy(() -> WING.panels(0, 4))
-                .withMessage("rows of panels must lie within 1 and 64, were 0");
-        assertThatIllegalArgumentException().isThrownBy(() -> VortexLattice.of(REFERENCE))
-                .withMessage("a lattice needs at least 1 surface, had none");
-        assertThatIllegalArgumentException().isThrownBy(() -> VortexLattice.of(REFERENCE, WING, WING))
-                .withMessage("surfaces need different names, two were 'wing'");
-        assertThatIllegalArgumentException().isThrownBy(() -> VortexLattice.of(REFERENCE, WING).groundAt(0.1))
-                .withMessageContaining("ground must lie below surface 'wing'");
-        assertThatIllegalArgumentException().isThrownBy(() -> VortexLattice.of(REFERENCE,
-                WING.meanLine(x -> Double.NaN)).factor()).withMessageContaining("mean line of surface 'wing'");
-        assertThatIllegalArgumentException().isThrownBy(() -> VortexLattice.of(REFERENCE, WING).factor()
-                .solve(LatticeCondition.at(0).deflect("flap", 0.1))).withMessage("control must be one of [], was 'flap'");
-        assertThatIllegalArgumentException().isThrownBy(() -> VortexLattice.of(REFERENCE, WING).factor()
-                .solve(LatticeCondition.at(0)).strengths("tail", false))
-                .withMessage("surface must be one of [wing], was 'tail'");
-    }
+  @Test
+  void bad_numbers_are_refused_with_what_was_got() {
+    assertThatIllegalArgumentException().isThrownBy(() -> new LatticeStation(0, 0, 0, -0.1, 0))
+        .withMessage("chord must not be negative, was -0.100000 m");
+    assertThatIllegalArgumentException().isThrownBy(() -> new LatticeStation(Double.NaN, 0, 0, 1, 0))
+        .withMessageContaining("leading edge must be finite");
+    assertThatIllegalArgumentException().isThrownBy(() -> new LatticeReference(0, 1, 1, 0, 0))
+        .withMessage("reference area must be positive, was 0.00000 m²");
+    assertThatIllegalArgumentException().isThrownBy(() -> LatticeCondition.at(2.0))
+        .withMessage("angle of attack must lie within -90° and 90°, was 114.6°");
+    assertThatIllegalArgumentException().isThrownBy(() -> LatticeCondition.at(0).rates(Double.NaN, 0, 0))
+        .withMessage("roll rate must be finite, was NaN");
+    assertThatIllegalArgumentException().isThrownBy(() -> WING.panels(0, 4))
+        .withMessage("rows of panels must lie within 1 and 64, were 0");
+    assertThatIllegalArgumentException().isThrownBy(() -> VortexLattice.of(REFERENCE))
+        .withMessage("a lattice needs at least 1 surface, had none");
+    assertThatIllegalArgumentException().isThrownBy(() -> VortexLattice.of(REFERENCE, WING, WING))
+        .withMessage("surfaces need different names, two were 'wing'");
+    assertThatIllegalArgumentException().isThrownBy(() -> VortexLattice.of(REFERENCE, WING).groundAt(0.1))
+        .withMessageContaining("ground must lie below surface 'wing'");
+    assertThatIllegalArgumentException().isThrownBy(() -> VortexLattice.of(REFERENCE,
+        WING.meanLine(x -> Double.NaN)).factor()).withMessageContaining("mean line of surface 'wing'");
+    assertThatIllegalArgumentException().isThrownBy(() -> VortexLattice.of(REFERENCE, WING).factor()
+        .solve(LatticeCondition.at(0).deflect("flap", 0.1))).withMessage("control must be one of [], was 'flap'");
+    assertThatIllegalArgumentException().isThrownBy(() -> VortexLattice.of(REFERENCE, WING).factor()
+        .solve(LatticeCondition.at(0)).strengths("tail", false))
+        .withMessage("surface must be one of [wing], was 'tail'");
+  }
 
-    @Test
-    void a_wing_with_bends_keeps_an_edge_at_every_bend() {
-        LatticeSurface bent = LatticeSurface.mirrored("wing", new LatticeStation(0, 0, 0, 1, 0),
-                new LatticeStation(0, 2, 0, 1, 0), new LatticeStation(0.2, 3, 0.4, 0.6, 0)).panels(2, 7);
-        LatticePanels panels = new LatticePanels(bent);
-        assertThat(Arrays.stream(panels.edgeY).boxed()).anySatisfy(y -> assertThat(y).isCloseTo(2, within(1e-12)));
-        assertThat(Arrays.stream(panels.stripWidth).boxed()).allSatisfy(w -> assertThat(w).isPositive());
-    }
+  @Test
+  void a_wing_with_bends_keeps_an_edge_at_every_bend() {
+    LatticeSurface bent = LatticeSurface.mirrored("wing", new LatticeStation(0, 0, 0, 1, 0),
+        new LatticeStation(0, 2, 0, 1, 0), new LatticeStation(0.2, 3, 0.4, 0.6, 0)).panels(2, 7);
+    LatticePanels panels = new LatticePanels(bent);
+    assertThat(Arrays.stream(panels.edgeY).boxed()).anySatisfy(y -> assertThat(y).isCloseTo(2, within(1e-12)));
+    assertThat(Arrays.stream(panels.stripWidth).boxed()).allSatisfy(w -> assertThat(w).isPositive());
+  }
 
-    @Test
-    void large_angles_are_a_finding() {
-        FactoredLattice lattice = VortexLattice.of(REFERENCE, WING).factor();
-        assertThat(lattice.solve(LatticeCondition.at(Angle.degrees(5))).findings()).isEmpty();
-        assertThat(lattice.solve(LatticeCondition.at(Angle.degrees(15))).findings()).hasSize(1);
-    }
+  @Test
+  void large_angles_are_a_finding() {
+    FactoredLattice lattice = VortexLattice.of(REFERENCE, WING).factor();
+    assertThat(lattice.solve(LatticeCondition.at(Angle.degrees(5))).findings()).isEmpty();
+    assertThat(lattice.solve(LatticeCondition.at(Angle.degrees(15))).findings()).hasSize(1);
+  }
 
-    @Test
-    void text_fits_on_a_line() {
-        FactoredLattice lattice = VortexLattice.of(REFERENCE, WING).factor();
-        assertThat(WING.toString()).isEqualTo("mirrored 'wing', 2 sections, 2 by 6 panels");
-        assertThat(lattice.lattice().toString()).isEqualTo("vortex lattice of 1 surfaces, 12 panels per half");
-        for (Object o : new Object[] {lattice, lattice.solve(LatticeCondition.at(-0.1)),
-            lattice.solve(LatticeCondition.at(-0.1)).coefficients(),
-            lattice.solve(LatticeCondition.at(0.1)).spanLoading("wing", true).get(0), WING.stations().get(1)}) {
-            assertThat(o.toString()).hasSizeLessThanOrEqualTo(75);
-        }
+  @Test
+  void text_fits_on_a_line() {
+    FactoredLattice lattice = VortexLattice.of(REFERENCE, WING).factor();
+    assertThat(WING.toString()).isEqualTo("mirrored 'wing', 2 sections, 2 by 6 panels");
+    assertThat(lattice.lattice().toString()).isEqualTo("vortex lattice of 1 surfaces, 12 panels per half");
+    for (Object o : new Object[] {lattice, lattice.solve(LatticeCondition.at(-0.1)),
+      lattice.solve(LatticeCondition.at(-0.1)).coefficients(),
+      lattice.solve(LatticeCondition.at(0.1)).spanLoading("wing", true).get(0), WING.stations().get(1)}) {
+      assertThat(o.toString()).hasSizeLessThanOrEqualTo(75);
     }
+  }
 }
