@@ -52,6 +52,12 @@ final class Sketch {
     shapes.add((svg, dx, dy) -> svg.line(x1 + dx, y1 + dy, x2 + dx, y2 + dy, pen));
   }
 
+  /** A short line that labels may cover. */
+  void tick(double x1, double y1, double x2, double y2, Pen pen) {
+    bounds = bounds.including(x1, y1).including(x2, y2);
+    shapes.add((svg, dx, dy) -> svg.line(x1 + dx, y1 + dy, x2 + dx, y2 + dy, pen));
+  }
+
   /** Adds a polygon and tells the room it takes. */
   Box polygon(double[] x, double[] y, Pen pen) {
     Box box = boxOf(x, y);
