@@ -14,7 +14,9 @@ final class LineLabels {
   /** Where the label stands seen from the line, x to the right and y down: beside it first, on it last. */
   private static final double[][] SIDES = {{0, -1}, {0, 1}, {1, 0}, {-1, 0}, {1, -1}, {1, 1}, {-1, -1}, {-1, 1}, {0, 0}};
 
-  private static final double GAP = 1.1;
+  /** Distances from the line, the nearest first. */
+  private static final double[] GAPS = {1.1, 3.5, 7.0};
+
   private static final double CROSSING = 10.0;
   private static final int MOST_CROSSINGS = 1;
 
@@ -36,7 +38,7 @@ final class LineLabels {
       sketch.text(named.x(), named.baseline(), name, lettering);
       return;
     }
-    Lettering heavy = lettering.heavy();
+    Lettering heavy = number.equals(name) ? lettering : lettering.heavy();
     Place numbered = best(lines, number, heavy);
     if (numbered != null) {
       sketch.text(numbered.x(), numbered.baseline(), number, heavy);
@@ -49,9 +51,11 @@ final class LineLabels {
       for (int i = 0; i < PARTS.length; i++) {
         double[] at = along(line, PARTS[i]);
         for (int side = 0; side < SIDES.length; side++) {
-          Place place = at(at, SIDES[side], 0.6 * i + 0.3 * side, text, lettering);
-          if (place != null && (best == null || place.cost() < best.cost())) {
-            best = place;
+          for (double gap : GAPS) {
+            Place place = at(at, SIDES[side], gap, 0.6 * i + 0.3 * side + 2.0 * gap, text, lettering);
+            if (place != null && (best == null || place.cost() < best.cost())) {
+              best = place;
+            }
           }
         }
       }
@@ -59,10 +63,10 @@ final class LineLabels {
     return best;
   }
 
-  private Place at(double[] at, double[] side, double preference, String text, Lettering lettering) {
+  private Place at(double[] at, double[] side, double gap, double preference, String text, Lettering lettering) {
     Box own = lettering.box(0.0, 0.0, text);
-    double left = at[0] + side[0] * GAP + 0.5 * (side[0] - 1.0) * own.width();
-    double middle = at[1] + side[1] * (GAP + 0.5 * own.height());
+    double left = at[0] + side[0] * gap + 0.5 * (side[0] - 1.0) * own.width();
+    double middle = at[1] + side[1] * (gap + 0.5 * own.height());
     double baseline = middle - 0.5 * (own.top() + own.bottom());
     Box box = lettering.box(left, baseline, text);
     if (!box.within(room) || !sketch.isFree(box.grownBy(0.5))) {

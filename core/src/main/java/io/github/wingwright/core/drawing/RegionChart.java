@@ -20,15 +20,13 @@ import java.util.stream.Collectors;
 final class RegionChart {
   private static final double WIDTH = 185.0;
   private static final double MARGIN = 6.0;
-  private static final double LEFT = 22.0;
   private static final double RIGHT = WIDTH - 8.0;
   private static final double TOP = 14.0;
   private static final double BOTTOM = 119.0;
-  private static final double KEY = BOTTOM + 17.0;
+  private static final double KEY = BOTTOM + 19.0;
   private static final double ROW = 4.7;
   private static final double LONGEST_LABEL = 72.0;
   private static final Lettering SMALL = Lettering.start(Lettering.SMALL);
-  private static final Lettering FIGURE = Lettering.end(Lettering.SMALL);
 
   private final RegionPicture picture;
   private final FeasibleRegion region;
@@ -51,8 +49,9 @@ final class RegionChart {
             .flatMap(o -> o.sides().stream())
             .flatMap(s -> s.boundBy().stream())
             .collect(Collectors.toUnmodifiableSet());
-    this.across = new Axis(window.lengths().lower(), window.lengths().upper(), LEFT, RIGHT);
     this.up = new Axis(window.diameters().lower(), window.diameters().upper(), BOTTOM, TOP);
+    double left = ChartFrame.left(inUnit(up));
+    this.across = new Axis(window.lengths().lower(), window.lengths().upper(), left, RIGHT);
   }
 
   Svg draw() {
@@ -69,7 +68,8 @@ final class RegionChart {
     RegionKey key = new RegionKey(this, KEY, ROW, WIDTH - 2.0 * MARGIN);
     Svg svg = new Svg(WIDTH, key.bottom() + MARGIN, picture.title());
     svg.rectangle(0, 0, WIDTH, svg.height(), Pen.fill("#ffffff"));
-    frame(svg);
+    String symbol = unit.symbol();
+    new ChartFrame(picture.title(), "length in " + symbol, "diameter in " + symbol, inUnit(across), inUnit(up)).draw(svg);
     sketch.onto(svg, 0.0, 0.0);
     key.draw(svg, MARGIN);
     return svg;
@@ -106,7 +106,7 @@ final class RegionChart {
   }
 
   Box plot() {
-    return new Box(LEFT, TOP, RIGHT, BOTTOM);
+    return new Box(across.start(), TOP, RIGHT, BOTTOM);
   }
 
   private double[][] onPaper(List<Point> points) {
@@ -216,24 +216,6 @@ final class RegionChart {
 
   String number(Boundary boundary) {
     return String.valueOf(boundaries.indexOf(boundary) + 1);
-  }
-
-  private void frame(Svg svg) {
-    Lettering large = Lettering.start(Lettering.TITLE).heavy();
-    svg.text(MARGIN, 8.5, TextWidth.cut(picture.title(), WIDTH - 2.0 * MARGIN, large), large);
-    for (Axis.Tick tick : inUnit(across).labelledTicks(FIGURE)) {
-      svg.line(tick.at(), TOP, tick.at(), BOTTOM, Pen.GRID);
-      svg.text(tick.at(), BOTTOM + 4.6, tick.label(), Lettering.middle(Lettering.SMALL));
-    }
-    for (Axis.Tick tick : inUnit(up).figures(6)) {
-      svg.line(LEFT, tick.at(), RIGHT, tick.at(), Pen.GRID);
-      svg.text(LEFT - 1.5, tick.at() + 1.1, tick.label(), FIGURE);
-    }
-    svg.line(LEFT, TOP, LEFT, BOTTOM, Pen.THIN);
-    svg.line(LEFT, BOTTOM, RIGHT, BOTTOM, Pen.THIN);
-    Lettering name = Lettering.end(Lettering.NOTE);
-    svg.text(RIGHT, BOTTOM + 10.0, "length in " + unit.symbol(), name);
-    svg.upwardText(MARGIN + 2.5, TOP, "diameter in " + unit.symbol(), name);
   }
 
   private Axis inUnit(Axis axis) {
