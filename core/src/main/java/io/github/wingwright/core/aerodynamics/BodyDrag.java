@@ -137,10 +137,43 @@ public record BodyDrag(
 
   @Override
   public Step step(Step speed, Step kinematicViscosity, Step mach) {
-    Step along = Step.given("length of " + name, "L", Length.metres(length), GEOMETRY);
+    return step(
+        speed,
+        kinematicViscosity,
+        mach,
+        new Shape(
+            Step.given("length of " + name, "L", Length.metres(length), GEOMETRY),
+            Step.given("fineness ratio of " + name, "f", fineness, GEOMETRY),
+            Step.given("wetted area of " + name, "S_wet", Area.squareMetres(wettedArea), GEOMETRY)));
+  }
+
+  /**
+   * The geometry of a body as lines of the workings, so that its drag stands in one graph with what made it.
+   *
+   * @param length step of L
+   * @param fineness step of f
+   * @param wettedArea step of S_wet
+   */
+  public record Shape(Step length, Step fineness, Step wettedArea) {}
+
+  /**
+   * The drag area as a line of the workings that goes on from those of the geometry.
+   *
+   * @param speed step of the airspeed
+   * @param kinematicViscosity step of ν
+   * @param mach step of the Mach number
+   * @param shape steps of the geometry
+   * @return the step of D/q, its value the same as that of {@link #dragArea} to the bit
+   * @throws IllegalArgumentException if the geometry is that of another body
+   */
+  public Step step(Step speed, Step kinematicViscosity, Step mach, Shape shape) {
+    same(shape.length(), length, "length");
+    same(shape.fineness(), fineness, "fineness ratio");
+    same(shape.wettedArea(), wettedArea, "wetted area");
+    Step along = shape.length();
     Step reynolds = Step.of("Reynolds number of " + name, "Re", Air.REYNOLDS_NUMBER, speed, along, kinematicViscosity);
     Step cf = friction.step(reynolds, along, mach);
-    Step form = formFactor.step(Step.given("fineness ratio of " + name, "f", fineness, GEOMETRY), cf);
+    Step form = formFactor.step(shape.fineness(), cf);
     if (excess > 1.0) {
       form = Step.of(DragBuildUp.RAISED_FORM_FACTOR, Step.given("factor of the excess", "k", excess, CHOICE), form);
     }
@@ -152,7 +185,7 @@ public record BodyDrag(
             cf,
             form,
             Step.given("interference factor of " + name, "Q", interference, CHOICE),
-            Step.given("wetted area of " + name, "S_wet", Area.squareMetres(wettedArea), GEOMETRY));
+            shape.wettedArea());
     if (!(baseArea > 0.0)) {
       return forebody;
     }
@@ -161,6 +194,14 @@ public record BodyDrag(
         "drag area of " + name + " and its base",
         "F",
         List.of(forebody, Step.of("drag area of the base of " + name, "F_b", AfterbodyDrag.SHIELDED_BASE, forebody, base)));
+  }
+
+  private void same(Step step, double own, String what) {
+    if (step.value() != own) {
+      throw new IllegalArgumentException(
+          what + " in the workings of " + name + " must be " + step.unit().format(own, 6) + " as in the component, was "
+              + step.unit().format(step.value(), 6));
+    }
   }
 
   @Override

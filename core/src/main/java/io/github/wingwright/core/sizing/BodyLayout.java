@@ -80,7 +80,7 @@ public final class BodyLayout {
     double slope = angle.tangent();
     return shape ->
         new Monotone(
-            "sees " + angle + " over the nose from " + eyeFromNose + " behind its tip",
+            "sees " + angle.format(4) + " over the nose from " + eyeFromNose.format(4) + " behind its tip",
             Strength.LIMIT,
             Source.restated("Raymer, Aircraft Design: A Conceptual Approach, 6th ed., 2018", "sec. 9.3"),
             true,
@@ -121,7 +121,7 @@ public final class BodyLayout {
     double rise = upsweep.tangent();
     return shape ->
         new Monotone(
-            "clears the ground at a rotation of " + rotation,
+            "clears the ground at a rotation of " + rotation.format(4),
             Strength.LIMIT,
             Source.restated("Raymer, Aircraft Design: A Conceptual Approach, 6th ed., 2018", "figs 11.3 to 11.5"),
             true,
@@ -157,7 +157,7 @@ public final class BodyLayout {
     double limit = most.tangent();
     return shape ->
         new Monotone(
-            "tail closes at no more than " + most,
+            "tail closes at no more than " + most.format(4),
             Strength.GUIDELINE,
             AFTERBODY,
             false,
@@ -206,7 +206,7 @@ public final class BodyLayout {
     }
     double least = (thickness.si() + 2.0 * wall.si()) / (1.0 - heightShare);
     return new DiameterWithin(
-        "carries a wing of " + thickness + " through", Strength.LIMIT, Source.DEFINITION, Interval.atLeast(least));
+        "carries a wing of " + thickness.format(4) + " through", Strength.LIMIT, Source.DEFINITION, Interval.atLeast(least));
   }
 
   /**
@@ -224,7 +224,7 @@ public final class BodyLayout {
     double needed = rootChord.si() + travel.si();
     return shape ->
         new Monotone(
-            "carries a saddle of " + rootChord + " with " + travel + " of travel",
+            "carries a saddle of " + rootChord.format(4) + " with " + travel.format(4) + " of travel",
             Strength.LIMIT,
             Source.BRIEF,
             false,
@@ -290,6 +290,6 @@ public final class BodyLayout {
     Interval lengths =
         lever > 0.0 ? Interval.atLeast(most.si() * ballastFromNose.si() / lever) : Interval.NONE;
     return new LengthWithin(
-        "balances with at most " + most + " of ballast", Strength.GUIDELINE, Source.DEFINITION, lengths);
+        "balances with at most " + most.format(4) + " of ballast", Strength.GUIDELINE, Source.DEFINITION, lengths);
   }
 }

@@ -73,7 +73,7 @@ public record DragSurvey(
    */
   public static DragSurvey atFixedLength(BodyShape shape, DragArea drag, Length length, Interval fineness) {
     double l = Door.positive(length, "fuselage length").si();
-    return of("length " + length, shape, drag, fineness, f -> new double[] {l, l / f});
+    return of("length " + length.format(4), shape, drag, fineness, f -> new double[] {l, l / f});
   }
 
   /**
@@ -88,7 +88,7 @@ public record DragSurvey(
   public static DragSurvey atFixedVolume(BodyShape shape, DragArea drag, Volume volume, Interval fineness) {
     double v = Door.positive(volume, "volume").si();
     return of(
-        "volume " + volume,
+        "volume " + volume.format(4),
         shape,
         drag,
         fineness,
@@ -110,7 +110,7 @@ public record DragSurvey(
    */
   public static DragSurvey atFixedSection(BodyShape shape, DragArea drag, Length diameter, Interval fineness) {
     double d = Door.positive(diameter, "fuselage diameter").si();
-    return of("diameter " + diameter, shape, drag, fineness, f -> new double[] {f * d, d});
+    return of("diameter " + diameter.format(4), shape, drag, fineness, f -> new double[] {f * d, d});
   }
 
   private static DragSurvey of(
