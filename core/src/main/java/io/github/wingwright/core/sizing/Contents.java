@@ -21,8 +21,9 @@ import java.util.stream.Collectors;
  * <p>Each goes as far forward as it fits. A body of these families is thickest somewhere and thinner to both ends, so in a
  * given order nothing is gained by leaving room in front; where the order is free all orders are tried.
  *
- * <p>A section that is not round offers the circle inside it. A thing is stiff and straight: where the middle line of the
- * body bends, it lies level with the line at its own middle, and both its ends must find room there.
+ * <p>A section that is not round counts as the ellipse of its width and height, which lies inside the boxier ones. A thing is
+ * stiff and straight: where the middle line of the body bends, it lies level with the line at its own middle, and both its
+ * ends must find room there.
  *
  * <p>Immutable: each call returns a new one.
  */
@@ -362,17 +363,21 @@ public final class Contents {
    */
   private boolean ends(Thing thing, double front, boolean foreHalf, BodyShape shape, double length, double diameter) {
     double along = thing.length().si();
-    int points = thing.round() ? 12 : 1;
+    boolean round = thing.form() == Thing.Form.SPHERE;
+    int points = round ? 12 : 1;
     double end = foreHalf ? 0.5 : 1.0;
     double level = shape.centreHeight(Math.min(front + 0.5 * along, length), length, diameter);
     for (int i = 0; i <= points; i++) {
-      double part = foreHalf && !thing.round() ? 0.0 : end * i / points;
+      double part = foreHalf && !round ? 0.0 : end * i / points;
       double x = front + part * along;
       if (x > length) {
         return false;
       }
+      double lost = 2.0 * (wall + clearance);
+      double width = shape.width(x, length, diameter) - lost;
+      double height = shape.height(x, length, diameter) - lost;
       double aside = Math.abs(shape.centreHeight(x, length, diameter) - level);
-      if (room(shape, x, length, diameter) - wall - clearance < thing.radiusAt(part * along) + aside) {
+      if (!thing.fits(part * along, width, height, aside)) {
         return false;
       }
     }

@@ -89,7 +89,7 @@ class ContentsTest {
             double along = place.thing().length().si() * i / 40;
             double inner = body.radiusAt(Length.metres(Math.min(front + along, p[0]))).si() - 0.002;
             // Between the points at which a sphere is checked it may touch the clearance by a fiftieth of its radius.
-            double allowed = place.thing().round() ? 0.02 * place.thing().radius().si() : 1e-9;
+            double allowed = place.thing().form() == Thing.Form.SPHERE ? 0.02 * place.thing().radius().si() : 1e-9;
             assertThat(inner).isGreaterThan(place.thing().radiusAt(along) - allowed);
           }
           free = front + place.thing().length().si() + 0.003;
@@ -143,6 +143,11 @@ class ContentsTest {
     Fuselage body = new Fuselage(flat, mm(300), mm(Math.sqrt(60 * 30)));
     assertThat(Contents.of(Thing.cylinder("rod", mm(100), mm(29.99), Mass.ZERO)).placedIn(body)).isPresent();
     assertThat(Contents.of(Thing.cylinder("rod", mm(100), mm(30.01), Mass.ZERO)).placedIn(body)).isEmpty();
+    // The largest box in an ellipse is 1/√2 as wide and as high.
+    double w = 60 / Math.sqrt(2);
+    double h = 30 / Math.sqrt(2);
+    assertThat(Contents.of(Thing.box("box", mm(100), mm(w * 0.999), mm(h * 0.999), Mass.ZERO)).placedIn(body)).isPresent();
+    assertThat(Contents.of(Thing.box("box", mm(100), mm(w * 1.001), mm(h * 1.001), Mass.ZERO)).placedIn(body)).isEmpty();
   }
 
   @Test
