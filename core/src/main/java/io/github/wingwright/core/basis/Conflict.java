@@ -53,6 +53,16 @@ public record Conflict(List<Weighed> clashing, List<GivingWay> givingWay, List<L
   }
 
   /**
+   * Whether a consideration takes part in a clash.
+   *
+   * @param consideration the consideration
+   * @return true if it belongs to the smallest set or to a further one
+   */
+  public boolean concerns(Weighed consideration) {
+    return clashing.contains(consideration) || further.stream().anyMatch(set -> set.contains(consideration));
+  }
+
+  /**
    * The clash in words, as advice.
    *
    * @param unit unit of length

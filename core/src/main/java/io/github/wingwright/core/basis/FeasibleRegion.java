@@ -281,7 +281,18 @@ public final class FeasibleRegion {
    * @return one entry for each consideration, in their order
    */
   public List<Boundary> boundaries() {
-    return new BoundaryTracer(lengthWindow, diameterWindow).trace(considerations);
+    return boundaries(lengthWindow, diameterWindow);
+  }
+
+  /**
+   * The boundary of every consideration inside another window, for a picture of a part.
+   *
+   * @param lengths the lengths to look at [m], positive and finite
+   * @param diameters the diameters to look at [m], positive and finite
+   * @return one entry for each consideration, in their order
+   */
+  public List<Boundary> boundaries(Interval lengths, Interval diameters) {
+    return new BoundaryTracer(window(lengths, "lengths"), window(diameters, "diameters")).trace(considerations);
   }
 
   /**

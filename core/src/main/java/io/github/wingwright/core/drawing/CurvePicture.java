@@ -17,11 +17,9 @@ import java.util.List;
 public record CurvePicture(String title, String xLabel, String yLabel, List<Curve> curves, List<Point> points) {
   private static final double WIDTH = 170.0;
   private static final double HEIGHT = 112.0;
-  private static final double MARGIN = 6.0;
   private static final double RIGHT = WIDTH - 8.0;
   private static final double TOP = 15.0;
   private static final double BOTTOM = HEIGHT - 17.0;
-  private static final Lettering FIGURE = Lettering.end(Lettering.SMALL);
 
   /** Keeps its own lists and refuses an empty picture. */
   public CurvePicture {
@@ -78,14 +76,11 @@ public record CurvePicture(String title, String xLabel, String yLabel, List<Curv
    */
   public Svg draw() {
     Axis vertical = axis(false, BOTTOM, TOP);
-    double left = MARGIN + 6.0;
-    for (Axis.Tick tick : vertical.figures(6)) {
-      left = Math.max(left, MARGIN + 6.0 + FIGURE.width(tick.label()));
-    }
+    double left = ChartFrame.left(vertical);
     Axis horizontal = axis(true, left, RIGHT);
     Svg svg = new Svg(WIDTH, HEIGHT, title);
     svg.rectangle(0, 0, WIDTH, HEIGHT, Pen.fill("#ffffff"));
-    grid(svg, horizontal, vertical);
+    new ChartFrame(title, xLabel, yLabel, horizontal, vertical).draw(svg);
     Sketch sketch = new Sketch();
     curves.forEach(curve -> curve(sketch, horizontal, vertical, curve));
     labels(sketch, horizontal, vertical, new Box(left + 1.0, TOP, RIGHT + 4.0, BOTTOM - 0.5));
@@ -139,25 +134,6 @@ public record CurvePicture(String title, String xLabel, String yLabel, List<Curv
     double share = horizontal || points.isEmpty() ? 0.06 : 0.16;
     double room = high > low ? share * (high - low) : Math.max(1e-9, 0.1 * Math.abs(high));
     return new Axis(low - room, high + room, start, end);
-  }
-
-  private void grid(Svg svg, Axis horizontal, Axis vertical) {
-    for (Axis.Tick tick : horizontal.labelledTicks(FIGURE)) {
-      svg.line(tick.at(), TOP, tick.at(), BOTTOM, Pen.GRID);
-      svg.text(tick.at(), BOTTOM + 4.6, tick.label(), Lettering.middle(Lettering.SMALL));
-    }
-    double left = horizontal.start();
-    for (Axis.Tick tick : vertical.figures(6)) {
-      svg.line(left, tick.at(), RIGHT, tick.at(), Pen.GRID);
-      svg.text(left - 1.5, tick.at() + 1.1, tick.label(), FIGURE);
-    }
-    svg.line(left, TOP, left, BOTTOM, Pen.THIN);
-    svg.line(left, BOTTOM, RIGHT, BOTTOM, Pen.THIN);
-    Lettering large = Lettering.start(Lettering.TITLE).heavy();
-    svg.text(MARGIN, 8.5, TextWidth.cut(title, WIDTH - 2.0 * MARGIN, large), large);
-    Lettering name = Lettering.end(Lettering.NOTE);
-    svg.text(RIGHT, HEIGHT - 5.5, TextWidth.cut(xLabel, RIGHT - left, name), name);
-    svg.upwardText(MARGIN + 2.5, TOP, TextWidth.cut(yLabel, BOTTOM - TOP, name), name);
   }
 
   private static Pen pen(Style style) {

@@ -52,6 +52,19 @@ final class Sketch {
     shapes.add((svg, dx, dy) -> svg.line(x1 + dx, y1 + dy, x2 + dx, y2 + dy, pen));
   }
 
+  /** Asks labels to keep clear of an outline, as far as there is room elsewhere. */
+  void avoid(double[] x, double[] y) {
+    for (int i = 1; i < x.length; i++) {
+      lines.add(new double[] {x[i - 1], y[i - 1], x[i], y[i]});
+    }
+  }
+
+  /** A short line that labels may cover. */
+  void tick(double x1, double y1, double x2, double y2, Pen pen) {
+    bounds = bounds.including(x1, y1).including(x2, y2);
+    shapes.add((svg, dx, dy) -> svg.line(x1 + dx, y1 + dy, x2 + dx, y2 + dy, pen));
+  }
+
   /** Adds a polygon and tells the room it takes. */
   Box polygon(double[] x, double[] y, Pen pen) {
     Box box = boxOf(x, y);

@@ -6,7 +6,7 @@ import java.util.List;
 
 /** Marks along the body, each with a label on a leader; labels that would meet step aside or further out. */
 final class StationMarks {
-  private static final double RADIUS = 1.4;
+  private static final double RADIUS = GravitySymbol.RADIUS;
   private static final double CLEAR = 6.0;
   private static final double STEP = 5.0;
   private static final int MOST_ROWS = 40;
@@ -71,27 +71,12 @@ final class StationMarks {
     }
   }
 
-  /** The quartered circle of a centre of gravity (common practice, no source), a point for any other station. */
+  /** The symbol of a centre of gravity, a point for any other station. */
   private void symbol(double x, boolean centreOfGravity) {
     if (!centreOfGravity) {
       sketch.circle(x, 0.0, 0.6 * RADIUS, new Pen(Pen.WARM, 0.4, "#ffffff", ""));
       return;
     }
-    sketch.circle(x, 0.0, RADIUS, new Pen(Pen.WARM, 0.3, "#ffffff", ""));
-    sector(x, -0.5 * Math.PI);
-    sector(x, 0.5 * Math.PI);
-  }
-
-  private void sector(double x, double from) {
-    int n = 7;
-    double[] px = new double[n + 1];
-    double[] py = new double[n + 1];
-    px[n] = x;
-    for (int i = 0; i < n; i++) {
-      double angle = from + 0.5 * Math.PI * i / (n - 1);
-      px[i] = x + RADIUS * Math.cos(angle);
-      py[i] = RADIUS * Math.sin(angle);
-    }
-    sketch.polygon(px, py, Pen.fill(Pen.WARM));
+    GravitySymbol.draw(sketch, x, 0.0);
   }
 }

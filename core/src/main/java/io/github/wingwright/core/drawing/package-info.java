@@ -13,6 +13,12 @@
  *     <td>a wing section: 6 % thick, 3.2 mm at a chord of 53.2 mm</td></tr>
  * <tr><td>{@link io.github.wingwright.core.drawing.RangePicture}</td>
  *     <td>who binds a dimension: feasible 24 to 36 mm, chosen 28 mm</td></tr>
+ * <tr><td>{@link io.github.wingwright.core.drawing.RegionPicture}</td>
+ *     <td>what is left of length and diameter together, who binds each side, who clashes</td></tr>
+ * <tr><td>{@link io.github.wingwright.core.drawing.DragCurvePicture}</td>
+ *     <td>the drag of a body against its diameter at a fixed volume: flat from 26 to 34 mm</td></tr>
+ * <tr><td>{@link io.github.wingwright.core.drawing.ContentsPicture}</td>
+ *     <td>a body with its battery and camera, the sight over its nose, the ground as it rotates</td></tr>
  * <tr><td>{@link io.github.wingwright.core.drawing.BalancePicture}</td>
  *     <td>centre of gravity at 85 mm, neutral point at 87 mm, and what is allowed</td></tr>
  * <tr><td>{@link io.github.wingwright.core.drawing.CurvePicture}</td>

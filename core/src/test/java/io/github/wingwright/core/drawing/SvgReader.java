@@ -95,6 +95,19 @@ final class SvgReader {
     };
   }
 
+  /** The straight lines of one width and colour: x1, y1, x2, y2. */
+  List<double[]> lines(String width, String colour) {
+    List<double[]> lines = new ArrayList<>();
+    NodeList nodes = root.getElementsByTagName("line");
+    for (int i = 0; i < nodes.getLength(); i++) {
+      Element e = (Element) nodes.item(i);
+      if (e.getAttribute("stroke-width").equals(width) && e.getAttribute("stroke").equals(colour)) {
+        lines.add(new double[] {number(e, "x1"), number(e, "y1"), number(e, "x2"), number(e, "y2")});
+      }
+    }
+    return lines;
+  }
+
   private static List<double[]> listed(Element e) {
     List<double[]> points = new ArrayList<>();
     for (String pair : e.getAttribute("points").split(" ")) {
