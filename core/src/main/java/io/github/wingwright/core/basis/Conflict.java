@@ -39,7 +39,7 @@ public record Conflict(List<Weighed> clashing, List<GivingWay> givingWay, List<L
      * @return for example {@code "\"fineness ratio 6 to 10\" widened to 12.5 (300 mm × 24 mm)"}
      */
     public String describe(NamedUnit<Length> unit) {
-      return by.consideration().givingWayTo(body.length(), body.diameter()) + " (a body of " + body.format(unit) + ")";
+      return by.consideration().givingWayTo(body.length(), body.diameter(), unit) + " (a body of " + body.format(unit) + ")";
     }
   }
 

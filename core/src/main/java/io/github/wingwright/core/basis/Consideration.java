@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.basis;
 
+import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.OptionalDouble;
 
@@ -70,9 +71,10 @@ public interface Consideration {
    *
    * @param length length of the body [m]
    * @param diameter diameter of the body [m]
+   * @param unit the unit to show lengths in
    * @return for example {@code "\"fineness ratio 6 to 10\" widened to 12.5"}
    */
-  default String givingWayTo(double length, double diameter) {
+  default String givingWayTo(double length, double diameter, NamedUnit<Length> unit) {
     double miss = -margin(length, diameter);
     return "\"" + name() + "\" missed by " + NamedUnit.NUMBER.format(100.0 * miss, 2) + " %";
   }

@@ -33,6 +33,8 @@ public final class BodyLayout {
           .computedBy(BodyLayout::overNoseDegrees);
 
   private static final Source AFTERBODY = AfterbodyDrag.CLOSURE.source();
+  private static final Source WHEELS =
+      Source.restated("Raymer, Aircraft Design: A Conceptual Approach, 6th ed., 2018", "figs 11.3 to 11.5");
   private static final int STATIONS = 64;
 
   private BodyLayout() {}
@@ -77,26 +79,63 @@ public final class BodyLayout {
     Door.positive(eyeFromNose, "distance of the eye from the nose");
     Door.positive(windscreenFromNose, "distance of the windscreen from the nose");
     Door.inOrder(windscreenFromNose, eyeFromNose, "distance from the nose, of windscreen and eye");
-    double slope = angle.tangent();
+    String name = "sees " + angle.format(4) + " over the nose from " + eyeFromNose.format(4) + " behind its tip";
+    double eye = eyeFromNose.si();
+    double ahead = eye - windscreenFromNose.si();
+    return shape -> seesOverNose(name, angle, eyeBelowTop, ahead, shape, (length, diameter) -> eye);
+  }
+
+  /**
+   * The pilot must see over the nose: a limit. The pilot sits in one of the contents and goes with it, wherever it fits.
+   *
+   * @param angle angle below the horizon, positive
+   * @param contents what is inside, in a given order
+   * @param cabin name of the thing in which the pilot sits
+   * @param eyeBehindFront distance of the eye behind the cabin's front, positive
+   * @param eyeBelowTop how far the eye lies below the top of the greatest section; negative under a raised canopy
+   * @param windscreenAhead distance of the windscreen's foot ahead of the eye, positive
+   * @return the line of sight clears the contour
+   */
+  public static ShapeConsideration seesOverNose(
+      Angle angle, Contents contents, String cabin, Length eyeBehindFront, Length eyeBelowTop, Length windscreenAhead) {
+    Door.positive(angle, "over-nose angle");
+    Door.positive(eyeBehindFront, "distance of the eye behind the cabin's front");
+    double ahead = Door.positive(windscreenAhead, "distance of the windscreen ahead of the eye").si();
+    int seat = contents.indexOf(cabin);
+    String name = "sees " + angle.format(4) + " over the nose from the " + cabin;
     return shape ->
-        new Monotone(
-            "sees " + angle.format(4) + " over the nose from " + eyeFromNose.format(4) + " behind its tip",
-            Strength.LIMIT,
-            Source.restated("Raymer, Aircraft Design: A Conceptual Approach, 6th ed., 2018", "sec. 9.3"),
-            true,
-            (length, diameter) -> {
-              double eye = 0.5 * diameter - eyeBelowTop.si();
-              double least = Double.POSITIVE_INFINITY;
-              double end = Math.min(windscreenFromNose.si(), length);
-              for (int i = 0; i <= STATIONS; i++) {
-                // Stations crowd towards the tip, where the contour bends.
-                double part = (double) i / STATIONS;
-                double x = end * part * part;
-                double sight = eye - slope * (eyeFromNose.si() - x);
-                least = Math.min(least, sight - top(shape, x, length, diameter));
-              }
-              return least / eyeFromNose.si();
-            });
+        seesOverNose(
+            name,
+            angle,
+            eyeBelowTop,
+            ahead,
+            shape,
+            (length, diameter) -> contents.frontOf(seat, shape, length, diameter) + eyeBehindFront.si());
+  }
+
+  private static Monotone seesOverNose(
+      String name, Angle angle, Length eyeBelowTop, double ahead, BodyShape shape, Monotone.OfBody eyeFromNose) {
+    double slope = angle.tangent();
+    double roof = greatest(shape, 1.0);
+    return new Monotone(
+        name,
+        Strength.LIMIT,
+        Source.restated("Raymer, Aircraft Design: A Conceptual Approach, 6th ed., 2018", "sec. 9.3"),
+        true,
+        (length, diameter) -> {
+          double from = eyeFromNose.margin(length, diameter);
+          double eye = roof * diameter - eyeBelowTop.si();
+          double least = Double.POSITIVE_INFINITY;
+          double end = Math.max(0.0, Math.min(from - ahead, length));
+          for (int i = 0; i <= STATIONS; i++) {
+            // Stations crowd towards the tip, where the contour bends.
+            double part = (double) i / STATIONS;
+            double x = end * part * part;
+            double sight = eye - slope * (from - x);
+            least = Math.min(least, sight - top(shape, x, length, diameter));
+          }
+          return least / from;
+        });
   }
 
   /**
@@ -119,22 +158,63 @@ public final class BodyLayout {
     Door.notNegative(upsweep, "upsweep");
     double slope = rotation.tangent();
     double rise = upsweep.tangent();
-    return shape ->
-        new Monotone(
-            "clears the ground at a rotation of " + rotation.format(4),
-            Strength.LIMIT,
-            Source.restated("Raymer, Aircraft Design: A Conceptual Approach, 6th ed., 2018", "figs 11.3 to 11.5"),
-            true,
-            (length, diameter) -> {
-              double least = Double.POSITIVE_INFINITY;
-              for (int i = 0; i <= STATIONS; i++) {
-                double x = length * (wheelShare + (1.0 - wheelShare) * i / STATIONS);
-                double raised = rise * Math.max(0.0, x - upsweepShare * length);
-                double belly = strut.si() + 0.5 * diameter + bottom(shape, x, length, diameter) + raised;
-                least = Math.min(least, belly - slope * (x - wheelShare * length));
-              }
-              return least / length;
-            });
+    return shape -> {
+      double belly = -greatest(shape, -1.0);
+      return new Monotone(
+          "clears the ground at a rotation of " + rotation.format(4),
+          Strength.LIMIT,
+          WHEELS,
+          true,
+          (length, diameter) -> {
+            double least = Double.POSITIVE_INFINITY;
+            for (int i = 0; i <= STATIONS; i++) {
+              double x = length * (wheelShare + (1.0 - wheelShare) * i / STATIONS);
+              double raised = rise * Math.max(0.0, x - upsweepShare * length);
+              double above = strut.si() + belly * diameter + bottom(shape, x, length, diameter) + raised;
+              least = Math.min(least, above - slope * (x - wheelShare * length));
+            }
+            return least / length;
+          });
+    };
+  }
+
+  /**
+   * The aeroplane must not fall on its tail when it stands on its main wheels: a guideline. They lie so far behind the
+   * centre of gravity that the line from their contact to it leans forward by the angle.
+   *
+   * @param tipBack angle from the vertical, positive: at least 15°, and at least the angle at which the tail touches
+   * @param wheelShare where the main wheels touch, as a share of the length
+   * @param strut how far below the greatest section's belly the wheels touch, positive
+   * @param gravityShare where the centre of gravity lies at its aft end, as a share of the length, ahead of the wheels
+   * @param gravityHeight how high it lies above the reference line; negative below
+   * @return (s_w − s_g)·L ≥ h·tan β
+   */
+  public static ShapeConsideration standsOnMainWheels(
+      Angle tipBack, double wheelShare, Length strut, double gravityShare, Length gravityHeight) {
+    Door.positive(tipBack, "tip-back angle");
+    Door.within(wheelShare, 0.0, 1.0, "place of the wheels");
+    Door.within(gravityShare, 0.0, wheelShare, "place of the centre of gravity");
+    Door.positive(strut, "height of the belly above the ground");
+    double slope = tipBack.tangent();
+    return shape -> {
+      double belly = -greatest(shape, -1.0);
+      return new Monotone(
+          "tips back only beyond " + tipBack.format(4),
+          Strength.GUIDELINE,
+          WHEELS,
+          false,
+          (length, diameter) -> {
+            double height = strut.si() + belly * diameter + gravityHeight.si();
+            return (wheelShare - gravityShare) * length / (Math.max(height, 1e-9) * slope) - 1.0;
+          });
+    };
+  }
+
+  /** Top (1) or belly (−1) of the greatest section over the diameter: in every family it stays the same. */
+  private static double greatest(BodyShape shape, double side) {
+    double length = 10.0 + 2.0 * shape.leastFinenessRatio();
+    double x = shape.greatestSection(length, 1.0);
+    return shape.centreHeight(x, length, 1.0) + side * 0.5 * shape.height(x, length, 1.0);
   }
 
   private static double top(BodyShape shape, double x, double length, double diameter) {
@@ -162,6 +242,59 @@ public final class BodyLayout {
             AFTERBODY,
             false,
             (length, diameter) -> 1.0 - closureSlope(shape, length, diameter) / limit);
+  }
+
+  /**
+   * The tail must close gently enough, with a steeper underside allowed than top: a guideline. Upsweep adds to the underside
+   * and takes from the top. Counted is the place where the section has come down to half its height.
+   *
+   * @param top greatest angle of the top line, positive: 10° to 12°
+   * @param underside greatest angle of the underside, positive: 15°
+   * @return both angles within theirs
+   */
+  public static ShapeConsideration afterbodyClosesWithin(Angle top, Angle underside) {
+    Door.positive(top, "closure angle of the top");
+    Door.positive(underside, "closure angle of the underside");
+    return shape ->
+        new Monotone(
+            "tail closes at no more than " + top.format(4) + " above and " + underside.format(4) + " below",
+            Strength.GUIDELINE,
+            AFTERBODY,
+            false,
+            (length, diameter) ->
+                1.0
+                    - Math.max(
+                        lineSlope(shape, length, diameter, 1.0) / top.tangent(),
+                        lineSlope(shape, length, diameter, -1.0) / underside.tangent()));
+  }
+
+  /**
+   * Slope at which the top line or the underside closes where the aft section has half the greatest height.
+   *
+   * @param shape family of the body
+   * @param length length L [m]
+   * @param diameter diameter d [m]
+   * @param side 1 for the top line, −1 for the underside
+   * @return positive where the body narrows
+   */
+  private static double lineSlope(BodyShape shape, double length, double diameter, double side) {
+    double widest = shape.greatestSection(length, diameter);
+    double half = 0.5 * shape.height(widest, length, diameter);
+    double low = Math.max(widest, 0.5 * length);
+    double high = length;
+    for (int i = 0; i < 60; i++) {
+      double middle = 0.5 * (low + high);
+      if (shape.height(middle, length, diameter) > half) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    double step = 1e-5 * length;
+    double to = Math.min(length, low + step);
+    double before = side * (side > 0.0 ? top(shape, low - step, length, diameter) : bottom(shape, low - step, length, diameter));
+    double after = side * (side > 0.0 ? top(shape, to, length, diameter) : bottom(shape, to, length, diameter));
+    return (before - after) / (to - (low - step));
   }
 
   /**

@@ -32,6 +32,7 @@ public record Cabin(
   private static final double FEET_INSIDE = 0.10;
   private static final double SHOULDER_HEIGHT = 0.62;
   private static final double HEAD_ROOM = 0.127;
+  private static final double HEAD_ROOM_AROUND_EYE = 0.254;
 
   /** Refuses a cabin without seats or size. */
   public Cabin {
@@ -89,6 +90,22 @@ public record Cabin(
    * @return the radius inside the wall
    */
   public Length innerRadius() {
+    return Length.metres(circle()[0]);
+  }
+
+  /**
+   * How far the pilot's eye lies below the top of that circle: 10 in of room around it end at the height of the cabin.
+   *
+   * @return distance from the inside of the wall down to the eye
+   */
+  public Length eyeBelowRoof() {
+    double[] circle = circle();
+    double eye = height.si() - HEAD_ROOM_AROUND_EYE - circle[1];
+    return Length.metres(circle[0] - eye);
+  }
+
+  /** Radius of the smallest circle, and the height of its middle above the floor. */
+  private double[] circle() {
     double half = 0.5 * width().si();
     double h = height.si();
     double[] wide = {
@@ -107,7 +124,8 @@ public record Cabin(
         low = a;
       }
     }
-    return Length.metres(around(wide, high, 0.5 * (low + top)));
+    double middle = 0.5 * (low + top);
+    return new double[] {around(wide, high, middle), middle};
   }
 
   private static double around(double[] wide, double[] high, double middle) {

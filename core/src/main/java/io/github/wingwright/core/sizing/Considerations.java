@@ -207,7 +207,8 @@ public final class Considerations {
         "tail arm at least " + arm.format(4) + " with " + number(100.0 * outsideShare) + " % of the length outside it",
         Strength.GUIDELINE,
         Source.BRIEF,
-        Interval.atLeast(arm.si() / (1.0 - outsideShare)));
+        Interval.atLeast(arm.si() / (1.0 - outsideShare)),
+        1.0 - outsideShare);
   }
 
   /**
@@ -256,6 +257,40 @@ public final class Considerations {
   }
 
   /**
+   * The tail must not bend a body too far that gets thinner towards it: a limit. A pointed tail counts up to where the load
+   * acts, and the thin end counts most.
+   *
+   * @param load load at the tail, positive
+   * @param heldShare where the wing holds the body, as a share of the length
+   * @param tailShare where the load acts, as a share of the length, behind that and ahead of a pointed end
+   * @param deflection most that the tail may move, as a part of the length between the two, 0.001 to 0.1
+   * @param shell what the body is made of
+   * @return F/E·∫(x_t − x)²/I dx ≤ δ·(x_t − x_w)
+   */
+  public static ShapeConsideration tailMovesAtMost(
+      Force load, double heldShare, double tailShare, double deflection, BodyShell shell) {
+    Door.positive(load, "load at the tail");
+    Door.within(tailShare, 0.0, 1.0, "place of the tail as a share of the length");
+    if (!(heldShare >= 0.0 && heldShare < tailShare)) {
+      throw new IllegalArgumentException("wing must hold the body ahead of the tail, was at " + heldShare + " of the length");
+    }
+    Door.within(deflection, 0.001, 0.1, "deflection");
+    double wall = shell.wall().si();
+    double modulus = shell.modulus().si();
+    return shape ->
+        new Monotone(
+            "tail moves at most " + number(100.0 * deflection) + " % of its arm under " + load.format(3),
+            Strength.LIMIT,
+            SLENDER_TUBE,
+            true,
+            (length, diameter) ->
+                deflection
+                        / TaperedTail.movement(
+                            shape, length, diameter, heldShare, tailShare, load.si(), wall, modulus)
+                    - 1.0);
+  }
+
+  /**
    * The load at the tail when the model leaves the hand: the load at the stall, times (V/V_s)².
    *
    * @param atStall load at the tail in flight at the stall speed
@@ -294,9 +329,37 @@ public final class Considerations {
     if (consideration.strength() == Strength.TARGET) {
       throw new IllegalArgumentException("a target pulls and cannot bind, was \"" + consideration.name() + "\"");
     }
+    return rated(consideration.name(), consideration, strength);
+  }
+
+  /** What a negotiation knows in closed form stays so. */
+  private static Consideration rated(String name, Consideration consideration, Strength strength) {
     return consideration instanceof LengthWithin length
-        ? new LengthWithin(length.name(), strength, length.source(), length.lengths())
-        : new Rated(consideration, strength);
+        ? new LengthWithin(name, strength, length.source(), length.lengths(), length.asked())
+        : new Rated(name, consideration, strength);
+  }
+
+  /**
+   * The same consideration in the designer's own words: in the units of a brief, or short enough for a picture.
+   *
+   * @param name what it is to be called
+   * @param consideration a consideration
+   * @return the consideration by that name
+   */
+  public static Consideration called(String name, Consideration consideration) {
+    return rated(Door.said(name, "name of the consideration"), consideration, consideration.strength());
+  }
+
+  /**
+   * The same consideration in the designer's own words, whatever the family.
+   *
+   * @param name what it is to be called
+   * @param consideration a consideration that depends on the family of the body
+   * @return the consideration by that name
+   */
+  public static ShapeConsideration called(String name, ShapeConsideration consideration) {
+    Door.said(name, "name of the consideration");
+    return shape -> called(name, consideration.on(shape));
   }
 
   static String number(double value) {

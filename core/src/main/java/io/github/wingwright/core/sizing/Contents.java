@@ -21,6 +21,10 @@ import java.util.stream.Collectors;
  * <p>Each goes as far forward as it fits. A body of these families is thickest somewhere and thinner to both ends, so in a
  * given order nothing is gained by leaving room in front; where the order is free all orders are tried.
  *
+ * <p>A section that is not round counts as the ellipse of its width and height, which lies inside the boxier ones. A thing is
+ * stiff and straight: where the middle line of the body bends, it lies level with the line at its own middle, and both its
+ * ends must find room there.
+ *
  * <p>Immutable: each call returns a new one.
  */
 public final class Contents {
@@ -174,6 +178,92 @@ public final class Contents {
     return shape -> new Holding("holds " + names, this, shape, leastLength(shape));
   }
 
+  /**
+   * The contents and the rest must balance: a guideline. It asks for a nose long enough, or a body wide enough for the
+   * contents to go far forward.
+   *
+   * <pre>{@code
+   * (m_r·s_r·L + m_c·x_c + m_b·x_b)/(m_r + m_c + m_b) ≤ s·L
+   * }</pre>
+   *
+   * @param rest mass of all that is not among the contents, positive
+   * @param restShare where its centre of gravity lies, as a share of the length, 0 to 1
+   * @param wantedShare where the centre of gravity of everything is wanted, as a share of the length, 0 to 1
+   * @param ballast most ballast, not negative
+   * @param ballastFromNose distance of the ballast from the nose tip, not negative
+   * @return centre of gravity ≤ wanted
+   * @throws IllegalArgumentException if the order of the things is free: it would jump as lengths change
+   */
+  public ShapeConsideration balancing(
+      Mass rest, double restShare, double wantedShare, Mass ballast, Length ballastFromNose) {
+    double mr = Door.positive(rest, "mass of the rest").si();
+    double mb = Door.notNegative(ballast, "ballast").si();
+    double xb = Door.notNegative(ballastFromNose, "distance of the ballast from the nose").si();
+    Door.within(restShare, 0.0, 1.0, "place of the centre of gravity of the rest");
+    Door.within(wantedShare, 0.0, 1.0, "wanted place of the centre of gravity");
+    if (anyOrder) {
+      throw new IllegalArgumentException("contents that balance must be in a given order, were in any order");
+    }
+    double mc = things.stream().mapToDouble(t -> t.mass().si()).sum();
+    String name =
+        "balances at "
+            + Considerations.number(100.0 * wantedShare)
+            + " % of the length"
+            + (mb > 0.0 ? " with at most " + ballast + " of ballast" : " without ballast");
+    return shape ->
+        new Monotone(
+            name,
+            Strength.GUIDELINE,
+            Source.DEFINITION,
+            true,
+            (length, diameter) -> {
+              double moment = mr * restShare * length + mb * xb + moment(shape, length, diameter);
+              return wantedShare - moment / ((mr + mc + mb) * length);
+            });
+  }
+
+  /** Sum of mass times distance from the nose tip, whether or not everything fits. */
+  private double moment(BodyShape shape, double length, double diameter) {
+    double[] fronts = fronts(shape, length, diameter);
+    double moment = 0.0;
+    for (int i = 0; i < fronts.length; i++) {
+      Thing thing = things.get(i);
+      moment += thing.mass().si() * (fronts[i] + 0.5 * thing.length().si());
+    }
+    return moment;
+  }
+
+  /** Where the front of each thing lies in the given order, whether or not everything fits. */
+  private double[] fronts(BodyShape shape, double length, double diameter) {
+    double widest = widest(shape, length, diameter);
+    double[] fronts = new double[things.size()];
+    double start = wall;
+    for (int i = 0; i < fronts.length; i++) {
+      fronts[i] = frontOf(things.get(i), start, widest, shape, length, diameter);
+      start = fronts[i] + things.get(i).length().si() + gap;
+    }
+    return fronts;
+  }
+
+  /** Where the front of one thing lies, whether or not everything fits. */
+  double frontOf(int thing, BodyShape shape, double length, double diameter) {
+    return fronts(shape, length, diameter)[thing];
+  }
+
+  /** Which of the things has a name, in a given order. */
+  int indexOf(String name) {
+    for (int i = 0; i < things.size(); i++) {
+      if (things.get(i).name().equals(name) && !anyOrder) {
+        return i;
+      }
+    }
+    List<String> names = things.stream().map(Thing::name).toList();
+    throw new IllegalArgumentException(
+        anyOrder
+            ? "contents must be in a given order, were in any order"
+            : "thing must be one of " + names + ", was \"" + name + "\"");
+  }
+
   private List<int[]> orders() {
     int[] given = new int[things.size()];
     for (int i = 0; i < given.length; i++) {
@@ -235,11 +325,18 @@ public final class Contents {
     double best = 0.5 * length;
     for (int i = 1; i < 16; i++) {
       double x = length * i / 16.0;
-      if (shape.radius(x, length, diameter) > shape.radius(best, length, diameter)) {
+      if (room(shape, x, length, diameter) > room(shape, best, length, diameter)) {
         best = x;
       }
     }
     return best;
+  }
+
+  /** Radius of the circle inside the section. */
+  static double room(BodyShape shape, double x, double length, double diameter) {
+    double width = shape.width(x, length, diameter);
+    double height = shape.height(x, length, diameter);
+    return 0.5 * Math.min(width, height);
   }
 
   /** The first place from the start on at which the fore half of a thing fits; the widest place if there is none. */
@@ -260,15 +357,27 @@ public final class Contents {
     return in;
   }
 
-  /** Whether the fore half, or the whole, of a thing fits. The contour is convex: of a cylinder only the ends count. */
+  /**
+   * Whether the fore half, or the whole, of a thing fits. Where the contour is convex and the middle line straight, the ends of
+   * a cylinder are enough.
+   */
   private boolean ends(Thing thing, double front, boolean foreHalf, BodyShape shape, double length, double diameter) {
     double along = thing.length().si();
-    int points = thing.round() ? 12 : 1;
+    boolean round = thing.form() == Thing.Form.SPHERE;
+    int points = round ? 12 : 1;
     double end = foreHalf ? 0.5 : 1.0;
+    double level = shape.centreHeight(Math.min(front + 0.5 * along, length), length, diameter);
     for (int i = 0; i <= points; i++) {
-      double part = foreHalf && !thing.round() ? 0.0 : end * i / points;
+      double part = foreHalf && !round ? 0.0 : end * i / points;
       double x = front + part * along;
-      if (x > length || shape.radius(x, length, diameter) - wall - clearance < thing.radiusAt(part * along)) {
+      if (x > length) {
+        return false;
+      }
+      double lost = 2.0 * (wall + clearance);
+      double width = shape.width(x, length, diameter) - lost;
+      double height = shape.height(x, length, diameter) - lost;
+      double aside = Math.abs(shape.centreHeight(x, length, diameter) - level);
+      if (!thing.fits(part * along, width, height, aside)) {
         return false;
       }
     }

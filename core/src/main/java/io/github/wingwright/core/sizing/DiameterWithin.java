@@ -6,6 +6,7 @@ import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Strength;
 import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.quantity.NamedUnit;
 
 /** A diameter between two ends, whatever the length. */
 record DiameterWithin(String name, Strength strength, Source source, Interval diameters) implements Consideration {
@@ -26,7 +27,7 @@ record DiameterWithin(String name, Strength strength, Source source, Interval di
   }
 
   @Override
-  public String givingWayTo(double length, double diameter) {
-    return "\"" + name + "\" relaxed to " + Length.MILLIMETRE.format(diameter, 4);
+  public String givingWayTo(double length, double diameter, NamedUnit<Length> unit) {
+    return "\"" + name + "\" relaxed to " + unit.format(diameter, 4);
   }
 }

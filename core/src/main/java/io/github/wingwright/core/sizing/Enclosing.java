@@ -6,6 +6,8 @@ import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Strength;
 import io.github.wingwright.core.geometry.BodyShape;
+import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.quantity.NamedUnit;
 
 /**
  * A volume that must be inside.
@@ -74,7 +76,7 @@ record Enclosing(String name, Strength strength, Source source, BodyShape shape,
   }
 
   @Override
-  public String givingWayTo(double length, double diameter) {
+  public String givingWayTo(double length, double diameter, NamedUnit<Length> unit) {
     return "\"" + name + "\" with " + Margins.percent(enclosed(length, diameter) / volume) + " of the contents";
   }
 }

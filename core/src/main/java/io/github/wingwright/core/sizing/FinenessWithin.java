@@ -5,6 +5,8 @@ import io.github.wingwright.core.basis.Consideration;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Strength;
+import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.quantity.NamedUnit;
 
 /** A fineness ratio L/d between two ends. */
 record FinenessWithin(String name, Strength strength, Source source, double least, double most)
@@ -27,7 +29,7 @@ record FinenessWithin(String name, Strength strength, Source source, double leas
   }
 
   @Override
-  public String givingWayTo(double length, double diameter) {
+  public String givingWayTo(double length, double diameter, NamedUnit<Length> unit) {
     return "\"" + name + "\" widened to " + Considerations.number(length / diameter);
   }
 }

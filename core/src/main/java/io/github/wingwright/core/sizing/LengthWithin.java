@@ -6,9 +6,19 @@ import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Strength;
 import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.quantity.NamedUnit;
 
-/** A length between two ends, whatever the diameter. */
-record LengthWithin(String name, Strength strength, Source source, Interval lengths) implements Consideration {
+/**
+ * A length between two ends, whatever the diameter.
+ *
+ * @param asked what was asked for over the length of the body: 1, or the part that a tail arm is of it
+ */
+record LengthWithin(String name, Strength strength, Source source, Interval lengths, double asked)
+    implements Consideration {
+
+  LengthWithin(String name, Strength strength, Source source, Interval lengths) {
+    this(name, strength, source, lengths, 1.0);
+  }
 
   @Override
   public double margin(double length, double diameter) {
@@ -26,7 +36,7 @@ record LengthWithin(String name, Strength strength, Source source, Interval leng
   }
 
   @Override
-  public String givingWayTo(double length, double diameter) {
-    return "\"" + name + "\" relaxed to " + Length.MILLIMETRE.format(length, 4);
+  public String givingWayTo(double length, double diameter, NamedUnit<Length> unit) {
+    return "\"" + name + "\" relaxed to " + unit.format(asked * length, 4);
   }
 }

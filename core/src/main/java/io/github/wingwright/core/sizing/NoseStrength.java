@@ -10,6 +10,7 @@ import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Force;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
+import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Pressure;
 import io.github.wingwright.core.quantity.Speed;
 
@@ -87,7 +88,7 @@ public final class NoseStrength {
     }
 
     @Override
-    public String givingWayTo(double length, double diameter) {
+    public String givingWayTo(double length, double diameter, NamedUnit<Length> unit) {
       return "\"" + name + "\" with " + Margins.percent(1.0 + margin(length, diameter)) + " of the force";
     }
   }

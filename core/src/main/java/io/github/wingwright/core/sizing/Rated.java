@@ -5,15 +5,12 @@ import io.github.wingwright.core.basis.Consideration;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Strength;
+import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.OptionalDouble;
 
-/** A consideration taken more or less strictly than it comes. */
-record Rated(Consideration rated, Strength strength) implements Consideration {
-
-  @Override
-  public String name() {
-    return rated.name();
-  }
+/** A consideration taken more or less strictly than it comes, or called otherwise. */
+record Rated(String name, Consideration rated, Strength strength) implements Consideration {
 
   @Override
   public Source source() {
@@ -41,7 +38,7 @@ record Rated(Consideration rated, Strength strength) implements Consideration {
   }
 
   @Override
-  public String givingWayTo(double length, double diameter) {
-    return rated.givingWayTo(length, diameter);
+  public String givingWayTo(double length, double diameter, NamedUnit<Length> unit) {
+    return rated.givingWayTo(length, diameter, unit).replace("\"" + rated.name() + "\"", "\"" + name + "\"");
   }
 }

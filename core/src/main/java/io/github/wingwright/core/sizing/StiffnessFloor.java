@@ -5,6 +5,8 @@ import io.github.wingwright.core.basis.Consideration;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Strength;
+import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.quantity.NamedUnit;
 
 /** A bending stiffness EI that the body's ring must have. */
 record StiffnessFloor(String name, Strength strength, Source source, double stiffness, double wall, double modulus)
@@ -26,7 +28,7 @@ record StiffnessFloor(String name, Strength strength, Source source, double stif
   }
 
   @Override
-  public String givingWayTo(double length, double diameter) {
+  public String givingWayTo(double length, double diameter, NamedUnit<Length> unit) {
     return "\"" + name + "\" with " + Margins.percent(1.0 + margin(length, diameter)) + " of the stiffness";
   }
 }

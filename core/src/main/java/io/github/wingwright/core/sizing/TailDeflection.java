@@ -5,6 +5,8 @@ import io.github.wingwright.core.basis.Consideration;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Strength;
+import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.quantity.NamedUnit;
 
 /** A tail load that must not bend the free part of the body, a share of its length, by more than a part of that. */
 record TailDeflection(
@@ -37,7 +39,7 @@ record TailDeflection(
   }
 
   @Override
-  public String givingWayTo(double length, double diameter) {
+  public String givingWayTo(double length, double diameter, NamedUnit<Length> unit) {
     return "\"" + name + "\" with " + Margins.percent(1.0 + margin(length, diameter)) + " of the load";
   }
 }

@@ -67,7 +67,7 @@
  * <tr><td>{@code Contents}, {@code Thing}</td><td>battery, camera and receiver, one behind the other</td></tr>
  * <tr><td>{@code Cabin}</td><td>one row of two, 18 in each</td></tr>
  * <tr><td>{@code BuildSpace}</td><td>a 30 mm tube lies on 250 mm × 210 mm up to 297 mm long</td></tr>
- * <tr><td>{@code BodyLayout}</td><td>sees 10° over the nose; clears the ground at 12°</td></tr>
+ * <tr><td>{@code BodyLayout}</td><td>sees 10° over the nose; clears the ground at 12°; stands on its wheels</td></tr>
  * <tr><td>{@code NoseStrength}</td><td>does not fold when 30 g hit a wall at 8 m/s</td></tr>
  * <tr><td>{@code FigureOfMerit}</td><td>distance down the hall, more is better</td></tr>
  * <tr><td>{@code WingSizing}</td><td>span 400 mm, A 7.5, λ 0.6</td></tr>

@@ -7,6 +7,7 @@ import static io.github.wingwright.core.sizing.BodyLayout.carriesSaddle;
 import static io.github.wingwright.core.sizing.BodyLayout.carriesWingThrough;
 import static io.github.wingwright.core.sizing.BodyLayout.clearsGroundAtRotation;
 import static io.github.wingwright.core.sizing.BodyLayout.seesOverNose;
+import static io.github.wingwright.core.sizing.BodyLayout.standsOnMainWheels;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
@@ -14,7 +15,13 @@ import static org.assertj.core.api.Assertions.within;
 import io.github.wingwright.core.basis.Consideration;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.geometry.BodyShape;
+import io.github.wingwright.core.geometry.BodyStation;
+import io.github.wingwright.core.geometry.CrossSection;
+import io.github.wingwright.core.geometry.EndProfile;
+import io.github.wingwright.core.geometry.Fuselage;
+import io.github.wingwright.core.geometry.LoftedBody;
 import io.github.wingwright.core.quantity.Angle;
+import io.github.wingwright.core.quantity.Force;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.quantity.Pressure;
@@ -42,6 +49,9 @@ class BodyLayoutTest {
         NoseStrength.noseRadiusAtLeast(mm(5)),
         seesOverNose(Angle.degrees(10), mm(150), mm(10), mm(70)),
         clearsGroundAtRotation(Angle.degrees(12), 0.45, mm(20), 0.5, Angle.degrees(6)),
+        standsOnMainWheels(Angle.degrees(15), 0.45, mm(20), 0.38, mm(3)),
+        afterbodyClosesWithin(Angle.degrees(12), Angle.degrees(15)),
+        Considerations.tailMovesAtMost(Force.newtons(2), 0.35, 0.95, 0.02, ConsiderationsTest.PLA),
         afterbodyClosesWithin(Angle.degrees(15)),
         shape -> carriesWingThrough(mm(4), 0.3, mm(0.8)),
         carriesSaddle(mm(60), mm(20), 0.9),
@@ -138,6 +148,77 @@ class BodyLayoutTest {
               .on(new Tube());
       assertThat(rotation.margin(10, 1.2) >= 0).isEqualTo(turn < 0);
     }
+  }
+
+  @Test
+  void the_tip_back_angle_is_the_handbooks() {
+    // Centre of gravity 1.10 m high, 0.35 m ahead of the wheels: 17.65012° (restated from Raymer, figs 11.3 to 11.5).
+    for (double turn : new double[] {-1e-4, 1e-4}) {
+      Consideration stands =
+          standsOnMainWheels(Angle.degrees(17.65012 + turn), 0.435, Length.metres(0.60), 0.40, Length.metres(-0.10))
+              .on(new Tube());
+      assertThat(stands.margin(10, 1.2) >= 0).isEqualTo(turn < 0);
+    }
+  }
+
+  @Test
+  void upsweep_steepens_the_underside_and_flattens_the_top() {
+    // A cone of 3 diameters closes at atan(1/6) = 9.462° on both sides; swept up by 4° with a short bend it is 5.5° and 13.3°.
+    BodyShape swept = BodyShape.noseCylinderCone(1, 3).upswept(3, Angle.degrees(4), 0.01);
+    double top = Math.toDegrees(Math.atan(1.0 / 6 - Math.tan(Math.toRadians(4))));
+    double below = Math.toDegrees(Math.atan(1.0 / 6 + Math.tan(Math.toRadians(4))));
+    assertThat(afterbodyClosesWithin(Angle.degrees(89), Angle.degrees(below)).on(swept).margin(1, 0.1))
+        .isCloseTo(0, within(1e-6));
+    assertThat(afterbodyClosesWithin(Angle.degrees(top), Angle.degrees(89)).on(swept).margin(1, 0.1))
+        .isCloseTo(0, within(1e-6));
+  }
+
+  @Test
+  void the_pilot_sees_from_where_the_cabin_fits() {
+    Contents contents =
+        Contents.of(
+            Thing.box("engine", mm(60), mm(40), mm(40), Mass.grams(100)),
+            Thing.cylinder("cabin", mm(100), mm(70), Mass.grams(200)));
+    BodyShape shape = BodyShape.noseCylinderCone(1.5, 3);
+    double front = contents.placedIn(new Fuselage(shape, mm(500), mm(90))).orElseThrow().places().get(1).front().millimetres();
+    double moving = seesOverNose(Angle.degrees(8), contents, "cabin", mm(50), mm(-5), mm(40)).on(shape).margin(0.5, 0.09);
+    double fixed = seesOverNose(Angle.degrees(8), mm(front + 50), mm(-5), mm(front + 10)).on(shape).margin(0.5, 0.09);
+    assertThat(moving).isCloseTo(fixed, within(1e-12));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> seesOverNose(Angle.degrees(8), contents, "tent", mm(50), mm(-5), mm(40)))
+        .withMessage("thing must be one of [engine, cabin], was \"tent\"");
+  }
+
+  @Test
+  void the_eye_and_the_belly_are_those_of_the_real_section() {
+    // Twice as high as wide: the roof is 0.1·√2 above the middle, not 0.1 as of the circle of equal area.
+    double half = 0.1 * Math.sqrt(2);
+    Length high = Length.metres(2 * half);
+    Length wide = Length.metres(half);
+    BodyShape tall =
+        LoftedBody.withBase(
+            EndProfile.halfEllipsoid(),
+            List.of(
+                new BodyStation(mm(100), wide, high, Length.ZERO, CrossSection.ellipse()),
+                new BodyStation(mm(2000), wide, high, Length.ZERO, CrossSection.ellipse())));
+    // From the end of the belly to a wheel 1 m ahead of it and 0.1 m below the belly: atan(0.1).
+    for (double turn : new double[] {-1e-6, 1e-6}) {
+      assertThat(
+              clearsGroundAtRotation(Angle.radians(Math.atan(0.1) + turn), 0.5, Length.metres(0.1), 1.0, Angle.ZERO)
+                      .on(tall)
+                      .margin(2.0, 0.2)
+                  >= 0)
+          .isEqualTo(turn < 0);
+    }
+    // The eye 0.05 m below the roof, 0.3 m aft of the tip; the nose is a quarter of an ellipse.
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i <= 100_000; i++) {
+      double x = 0.02 * i / 100_000;
+      double top = half * Math.sqrt(1 - Math.pow(1 - x / 0.1, 2));
+      least = Math.min(least, half - 0.05 - Math.tan(Math.toRadians(5)) * (0.3 - x) - top);
+    }
+    Consideration sees = seesOverNose(Angle.degrees(5), mm(300), mm(50), mm(20)).on(tall);
+    assertThat(sees.margin(2.0, 0.2)).isCloseTo(least / 0.3, within(1e-9));
   }
 
   @Test

@@ -44,6 +44,19 @@ class CabinTest {
   }
 
   @Test
+  void the_eye_has_ten_inches_of_room_above_it() {
+    // Feet 0.3572 m and heads 0.3556 m from the middle plane hold the circle: its middle is 0.5332 m above the floor.
+    Cabin cabin = Cabin.small(1, 2);
+    double feet = 0.4572 - 0.1;
+    double head = 0.4572 - 0.2286 + 0.127;
+    double h = 1.0668;
+    double middle = (head * head + h * h - feet * feet) / (2 * h);
+    double radius = Math.hypot(feet, middle);
+    assertThat(cabin.innerRadius().si()).isCloseTo(radius, within(1e-9));
+    assertThat(cabin.eyeBelowRoof().si()).isCloseTo(radius + middle - (h - 0.254), within(1e-7));
+  }
+
+  @Test
   void a_cabin_goes_into_a_body_like_any_other_thing() {
     Cabin cabin = Cabin.small(1, 2);
     Contents contents = Contents.of(cabin.asThing(Mass.kilograms(90))).insideWall(Length.inches(1));

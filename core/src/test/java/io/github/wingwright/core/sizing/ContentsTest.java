@@ -9,10 +9,16 @@ import io.github.wingwright.core.basis.Consideration;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Sized;
 import io.github.wingwright.core.geometry.BodyShape;
+import io.github.wingwright.core.geometry.BodyStation;
+import io.github.wingwright.core.geometry.CrossSection;
+import io.github.wingwright.core.geometry.EndProfile;
 import io.github.wingwright.core.geometry.Fuselage;
+import io.github.wingwright.core.geometry.LoftedBody;
+import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.testing.Seeded;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -83,7 +89,7 @@ class ContentsTest {
             double along = place.thing().length().si() * i / 40;
             double inner = body.radiusAt(Length.metres(Math.min(front + along, p[0]))).si() - 0.002;
             // Between the points at which a sphere is checked it may touch the clearance by a fiftieth of its radius.
-            double allowed = place.thing().round() ? 0.02 * place.thing().radius().si() : 1e-9;
+            double allowed = place.thing().form() == Thing.Form.SPHERE ? 0.02 * place.thing().radius().si() : 1e-9;
             assertThat(inner).isGreaterThan(place.thing().radiusAt(along) - allowed);
           }
           free = front + place.thing().length().si() + 0.003;
@@ -123,6 +129,57 @@ class ContentsTest {
     assertThat(placing.mass().grams()).isCloseTo(134, within(1e-9));
     assertThat(placing.centreOfGravity().millimetres())
         .isCloseTo((120 * first + 14 * second) / 134, within(1e-9));
+  }
+
+  @Test
+  void a_section_that_is_not_round_offers_the_circle_inside_it() {
+    // An ellipse of 60 mm × 30 mm is as large as a circle of 42.4 mm, but a rod of 31 mm does not go into it.
+    BodyShape flat =
+        LoftedBody.withBase(
+            EndProfile.halfEllipsoid(),
+            List.of(
+                new BodyStation(mm(60), mm(60), mm(30), Length.ZERO, CrossSection.ellipse()),
+                new BodyStation(mm(300), mm(60), mm(30), Length.ZERO, CrossSection.ellipse())));
+    Fuselage body = new Fuselage(flat, mm(300), mm(Math.sqrt(60 * 30)));
+    assertThat(Contents.of(Thing.cylinder("rod", mm(100), mm(29.99), Mass.ZERO)).placedIn(body)).isPresent();
+    assertThat(Contents.of(Thing.cylinder("rod", mm(100), mm(30.01), Mass.ZERO)).placedIn(body)).isEmpty();
+    // The largest box in an ellipse is 1/√2 as wide and as high.
+    double w = 60 / Math.sqrt(2);
+    double h = 30 / Math.sqrt(2);
+    assertThat(Contents.of(Thing.box("box", mm(100), mm(w * 0.999), mm(h * 0.999), Mass.ZERO)).placedIn(body)).isPresent();
+    assertThat(Contents.of(Thing.box("box", mm(100), mm(w * 1.001), mm(h * 1.001), Mass.ZERO)).placedIn(body)).isEmpty();
+  }
+
+  @Test
+  void a_stiff_thing_needs_more_room_where_the_body_bends() {
+    BodyShape straight = BodyShape.noseCylinderCone(1, 3);
+    BodyShape bent = straight.upswept(14, Angle.degrees(10), 1.0);
+    Thing rod = Thing.cylinder("rod", mm(250), mm(30), Mass.ZERO);
+    Interval search = Interval.between(0.02, 0.05);
+    double wide = Contents.of(rod).asConsideration().on(straight).diametersAt(0.5, search).lower();
+    double wider = Contents.of(rod).asConsideration().on(bent).diametersAt(0.5, search).lower();
+    assertThat(wider).isGreaterThan(1.05 * wide);
+  }
+
+  @Test
+  void contents_and_rest_balance_where_the_moments_say() {
+    Contents contents = Contents.of(BATTERY, RECEIVER).withGap(mm(3));
+    BodyShape shape = BodyShape.capsule();
+    Consideration balance =
+        contents.balancing(Mass.grams(300), 0.5, 0.4, Mass.grams(10), mm(5)).on(shape);
+    Seeded.points(74, 60, new double[] {0.2, 0.5}, new double[] {0.045, 0.08})
+        .forEach(
+            p -> {
+              Contents.Placing placing =
+                  contents.placedIn(new Fuselage(shape, Length.metres(p[0]), Length.metres(p[1]))).orElseThrow();
+              double all = 0.3 + placing.mass().si() + 0.01;
+              double x =
+                  (0.3 * 0.5 * p[0] + placing.mass().si() * placing.centreOfGravity().si() + 0.01 * 0.005) / all;
+              assertThat(balance.margin(p[0], p[1])).isCloseTo(0.4 - x / p[0], within(1e-12));
+            });
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> contents.inAnyOrder().balancing(Mass.grams(300), 0.5, 0.4, Mass.ZERO, mm(5)))
+        .withMessage("contents that balance must be in a given order, were in any order");
   }
 
   @Test

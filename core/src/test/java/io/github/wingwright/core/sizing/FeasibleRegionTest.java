@@ -306,6 +306,31 @@ class FeasibleRegionTest {
   }
 
   @Test
+  void the_advice_speaks_in_the_words_and_the_units_of_the_brief() {
+    FuselageSizing sizing =
+        FuselageSizing.of(BodyShape.capsule())
+            .considering(Considerations.called("longest part 10 in", Considerations.lengthAtMost(Length.inches(10))))
+            .considering(
+                Considerations.called("tail arm 6 in", Considerations.tailArmAtLeast(Length.inches(6), 0.5)));
+    assertThat(sizing.region().conflict().orElseThrow().describe(Length.INCH))
+        .as("half of 12 in is the arm of 6 in; half of 10 in is one of 5 in")
+        .contains("\"longest part 10 in\" and \"tail arm 6 in\" cannot both hold.")
+        .contains("\"longest part 10 in\" relaxed to 12 in (a body of 12 in × ")
+        .contains("\"tail arm 6 in\" relaxed to 5 in (a body of 10 in × ");
+  }
+
+  @Test
+  void a_consideration_by_another_name_is_the_same() {
+    Consideration fineness = Considerations.finenessWithin(6, 10);
+    Consideration called = Considerations.called("slender", fineness);
+    assertThat(called.name()).isEqualTo("slender");
+    assertThat(called.strength()).isEqualTo(fineness.strength());
+    assertThat(called.diametersAt(0.3, Interval.ALL)).isEqualTo(fineness.diametersAt(0.3, Interval.ALL));
+    assertThat(called.givingWayTo(0.3, 0.02, Length.MILLIMETRE)).isEqualTo("\"slender\" widened to 15");
+    assertThatIllegalArgumentException().isThrownBy(() -> Considerations.called(" ", fineness));
+  }
+
+  @Test
   void where_no_single_concession_helps_every_clash_is_named() {
     FeasibleRegion region =
         region(

@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.sizing;
+
+import io.github.wingwright.core.geometry.BodyShape;
+
+/**
+ * Bending of a body that gets thinner towards its tail: a cantilever held at the wing, with the load at the tail.
+ *
+ * <pre>{@code
+ * δ = F/E·∫ (x_t − x)²/I(x) dx      from the wing x_w to the tail x_t,      I(x) of the ring at x
+ * }</pre>
+ *
+ * <p>A section that is not round counts as the ring inside it. Where the body keeps its diameter this is F·a³/(3·EI); a
+ * solid cone from d₀ at the wing to d₁ at the tail bends by (d₀/d₁) times that with I of the thick end (Gere and
+ * Timoshenko, Mechanics of Materials, tapered cantilever; from memory).
+ */
+final class TaperedTail {
+  private static final int INTERVALS = 96;
+
+  private TaperedTail() {}
+
+  /**
+   * How far the tail moves over the free length.
+   *
+   * @param shape family of the body
+   * @param length length L [m]
+   * @param diameter diameter d [m]
+   * @param from where the body is held, as a share of the length
+   * @param to where the load acts, as a share of the length
+   * @param load load F [N]
+   * @param wall wall thickness w [m]
+   * @param modulus modulus of elasticity E [Pa]
+   * @return δ/(x_t − x_w)
+   */
+  static double movement(
+      BodyShape shape,
+      double length,
+      double diameter,
+      double from,
+      double to,
+      double load,
+      double wall,
+      double modulus) {
+    double free = (to - from) * length;
+    double h = 1.0 / INTERVALS;
+    double sum = 0.0;
+    for (int i = 0; i < INTERVALS; i++) {
+      // At the tail itself the lever is zero, so the thin end there is not asked.
+      sum += integrand(shape, length, diameter, to, free, 1.0 - i * h, wall);
+      sum += 4.0 * integrand(shape, length, diameter, to, free, 1.0 - (i + 0.5) * h, wall);
+      sum += i + 1 == INTERVALS ? 0.0 : integrand(shape, length, diameter, to, free, 1.0 - (i + 1) * h, wall);
+    }
+    return load / modulus * free * free * sum * h / 6.0;
+  }
+
+  /** (s/a)²/I at the part s/a of the free length ahead of the tail. */
+  private static double integrand(
+      BodyShape shape, double length, double diameter, double to, double free, double part, double wall) {
+    double across = 2.0 * Contents.room(shape, to * length - part * free, length, diameter);
+    return part * part / BodyShell.secondMoment(across, wall);
+  }
+}
