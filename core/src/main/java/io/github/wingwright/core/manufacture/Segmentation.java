@@ -27,7 +27,7 @@ import java.util.Set;
  * <p>A segment goes into the machine with the box around it and with the tongue that sticks out of it. Because a longer
  * segment is never easier to make, taking each as long as it can be gives their least number; among all splits into that
  * number the one is taken whose most bent joint is bent least, and then the one whose joints are bent least together, on a
- * grid of a two-hundredth of the part. A part raised on supports counts only in one piece.
+ * grid of a two-hundredth of the part. A stub at an end is avoided where that costs no further piece. A part raised on supports counts only in one piece.
  */
 public final class Segmentation implements Serializable {
   private static final long serialVersionUID = 1L;
@@ -79,7 +79,7 @@ public final class Segmentation implements Serializable {
       for (int i = 0; i <= seams.size(); i++) {
         boolean last = i == seams.size();
         double to = last ? part.length().si() : seams.get(i);
-        double[] box = Split.box(part, from, to, 0.0);
+        double[] box = Split.box(part, from, to);
         double length = to - from + (last ? 0.0 : JointChoice.overlap(part));
         Orientation lying =
             machine.orientation(Length.metres(length), Length.metres(box[0]), Length.metres(box[1]), unraised).orElseThrow();
@@ -171,10 +171,10 @@ public final class Segmentation implements Serializable {
       changes.add("a machine that is " + mm(length) + " high, " + mm(length - machine.height().si()) + " more than this one");
     }
     if (lays.contains(Lay.DIAGONAL)) {
-      double narrow = Math.max(part.width().si(), 0.0);
-      // In a square bed √2·a − w: the side that a diagonal part needs.
-      double side = (length + narrow) / Math.sqrt(2.0);
-      changes.add("a square bed of " + mm(side) + ", with the part lying across it");
+      // In a square bed √2·a − w: the side that a diagonal part needs, on its narrower side if the machine is high enough.
+      boolean onEdge = part.depth().si() < part.width().si() && part.width().si() <= machine.height().si();
+      double side = (length + (onEdge ? part.depth() : part.width()).si()) / Math.sqrt(2.0);
+      changes.add("a square bed of " + mm(side) + ", with the part lying across it" + (onEdge ? " on edge" : ""));
     }
     if (!lays.contains(Lay.DIAGONAL)
         && machine.longest(Lay.DIAGONAL, part.width(), part.depth()).si() >= length) {

@@ -7,10 +7,14 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 
 /** Finds the seams: the fewest, and among as many those that are bent least. */
 final class Split {
   private static final double SLACK = 1e-9;
+
+  private static final int MOST_PIECES = 100;
+  private static final int HALVINGS = 50;
 
   /** Shortest piece at an end, as a part of the length. */
   private static final double SHORTEST_END = 0.08;
@@ -25,20 +29,18 @@ final class Split {
   private final double overlap;
   private final int grid;
 
-  Split(SlenderPart part, BuildVolume machine, Set<Lay> lays, int grid) {
+  Split(SlenderPart part, BuildVolume machine, Set<Lay> lays, int steps) {
     this.machine = machine;
     this.lays = lays;
-    this.grid = grid;
     this.overlap = JointChoice.overlap(part);
-    at = new double[grid + 1];
+    at = nodes(part, steps);
+    grid = at.length - 1;
     front = new double[grid + 1];
     rear = new double[grid + 1];
     depth = new double[grid + 1];
     bending = new double[grid + 1];
     for (int i = 0; i <= grid; i++) {
-      double x = i == grid ? part.length().si() : part.length().si() * i / grid;
-      SlenderPart.Station s = part.at(Length.metres(x));
-      at[i] = x;
+      SlenderPart.Station s = part.at(Length.metres(at[i]));
       front[i] = s.front().si();
       rear[i] = s.rear().si();
       depth[i] = s.depth().si();
@@ -46,17 +48,52 @@ final class Split {
     }
   }
 
-  /** Width and depth of the box around a piece. */
-  static double[] box(SlenderPart part, double from, double to, double depth) {
-    double low = Double.POSITIVE_INFINITY;
-    double high = Double.NEGATIVE_INFINITY;
-    double deep = depth;
-    for (int i = 0; i <= 40; i++) {
-      SlenderPart.Station s = part.at(Length.metres(i == 40 ? to : from + (to - from) * i / 40));
-      low = Math.min(low, s.front().si());
-      high = Math.max(high, s.rear().si());
-      deep = Math.max(deep, s.depth().si());
+  /** Equal steps, the stations of the part, and the seams of pieces that are each as long as can be, so that no step costs a piece. */
+  private double[] nodes(SlenderPart part, int steps) {
+    double length = part.length().si();
+    TreeSet<Double> nodes = new TreeSet<>();
+    for (int i = 0; i < steps; i++) {
+      nodes.add(length * i / steps);
     }
+    part.stations().forEach(s -> nodes.add(s.at().si()));
+    double from = 0.0;
+    for (int n = 0; n < MOST_PIECES && !fits(part, from, length, 0.0); n++) {
+      double low = from;
+      double high = length;
+      for (int i = 0; i < HALVINGS; i++) {
+        double middle = 0.5 * (low + high);
+        if (fits(part, from, middle, overlap)) {
+          low = middle;
+        } else {
+          high = middle;
+        }
+      }
+      if (low <= from) {
+        break;
+      }
+      nodes.add(low);
+      from = low;
+    }
+    return nodes.stream().mapToDouble(Double::doubleValue).toArray();
+  }
+
+  private boolean fits(SlenderPart part, double from, double to, double tongue) {
+    if (to <= from) {
+      return true;
+    }
+    double[] box = box(part, from, to);
+    return longest(box[0], box[1]) >= to - from + tongue;
+  }
+
+  /** Width and depth of the box around a piece: between stations all is linear, so the stations and the ends have it. */
+  static double[] box(SlenderPart part, double from, double to) {
+    List<SlenderPart.Station> inside = new ArrayList<>();
+    inside.add(part.at(Length.metres(from)));
+    inside.add(part.at(Length.metres(to)));
+    part.stations().stream().filter(s -> s.at().si() > from && s.at().si() < to).forEach(inside::add);
+    double low = inside.stream().mapToDouble(s -> s.front().si()).min().orElseThrow();
+    double high = inside.stream().mapToDouble(s -> s.rear().si()).max().orElseThrow();
+    double deep = inside.stream().mapToDouble(s -> s.depth().si()).max().orElseThrow();
     return new double[] {high - low, deep};
   }
 
