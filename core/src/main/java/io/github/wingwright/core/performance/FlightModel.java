@@ -3,7 +3,6 @@ package io.github.wingwright.core.performance;
 
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Speed;
-import java.util.List;
 
 /**
  * Something that can be thrown: a glider with its air and the hall it flies in.
@@ -66,14 +65,14 @@ public interface FlightModel {
   }
 
   /**
-   * The best angles to throw at. There may be several, and the best one of a fast throw points downwards.
+   * The best angles to throw at. There may be several, and the best one of a fast throw may point downwards.
    *
    * @param goal what counts
    * @param speed speed over the ground, positive
    * @param height height of the hand, positive
-   * @return every angle that is better than those beside it, best first
+   * @return every angle that is better than those beside it, and the one for a hand that is not quite true
    */
-  default List<ThrowOptimum> bestAngles(GlideGoal goal, Speed speed, Length height) {
+  default ThrowAngles bestAngles(GlideGoal goal, Speed speed, Length height) {
     return ThrowOptimum.among(this, goal, Throw.level(speed, height));
   }
 }

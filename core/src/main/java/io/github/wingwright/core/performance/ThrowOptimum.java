@@ -34,7 +34,7 @@ public record ThrowOptimum(Angle angle, double value, double nearby, GlideGoal g
   private static final double EQUAL = 1e-9;
   private static final Tolerance FINE = Tolerance.absolute(Math.toRadians(1e-3));
 
-  static List<ThrowOptimum> among(FlightModel model, GlideGoal goal, Throw how) {
+  static ThrowAngles among(FlightModel model, GlideGoal goal, Throw how) {
     double speed = how.speed().si();
     double height = how.height().si();
     double[] values = new double[STEPS + 1];
@@ -55,7 +55,25 @@ public record ThrowOptimum(Angle angle, double value, double nearby, GlideGoal g
       i = last;
     }
     optima.sort(Comparator.comparingDouble(ThrowOptimum::value).reversed());
-    return List.copyOf(optima);
+    return new ThrowAngles(optima, careful(goal, values));
+  }
+
+  /** Of the angles flown, the one whose worst neighbour within the care of a hand is best. */
+  private static ThrowOptimum careful(GlideGoal goal, double[] values) {
+    int reach = (int) Math.rint(CARE_DEGREES / WIDTH);
+    int best = reach;
+    double most = Double.NEGATIVE_INFINITY;
+    for (int i = reach; i <= STEPS - reach; i++) {
+      double least = Double.POSITIVE_INFINITY;
+      for (int k = i - reach; k <= i + reach; k++) {
+        least = Math.min(least, values[k]);
+      }
+      if (least > most) {
+        most = least;
+        best = i;
+      }
+    }
+    return new ThrowOptimum(Angle.radians(degrees(best)), values[best], most, goal);
   }
 
   private static double degrees(int i) {
