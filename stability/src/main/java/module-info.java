@@ -11,5 +11,6 @@ module io.github.wingwright.stability {
   exports io.github.wingwright.stability.design;
   exports io.github.wingwright.stability.derivatives;
   exports io.github.wingwright.stability.dynamics;
+  exports io.github.wingwright.stability.flight;
   exports io.github.wingwright.stability.lattice;
 }

@@ -2,6 +2,7 @@
 package io.github.wingwright.stability;
 
 import io.github.wingwright.core.aerodynamics.AircraftDrag;
+import io.github.wingwright.core.aerodynamics.DragLaw;
 import io.github.wingwright.core.atmosphere.AirState;
 import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.basis.Interval;
@@ -34,7 +35,7 @@ import java.util.Locale;
  * polar.price();                     // what trim costs in glide ratio
  * }</pre>
  */
-public final class TrimmedPolar {
+public final class TrimmedPolar implements DragLaw {
   private static final double GRAVITY = 9.80665;
   private static final double LOWEST_LIFT = 0.05;
   private static final Tolerance FINE = Tolerance.relative(1e-9);
@@ -153,6 +154,39 @@ public final class TrimmedPolar {
     double t = tailLift(lift);
     double wing = lift - t;
     return drag.likelyCoefficient(wing, unitSpeed / Math.sqrt(lift), viscosity) + trimDrag(t, wing);
+  }
+
+  /**
+   * The drag coefficient in trim at another speed than that of the glide, without allocation.
+   *
+   * @param lift lift coefficient C_L
+   * @param speed airspeed [m/s], positive
+   * @param kinematicViscosity ν [m²/s], positive
+   * @return C_D
+   */
+  @Override
+  public double likelyCoefficient(double lift, double speed, double kinematicViscosity) {
+    double t = tailLift(lift);
+    return dragCoefficient(lift - t, t, speed, kinematicViscosity);
+  }
+
+  /**
+   * The drag coefficient with any share of lift between wing and tail, as in a manoeuvre, without allocation.
+   *
+   * @param wingLift lift coefficient of the wing
+   * @param tailLift what the tail lifts, on the wing area, positive up
+   * @param speed airspeed [m/s], positive
+   * @param kinematicViscosity ν [m²/s], positive
+   * @return C_D
+   */
+  public double dragCoefficient(double wingLift, double tailLift, double speed, double kinematicViscosity) {
+    return drag.likelyCoefficient(wingLift, speed, kinematicViscosity) + trimDrag(tailLift, wingLift);
+  }
+
+  /** The greatest lift that can be trimmed; it is that of the glide for which the polar was made. */
+  @Override
+  public double usableLift(double otherUnitSpeed, double kinematicViscosity) {
+    return lifts.upper();
   }
 
   private double trimDrag(double t, double wing) {

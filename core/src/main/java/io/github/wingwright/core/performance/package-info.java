@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 
 /**
- * How it flies: the steady glide.
+ * How it flies: the steady glide, and the flight from the hand to the floor.
  *
  * <h2>The glide</h2>
  *
@@ -21,6 +21,18 @@
  * workings.
  *
  * <p>Whether it flies at all is asked first: the hand must give it more than its stall speed.
+ *
+ * <h2>The flight</h2>
+ *
+ * <p>A flight down a hall lasts about one phugoid: what happens between the hand and the steady glide is most of it. Thrown
+ * faster than its glide a glider climbs, slows down, comes down faster, and so on; a flight is carried from step to step until
+ * it meets the floor, the ceiling or a wall. {@link io.github.wingwright.core.performance.LaunchTrajectory} does so for a
+ * point that holds its lift coefficient, which is Lanchester's phugoid with the drag of the design. How far it goes over the
+ * angle of the throw has several tops and has jumps, so a best angle is searched for over all of them, and the angle to tell
+ * a thrower is the one that forgives two degrees.
+ *
+ * <p>Steps are of one length within a flight, a fortieth of the time in which the path curves by one radian; the method is of
+ * fourth order. With half the step the distances of the tests change by less than 10 µm.
  *
  * <h2>Map</h2>
  *
@@ -43,6 +55,21 @@
  *       <td>stall speed, best glide, least sink as steps</td></tr>
  *   <tr><td>{@link io.github.wingwright.core.performance.ThrowCheck}</td><td>does it fly for this thrower</td>
  *       <td>throw 5 m/s, stall 5.2 m/s: does not fly</td></tr>
+ *   <tr><td>{@link io.github.wingwright.core.performance.LaunchTrajectory}</td><td>the flight of a point</td>
+ *       <td>6.5 m/s, level, from 1.5 m: 13 m in 2.1 s</td></tr>
+ *   <tr><td>{@link io.github.wingwright.core.performance.Throw}, {@link io.github.wingwright.core.performance.Hall}</td>
+ *       <td>how and where it is thrown</td><td>27 m long, 7 m high</td></tr>
+ *   <tr><td>{@link io.github.wingwright.core.performance.Flight}, {@link
+ *       io.github.wingwright.core.performance.TrackPoint}, {@link io.github.wingwright.core.performance.Swings}</td>
+ *       <td>one flight, its instants, its phugoid</td><td>hits the ceiling after 0.9 s</td></tr>
+ *   <tr><td>{@link io.github.wingwright.core.performance.ThrowAngles}, {@link
+ *       io.github.wingwright.core.performance.ThrowOptimum}</td><td>the best angles</td>
+ *       <td>−24.7°: 15.9 m, but 4.6 m two degrees off</td></tr>
+ *   <tr><td>{@link io.github.wingwright.core.performance.RangeMap}</td><td>many flights over speed and trim</td>
+ *       <td>10,000 flights</td></tr>
+ *   <tr><td>{@link io.github.wingwright.core.performance.FlightModel}, {@link
+ *       io.github.wingwright.core.performance.FlightEquations}</td><td>what can be thrown</td>
+ *       <td>a model with pitch as well</td></tr>
  *   <tr><td>{@link io.github.wingwright.core.performance.GlideGoal}</td><td>what choices are priced in</td>
  *       <td>{@code DISTANCE}, in metres</td></tr>
  * </table>
@@ -51,8 +78,9 @@
  *
  * <ul>
  *   <li>The cosine of the glide angle is kept: at L/D 7.7 leaving it out overstates the sink rate by 1.7 %.
- *   <li>Still air, standard gravity. Distance and duration are those of the steady glide from the launch height; what the
- *       throw adds is a matter of the launch, not of this package's glide.
+ *   <li>Still air, standard gravity. Distance and duration of a glide are those of the steady glide from the launch height;
+ *       what the throw adds is in the flight. A flight may have a steady wind.
+ *   <li>A flight ends where it first meets floor, ceiling or wall, and is not followed further.
  *   <li>The likely numbers come with a band where the section's drag is a band.
  * </ul>
  *
@@ -64,7 +92,8 @@
  * <h2>Sources</h2>
  *
  * <p>Raymer, Aircraft Design, 6th ed., 2018, ch. 17 (as restated in study notes). The exact least sink in closed form is this
- * library's own derivation, checked against a search. The margin of a hand launch over the stall, 1.2, is common practice
+ * library's own derivation, checked against a search. The phugoid without drag: F. W. Lanchester, Aerodonetics, 1908, as
+ * restated in L. A. Barba and G. F. Forsyth, Practical Numerical Methods with Python, module 1. The margin of a hand launch over the stall, 1.2, is common practice
  * without a source.
  */
 @NullMarked

@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.performance;
+
+import io.github.wingwright.core.basis.Finding;
+import io.github.wingwright.core.basis.Severity;
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.quantity.Speed;
+import io.github.wingwright.core.quantity.Time;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What a flight tells its thrower, in words. */
+final class FlightFindings {
+  private static final Source SIMULATED = Source.library("flight simulated step by step");
+
+  private FlightFindings() {}
+
+  static List<Finding> of(Flight flight) {
+    List<Finding> findings = new ArrayList<>();
+    flight.firstStall().ifPresent(stall -> findings.add(stall(flight, stall)));
+    String where = metres(flight.distance()) + " from the hand, after " + seconds(flight.time());
+    switch (flight.end()) {
+      case CEILING ->
+          findings.add(
+              finding(
+                  Severity.CAUTION,
+                  "ceiling",
+                  "It hits the ceiling " + where + ". Throw slower or lower, or give it less up elevator."));
+      case WALL_AHEAD ->
+          findings.add(
+              finding(
+                  Severity.NOTE,
+                  "wall",
+                  "It reaches the wall ahead after " + seconds(flight.time()) + ", " + metres(flight.track().get(flight.track().size() - 1).height())
+                      + " above the floor, at " + flight.landingSpeed().format(Speed.METRE_PER_SECOND, 3)
+                      + ". Throw slower, or along the diagonal of the hall."));
+      case WALL_BEHIND ->
+          findings.add(
+              finding(
+                  Severity.SERIOUS,
+                  "wall",
+                  "It loops back into the wall behind the thrower " + where + ". Throw much slower, or give it less up elevator."));
+      case TIME ->
+          findings.add(
+              finding(Severity.NOTE, "flight time", "It still flies after " + seconds(flight.time()) + "; the calculation ends there."));
+      case FLOOR -> landing(flight, findings);
+    }
+    return Finding.inOrderOfWeight(findings);
+  }
+
+  private static Finding stall(Flight flight, TrackPoint stall) {
+    boolean always = flight.stalledTime().si() > 0.9 * flight.time().si();
+    String message =
+        always
+            ? "It is stalled nearly all the way: it is trimmed for more lift than the wing can give. Give it less up elevator,"
+                + " or move the centre of gravity forward."
+            : "It stalls " + seconds(stall.time()) + " after the throw, " + metres(stall.distance()) + " away and "
+                + metres(stall.height()) + " above the floor, for " + seconds(flight.stalledTime())
+                + " in all. Throw slower or lower, or move the centre of gravity forward.";
+    return finding(always ? Severity.SERIOUS : Severity.CAUTION, "stall", message);
+  }
+
+  private static void landing(Flight flight, List<Finding> findings) {
+    double glide = flight.glideSpeed();
+    if (!Double.isNaN(glide) && !flight.settles()) {
+      findings.add(
+          finding(
+              Severity.NOTE,
+              "settling",
+              "It would not settle before landing: it lands at "
+                  + flight.landingSpeed().format(Speed.METRE_PER_SECOND, 3)
+                  + ", its steady glide has "
+                  + Speed.METRE_PER_SECOND.format(glide, 3)
+                  + ". Throw nearer to the speed and the angle of the glide, or from higher up."));
+    }
+  }
+
+  private static Finding finding(Severity severity, String subject, String message) {
+    return Finding.of(severity, subject, message, SIMULATED);
+  }
+
+  private static String seconds(Time time) {
+    return time.format(Time.SECOND, 2);
+  }
+
+  private static String metres(Length length) {
+    return length.format(Length.METRE, 2);
+  }
+}

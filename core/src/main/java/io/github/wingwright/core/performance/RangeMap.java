@@ -1,0 +1,130 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.performance;
+
+import io.github.wingwright.core.quantity.Door;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.DoubleFunction;
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
+
+/**
+ * What a glider does over throw speed and setting: one flight for each pair.
+ *
+ * <p>The rows are flown in parallel, by the threads of the common pool or of the pool that the call is made in. Each flight
+ * stands for itself, so the map is the same to the bit on any number of threads.
+ */
+public final class RangeMap {
+  private final double[] speeds;
+  private final double[] settings;
+  private final double[][] values;
+
+  private RangeMap(double[] speeds, double[] settings, double[][] values) {
+    this.speeds = speeds;
+    this.settings = settings;
+    this.values = values;
+  }
+
+  /**
+   * Flies a map.
+   *
+   * @param speeds throw speeds [m/s], rising
+   * @param settings settings: a trimmed lift coefficient, a decalage [rad], …, rising
+   * @param flights for a setting, what the flight of each throw speed gives; called once for each row, from several threads
+   * @return the map
+   */
+  public static RangeMap of(double[] speeds, double[] settings, DoubleFunction<DoubleUnaryOperator> flights) {
+    double[] x = rising(speeds, "throw speeds");
+    double[] y = rising(settings, "settings");
+    double[][] values = new double[y.length][];
+    IntStream.range(0, y.length).parallel().forEach(row -> {
+      DoubleUnaryOperator flight = flights.apply(y[row]);
+      double[] line = new double[x.length];
+      for (int i = 0; i < x.length; i++) {
+        line[i] = flight.applyAsDouble(x[i]);
+      }
+      values[row] = line;
+    });
+    return new RangeMap(x, y, values);
+  }
+
+  /**
+   * Evenly spaced numbers.
+   *
+   * @param from the first
+   * @param to the last, above the first
+   * @param count how many, at least 2
+   * @return the numbers
+   */
+  public static double[] evenly(double from, double to, int count) {
+    Door.within(count, 2, 100_000, "number of values");
+    double[] values = new double[count];
+    for (int i = 0; i < count; i++) {
+      values[i] = from + (to - from) * i / (count - 1);
+    }
+    return values;
+  }
+
+  private static double[] rising(double[] values, String name) {
+    if (values.length < 2) {
+      throw new IllegalArgumentException(name + " must be at least two, got " + values.length);
+    }
+    for (int i = 0; i < values.length; i++) {
+      Door.finite(values[i], name);
+      if (i > 0 && !(values[i] > values[i - 1])) {
+        throw new IllegalArgumentException(name + " must rise, were " + values[i - 1] + " then " + values[i]);
+      }
+    }
+    return values.clone();
+  }
+
+  /**
+   * Throw speeds.
+   *
+   * @return speeds [m/s]
+   */
+  public List<Double> speeds() {
+    return listed(speeds);
+  }
+
+  /**
+   * Settings.
+   *
+   * @return settings
+   */
+  public List<Double> settings() {
+    return listed(settings);
+  }
+
+  /**
+   * What the flights of one setting give.
+   *
+   * @param row which setting, from 0
+   * @return one value for each throw speed
+   */
+  public List<Double> row(int row) {
+    return listed(values[row]);
+  }
+
+  /**
+   * What one flight gives.
+   *
+   * @param row which setting, from 0
+   * @param column which throw speed, from 0
+   * @return the value
+   */
+  public double value(int row, int column) {
+    return values[row][column];
+  }
+
+  private static List<Double> listed(double[] values) {
+    return Arrays.stream(values).boxed().toList();
+  }
+
+  @Override
+  public String toString() {
+    return String.format(Locale.ROOT, "map of %d flights, %d throw speeds by %d settings",
+        speeds.length * settings.length, speeds.length, settings.length);
+  }
+}

@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.performance;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import com.sun.management.ThreadMXBean;
+import io.github.wingwright.core.quantity.Angle;
+import java.lang.management.ManagementFactory;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.ForkJoinPool;
+import org.junit.jupiter.api.Test;
+
+class RangeMapTest {
+  private static final double[] SPEEDS = RangeMap.evenly(3, 12, 40);
+  private static final double[] LIFTS = RangeMap.evenly(0.3, 1.2, 25);
+
+  private static List<List<Double>> map() {
+    RangeMap map = Flights.trimmed(5.0, 0.12).map(GlideGoal.DISTANCE, SPEEDS, LIFTS, 0.1, 1.5);
+    List<List<Double>> rows = new ArrayList<>();
+    for (int i = 0; i < LIFTS.length; i++) {
+      rows.add(map.row(i));
+    }
+    return rows;
+  }
+
+  @Test
+  void the_map_is_the_same_to_the_bit_on_any_number_of_threads() throws Exception {
+    List<List<Double>> here = map();
+    for (int threads : new int[] {1, 2, 7}) {
+      ForkJoinPool pool = new ForkJoinPool(threads);
+      try {
+        assertThat(pool.submit(RangeMapTest::map).get()).as("%s threads", threads).isEqualTo(here);
+      } finally {
+        pool.shutdown();
+      }
+    }
+  }
+
+  @Test
+  void each_cell_is_the_flight_of_its_own() {
+    LaunchTrajectory model = Flights.trimmed(5.0, 0.12);
+    RangeMap map = model.map(GlideGoal.DURATION, SPEEDS, LIFTS, 0.1, 1.5);
+    double one = model.atLift(LIFTS[7]).thrown(Flights.thrown(SPEEDS[13], 0, 1.5).at(Angle.radians(0.1))).time().si();
+    assertThat(map.value(7, 13)).isEqualTo(one);
+    assertThat(map).hasToString("map of 1000 flights, 40 throw speeds by 25 settings");
+  }
+
+  /** A flight from ten times as high has many more steps and costs not a byte more. */
+  @Test
+  void a_step_allocates_nothing() {
+    LaunchTrajectory model = Flights.trimmed(5.0, 0.12);
+    ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
+    long me = Thread.currentThread().getId();
+    for (int i = 0; i < 2000; i++) {
+      model.value(GlideGoal.DISTANCE, 6.0, 1e-4 * i, 1.5);
+    }
+    long least = Long.MAX_VALUE;
+    for (int i = 0; i < 20; i++) {
+      long before = threads.getThreadAllocatedBytes(me);
+      model.value(GlideGoal.DISTANCE, 6.0, 0.0, 1.5);
+      long between = threads.getThreadAllocatedBytes(me);
+      model.value(GlideGoal.DISTANCE, 6.0, 0.0, 60.0);
+      long after = threads.getThreadAllocatedBytes(me);
+      least = Math.min(least, Math.abs((after - between) - (between - before)));
+    }
+    assertThat(least).isLessThan(64L);
+  }
+
+  @Test
+  void a_map_that_cannot_be_is_refused() {
+    assertThatThrownBy(() -> RangeMap.of(new double[] {1}, LIFTS, y -> x -> x))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessage("throw speeds must be at least two, got 1");
+    assertThatThrownBy(() -> RangeMap.of(SPEEDS, new double[] {2, 1}, y -> x -> x))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessage("settings must rise, were 2.0 then 1.0");
+  }
+}
