@@ -17,6 +17,7 @@ import io.github.wingwright.stability.Trim;
 import io.github.wingwright.stability.TrimmedPolar;
 import io.github.wingwright.stability.derivatives.LateralContribution;
 import io.github.wingwright.stability.derivatives.LateralGuidelines;
+import io.github.wingwright.stability.derivatives.LatticeDerivatives;
 import io.github.wingwright.stability.dynamics.BodyInertia;
 import io.github.wingwright.stability.dynamics.FlyingQualities;
 import io.github.wingwright.stability.dynamics.LateralDerivatives;
@@ -31,6 +32,9 @@ import io.github.wingwright.stability.dynamics.StateMatrix;
 import io.github.wingwright.stability.dynamics.SteadyFlight;
 import io.github.wingwright.stability.dynamics.TimeResponse;
 import io.github.wingwright.stability.dynamics.WingApparentMass;
+import io.github.wingwright.stability.lattice.FactoredLattice;
+import io.github.wingwright.stability.lattice.LatticeCondition;
+import io.github.wingwright.stability.lattice.LatticeSolution;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -183,6 +187,51 @@ public final class FlightModes {
    */
   public List<Row> rows() {
     return rows;
+  }
+
+  /**
+   * The motions with the derivatives of a lattice instead of the handbook's: of wing and tails alone, with sections that
+   * lift as in potential flow unless the lattice has their own slope. Drag, mass and the rate of angle of attack stay.
+   *
+   * @param lattice lattice with its moments about the centre of gravity
+   * @return the motions, those in the plane of symmetry first
+   */
+  public List<Mode> by(FactoredLattice lattice) {
+    LatticeSolution flow = lattice.solve(LatticeCondition.at(angle(lattice)));
+    LongitudinalDerivatives hand = along.derivatives;
+    LongitudinalDerivatives d =
+        LatticeDerivatives.longitudinal(
+            flow, point.dragCoefficient() - flow.inducedDragCoefficient(), 0.0, -hand.zAngleRate(), hand.mAngleRate());
+    LongitudinalDerivatives withDrag =
+        new LongitudinalDerivatives(
+            hand.xSpeed(),
+            d.zSpeed(),
+            d.mSpeed(),
+            hand.xAngle(),
+            d.zAngle(),
+            d.mAngle(),
+            d.zPitchRate(),
+            d.mPitchRate(),
+            d.zAngleRate(),
+            d.mAngleRate());
+    BodyInertia heavier = air.addedTo(body);
+    List<Mode> modes =
+        new ArrayList<>(
+            LongitudinalForces.of(flight, body.mass(), withDrag).with(air).stateMatrix(flight, heavier).modes().all());
+    modes.addAll(
+        LateralForces.of(flight, LatticeDerivatives.lateral(flow)).stateMatrix(flight, heavier).modes().all());
+    return List.copyOf(modes);
+  }
+
+  /**
+   * The angle of attack at which a lattice has the lift of this glide.
+   *
+   * @param lattice the lattice
+   * @return α of the axes of the geometry [rad]
+   */
+  public double angle(FactoredLattice lattice) {
+    double zero = lattice.solve(LatticeCondition.at(0.0)).coefficients().lift();
+    return (point.liftCoefficient() - zero) / lattice.liftSlope();
   }
 
   /**
