@@ -84,6 +84,7 @@ public enum AircraftClass {
    * @return V_h or V_v
    */
   public double typicalTailVolume(Tail.Role role) {
+    TailVolume.refuseV(role);
     return role == Tail.Role.HORIZONTAL ? horizontal : vertical;
   }
 
@@ -94,6 +95,7 @@ public enum AircraftClass {
    * @return the guideline
    */
   public Guideline tailVolume(Tail.Role role) {
+    TailVolume.refuseV(role);
     boolean level = role == Tail.Role.HORIZONTAL;
     String advice =
         level
@@ -130,7 +132,7 @@ public enum AircraftClass {
    * @return the guideline
    */
   public Guideline tailAspectRatio(Tail.Role role) {
-    boolean level = role == Tail.Role.HORIZONTAL;
+    boolean level = role.isMirrored();
     Interval range =
         switch (this) {
           case HAND_LAUNCHED_GLIDER, RADIO_CONTROLLED_MODEL ->
@@ -155,7 +157,7 @@ public enum AircraftClass {
    * @return the guideline
    */
   public Guideline tailTaperRatio(Tail.Role role) {
-    boolean level = role == Tail.Role.HORIZONTAL;
+    boolean level = role.isMirrored();
     Interval range =
         switch (this) {
           // On a chord of a few centimetres a strong taper only loses Reynolds number at the tip.

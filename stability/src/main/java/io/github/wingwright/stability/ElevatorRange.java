@@ -10,6 +10,7 @@ import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Workings;
 import io.github.wingwright.core.performance.SteadyGlide;
+import io.github.wingwright.core.geometry.Tail;
 import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
@@ -117,15 +118,12 @@ public final class ElevatorRange {
             .minus(
                 model
                     .airframe()
-                    .horizontalTail()
+                    .pitchTail()
                     .orElseThrow(() -> new IllegalStateException("an elevator needs a horizontal tail"))
                     .incidence());
     Step[] common = {
       Step.given("decalage as built", "δ_b", built, Source.BRIEF),
-      Step.of(
-          ControlSurface.EFFECTIVENESS,
-          Step.given("elevator chord over tail chord", "E", elevator.chordFraction(),
-              Source.BRIEF)),
+      effectiveness(model, elevator),
       none.step(),
       new Step.Given(
           "more decalage for each unit of lift coefficient", "δ_1", Angle.RADIAN, slope, Sources.MOMENT_EQUATION)
@@ -162,6 +160,25 @@ public final class ElevatorRange {
     }
     Interval lifts = Interval.between(Math.min(fast.value(), usable), Math.min(slow.value(), usable));
     return new ElevatorRange(fast, slow, lifts, unitSpeed, findings);
+  }
+
+  /** Both halves of a V-tail down turn it by τ, and its incidence by cos Γ: per incidence they do τ/cos Γ. */
+  private static Step effectiveness(PitchModel model, ControlSurface elevator) {
+    Step flap =
+        Step.of(
+            ControlSurface.EFFECTIVENESS,
+            Step.given("elevator chord over tail chord", "E", elevator.chordFraction(), Source.BRIEF));
+    return model
+        .airframe()
+        .pitchTail()
+        .filter(t -> t.role() == Tail.Role.V)
+        .map(
+            t ->
+                Step.of(
+                    VTail.ELEVATOR_EFFECTIVENESS,
+                    flap,
+                    Step.given("dihedral of each half", "Γ", PitchTerms.dihedral(t), Source.BRIEF)))
+        .orElse(flap);
   }
 
   private static Step lift(String name, Step[] common, Angle deflection) {

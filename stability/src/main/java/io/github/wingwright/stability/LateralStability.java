@@ -122,7 +122,7 @@ public final class LateralStability {
   /**
    * The spiral parameter of an airframe.
    *
-   * @param airframe the airframe, with a vertical tail behind the wing
+   * @param airframe the airframe, with a fin, twin fins or a V-tail behind the wing
    * @param liftCoefficient lift coefficient to hold it at, positive: the greatest in circling flight
    * @param aircraftClass the class whose ranges it is held against
    * @return the parameter with its findings
@@ -131,8 +131,8 @@ public final class LateralStability {
   public static LateralStability of(Airframe airframe, double liftCoefficient, AircraftClass aircraftClass) {
     Door.positive(liftCoefficient, "lift coefficient");
     Tail fin =
-        airframe
-            .verticalTail()
+        airframe.yawTails().stream()
+            .findFirst()
             .orElseThrow(
                 () -> new IllegalStateException("spiral parameter needs a vertical tail, the airframe has none"));
     Length arm = Door.positive(fin.armFrom(airframe.wing()), "vertical tail arm");
@@ -145,11 +145,11 @@ public final class LateralStability {
     Step neutral = Step.given("spiral parameter of a neutral spiral", "B", Angle.radians(NEUTRAL), Sources.SPIRAL_RULE);
     Step needed = Step.of(NEEDED_DIHEDRAL, neutral, cl, b, lv);
     return new LateralStability(
-        parameter, needed, dihedral, findings(airframe, fin, parameter.value(), needed.value(), dihedral, aircraftClass));
+        parameter, needed, dihedral, findings(airframe, parameter.value(), needed.value(), dihedral, aircraftClass));
   }
 
   private static List<Finding> findings(
-      Airframe airframe, Tail fin, double parameter, double needed, Angle dihedral, AircraftClass aircraftClass) {
+      Airframe airframe, double parameter, double needed, Angle dihedral, AircraftClass aircraftClass) {
     List<Finding> findings = new ArrayList<>();
     if (parameter < NEUTRAL) {
       findings.add(
@@ -170,7 +170,7 @@ public final class LateralStability {
     }
     if (aircraftClass == AircraftClass.RADIO_CONTROLLED_MODEL) {
       RUDDER_ROLL
-          .check(parameter * TailVolume.of(fin, airframe.wing()), Severity.NOTE)
+          .check(parameter * TailVolume.verticalOf(airframe), Severity.NOTE)
           .ifPresent(findings::add);
     }
     return findings;

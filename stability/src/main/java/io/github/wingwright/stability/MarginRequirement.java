@@ -109,7 +109,7 @@ record MarginRequirement(double margin, Length centreOfGravity, PitchModel model
     Airframe airframe = model.airframe();
     List<Tail> tails = new ArrayList<>();
     tails.add(tailOfArea.apply(PART_OF_WING * airframe.wing().planform().area().si()));
-    airframe.tails().stream().filter(t -> t.role() != Tail.Role.HORIZONTAL).forEach(tails::add);
+    airframe.tails().stream().filter(t -> t.role() == Tail.Role.VERTICAL).forEach(tails::add);
     return model.withAirframe(new Airframe(airframe.fuselage(), airframe.wing(), tails));
   }
 }

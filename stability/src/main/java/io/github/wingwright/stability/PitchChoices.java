@@ -16,7 +16,8 @@ final class PitchChoices {
   AircraftClass aircraftClass = AircraftClass.HAND_LAUNCHED_GLIDER;
   DownwashMethod downwashMethod = DownwashMethod.HANDBOOK;
   FuselageMethod fuselageMethod = FuselageMethod.MUNK;
-  double tailEfficiency = AircraftClass.HAND_LAUNCHED_GLIDER.typicalTailEfficiency();
+  /** As given; else that of the class and the arrangement of the tails. */
+  @Nullable Double givenEfficiency;
   double floatingFactor = 1.0;
   final List<Fuselage> nacelles = new ArrayList<>();
   Length propellerAhead = Length.ZERO;
@@ -39,12 +40,21 @@ final class PitchChoices {
     aircraftClass = other.aircraftClass;
     downwashMethod = other.downwashMethod;
     fuselageMethod = other.fuselageMethod;
-    tailEfficiency = other.tailEfficiency;
+    givenEfficiency = other.givenEfficiency;
     floatingFactor = other.floatingFactor;
     nacelles.addAll(other.nacelles);
     propellerAhead = other.propellerAhead;
     wingSection = other.wingSection;
     tailSection = other.tailSection;
+  }
+
+  /** How the tails stand. */
+  TailArrangement arrangement() {
+    return TailArrangement.of(airframe);
+  }
+
+  double tailEfficiency() {
+    return givenEfficiency != null ? givenEfficiency : arrangement().typicalTailEfficiency(aircraftClass);
   }
 
   /** Data of the wing's section, which trim cannot do without. */

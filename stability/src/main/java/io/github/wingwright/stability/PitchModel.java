@@ -24,8 +24,10 @@ import java.util.function.Consumer;
  * <p>It is a specification: each {@code with…} gives a new one. Without section data the sections lift as in potential
  * flow, 2π per radian; trim needs section data, because a zero-lift angle cannot be guessed.
  *
- * <p>The horizontal tail may stand ahead of the wing, as a foreplane. Then it feels the wing's upwash, and the wing its
- * downwash: see {@link Foreplane}. Without a horizontal tail the model is that of wing and fuselage.
+ * <p>The layout is read from the airframe. The horizontal tail may stand ahead of the wing, as a foreplane: then it feels
+ * the wing's upwash, and the wing its downwash ({@link Foreplane}). It may stand on the fin: then its height takes it out of
+ * the downwash, and its air is clean ({@link TailArrangement#T_TAIL}). A V-tail works in pitch with cos²Γ of its own slope
+ * ({@link VTail}). Without any of them the model is that of wing and fuselage.
  */
 public final class PitchModel {
   final PitchChoices choices;
@@ -61,7 +63,7 @@ public final class PitchModel {
     return with(
         c -> {
           c.aircraftClass = other;
-          c.tailEfficiency = other.typicalTailEfficiency();
+          c.givenEfficiency = null;
         });
   }
 
@@ -103,7 +105,7 @@ public final class PitchModel {
    */
   public PitchModel withTailEfficiency(double efficiency) {
     Door.within(efficiency, 0.3, 1.2, "tail efficiency");
-    return with(c -> c.tailEfficiency = efficiency);
+    return with(c -> c.givenEfficiency = efficiency);
   }
 
   /**
@@ -206,7 +208,7 @@ public final class PitchModel {
    * @throws IllegalStateException if there is no horizontal tail
    */
   public Downwash downwash() {
-    if (choices.airframe.horizontalTail().isEmpty()) {
+    if (choices.airframe.pitchTail().isEmpty()) {
       throw new IllegalStateException("downwash needs a horizontal tail, the airframe has none");
     }
     Downwash methods = terms().methods;
@@ -245,6 +247,6 @@ public final class PitchModel {
   @Override
   public String toString() {
     return String.format(
-        Locale.ROOT, "pitch model, %s, η %.2f", choices.downwashMethod.words(), choices.tailEfficiency);
+        Locale.ROOT, "pitch model, %s, η %.2f", choices.downwashMethod.words(), choices.tailEfficiency());
   }
 }

@@ -13,6 +13,7 @@ import io.github.wingwright.core.geometry.LiftingSurface;
 import io.github.wingwright.core.geometry.Planform;
 import io.github.wingwright.core.geometry.Tail;
 import io.github.wingwright.core.geometry.Wing;
+import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
@@ -102,6 +103,9 @@ final class PitchTerms {
   /** The methods of downwash; null without a tail behind the wing. */
   final @Nullable Downwash methods;
 
+  /** What of the lift of its panels a tail has upwards: cos Γ of a V-tail, else 1. */
+  final double tailUpright;
+
   final boolean hasTail;
   final boolean hasForeplane;
 
@@ -114,11 +118,16 @@ final class PitchTerms {
     aspectRatio = Step.given("aspect ratio", "A", p.aspectRatio(), Source.BRIEF);
     wingCentre = Step.given("aerodynamic centre of the wing, fraction of c̄", "h_w", 0.25, QUARTER_CHORD);
     efficiency =
-        Step.given("tail efficiency", "η_h", choices.tailEfficiency, choices.aircraftClass.tailEfficiency().source());
+        Step.given(
+            "tail efficiency",
+            "η_h",
+            choices.tailEfficiency(),
+            choices.arrangement().tailEfficiency(choices.aircraftClass).source());
     Step alone = slope("lift-curve slope of the wing", "a_w", wing, choices.wingSection);
     wingAlone = alone;
-    @Nullable Tail tail = choices.airframe.horizontalTail().orElse(null);
+    @Nullable Tail tail = choices.airframe.pitchTail().orElse(null);
     hasTail = tail != null;
+    tailUpright = tail != null && tail.role() == Tail.Role.V ? Math.cos(dihedral(tail).si()) : 1.0;
     double arm = tail == null ? 0.0 : tail.armFrom(wing).si();
     hasForeplane = arm < 0.0;
     if (tail == null) {
@@ -130,8 +139,8 @@ final class PitchTerms {
     } else {
       Step armStep = Step.given("tail arm", "l_h", tail.armFrom(wing), Source.BRIEF);
       areaRatio =
-          Step.of(AREA_RATIO, Step.given("horizontal tail area", "S_h", tail.planform().area(), Source.BRIEF), area);
-      Step slope = slope("lift-curve slope of the tail", "a_h", tail, choices.tailSection);
+          Step.of(AREA_RATIO, Step.given(area(tail), "S_h", tail.areaInOwnPlane(), Source.BRIEF), area);
+      Step slope = tailSlope(tail);
       tailSlope =
           choices.floatingFactor == 1.0
               ? slope
@@ -172,6 +181,28 @@ final class PitchTerms {
     return Step.sum("moment slope of fuselage and nacelles", "C_mα,f", all);
   }
 
+  private static String area(Tail tail) {
+    return tail.role() == Tail.Role.V ? "V-tail area in its own planes" : "horizontal tail area";
+  }
+
+  /** Slope in pitch: of a V-tail what its dihedral leaves of the slope of its panels. */
+  private Step tailSlope(Tail tail) {
+    if (tail.role() != Tail.Role.V) {
+      return slope("lift-curve slope of the tail", "a_h", tail, choices.tailSection);
+    }
+    return Step.of(
+        VTail.PITCH_SLOPE, panelSlope(tail), Step.given("dihedral of each half", "Γ", dihedral(tail), Source.BRIEF));
+  }
+
+  /** Slope of the panels of a V-tail in their own plane. */
+  Step panelSlope(Tail tail) {
+    return slope("lift-curve slope in the panel's own plane", "a_N", tail, choices.tailSection);
+  }
+
+  static Angle dihedral(Tail tail) {
+    return Angle.radians(Math.abs(tail.planform().equivalentDihedral().si()));
+  }
+
   private static Step slope(
       String name, String symbol, LiftingSurface surface, PitchChoices.@Nullable Section section) {
     Planform p = surface.planform();
@@ -181,12 +212,20 @@ final class PitchTerms {
         name,
         symbol,
         LiftSlope.HANDBOOK,
-        Step.given("aspect ratio", "A", p.aspectRatio(), Source.BRIEF),
+        Step.given("aspect ratio", "A", ownAspectRatio(surface), Source.BRIEF),
         Step.given("compressibility factor", "β", 1.0, Source.library("slow flight, no compressibility")),
         Step.of(
             SECTION_FACTOR,
             new Step.Given("lift-curve slope of the section", "a_0", NamedUnit.PER_RADIAN, sectionSlope, source)),
         Step.given("sweep of the half-chord line", "Λ", p.sweepAt(0.5), Source.BRIEF));
+  }
+
+  /** Aspect ratio of a surface; of a V-tail that of its panels in their own planes. */
+  private static double ownAspectRatio(LiftingSurface surface) {
+    double projected = surface.planform().aspectRatio();
+    return surface instanceof Tail tail && tail.role() == Tail.Role.V
+        ? projected / Math.cos(dihedral(tail).si())
+        : projected;
   }
 
   /** A place as a fraction of the mean aerodynamic chord. */
@@ -253,7 +292,17 @@ final class PitchTerms {
     if (methods != null) {
       findings.addAll(methods.findings());
     }
-    choices.aircraftClass.tailEfficiency().check(efficiency.value()).ifPresent(findings::add);
+    TailArrangement arrangement = choices.arrangement();
+    arrangement.tailEfficiency(choices.aircraftClass).check(efficiency.value()).ifPresent(findings::add);
+    if (arrangement == TailArrangement.T_TAIL) {
+      findings.add(
+          Finding.of(
+              Severity.NOTE,
+              "T-tail",
+              "Far above the stall the wake of the wing reaches the tail and elevator and margin fade. Keep the wing from"
+                  + " being stalled deeply: forward centre of gravity, little up elevator.",
+              Source.COMMON_PRACTICE));
+    }
     return findings;
   }
 

@@ -4,7 +4,9 @@ package io.github.wingwright.stability;
 import io.github.wingwright.core.basis.Guideline;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.geometry.Airframe;
 import io.github.wingwright.core.geometry.Tail;
+import io.github.wingwright.core.quantity.NamedUnit;
 
 /**
  * How the tails stand together. Some arrangements do the same work with a little less tail volume: a handbook takes 5 to
@@ -17,11 +19,22 @@ public enum TailArrangement {
   T_TAIL("T-tail", 0.95, 0.95),
   /** Two fins at the tips of the horizontal tail: out of the wake of the fuselage. */
   TWIN_FINS("twin fins", 1.0, 0.95),
+  /** One tail of two halves that rise to a V, for both. */
+  V_TAIL("V-tail", 1.0, 1.0),
   /** A horizontal tail that turns as a whole: more control for its area. */
   ALL_MOVING("all-moving horizontal tail", 0.875, 1.0);
 
   private static final Source REDUCTIONS =
       Source.fromMemory("Raymer, Aircraft Design: A Conceptual Approach", "section 6.4, beside table 6.4");
+
+  private static final Guideline CLEAN_AIR =
+      new Guideline(
+          "tail efficiency",
+          Interval.between(0.95, 1.0),
+          NamedUnit.NUMBER,
+          "horizontal tail on top of the fin",
+          "It stands in clean air, above the wake of wing and fuselage; lower, take the range of the class.",
+          Source.fromMemory("Raymer, Aircraft Design: A Conceptual Approach", "chapter 16: about 1 for a T-tail"));
 
   private final String words;
   private final double level;
@@ -40,6 +53,53 @@ public enum TailArrangement {
    */
   public String words() {
     return words;
+  }
+
+  /**
+   * How the tails of an airframe stand, as far as their places tell.
+   *
+   * @param airframe the airframe
+   * @return V-tail; T-tail where the horizontal tail stands on the upper fifth of the fin; twin fins; else conventional
+   */
+  public static TailArrangement of(Airframe airframe) {
+    if (airframe.horizontalTail().isEmpty() && airframe.vTail().isPresent()) {
+      return V_TAIL;
+    }
+    if (airframe.tails().stream().filter(t -> t.role() == Tail.Role.VERTICAL).count() == 2) {
+      return TWIN_FINS;
+    }
+    return airframe.horizontalTail().filter(level -> airframe.verticalTail().filter(fin -> stands(level, fin)).isPresent())
+        .isPresent() ? T_TAIL : CONVENTIONAL;
+  }
+
+  private static boolean stands(Tail level, Tail fin) {
+    double height = fin.planform().span().si();
+    double up = level.placement().z().minus(fin.placement().z()).si();
+    boolean meets = Math.abs(level.quarterChordX().minus(fin.quarterChordX()).si())
+        < level.planform().rootChord().plus(fin.planform().rootChord()).si();
+    return fin.placement().y().si() == 0.0 && meets && up > 0.8 * height && up < 1.2 * height;
+  }
+
+  /**
+   * What the tail keeps of the dynamic pressure of flight in this arrangement.
+   *
+   * @param aircraftClass the class
+   * @return the range of the class, or of clean air for a T-tail
+   */
+  public Guideline tailEfficiency(AircraftClass aircraftClass) {
+    return this == T_TAIL ? CLEAN_AIR : aircraftClass.tailEfficiency();
+  }
+
+  /**
+   * The tail efficiency to begin with.
+   *
+   * @param aircraftClass the class
+   * @return that of the class, or the middle of the range in clean air
+   */
+  public double typicalTailEfficiency(AircraftClass aircraftClass) {
+    return this == T_TAIL
+        ? 0.5 * (CLEAN_AIR.range().lower() + CLEAN_AIR.range().upper())
+        : aircraftClass.typicalTailEfficiency();
   }
 
   /**

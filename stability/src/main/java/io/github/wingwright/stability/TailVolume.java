@@ -3,6 +3,7 @@ package io.github.wingwright.stability;
 
 import io.github.wingwright.core.basis.Formula;
 import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.geometry.Airframe;
 import io.github.wingwright.core.geometry.Tail;
 import io.github.wingwright.core.geometry.Wing;
 import io.github.wingwright.core.quantity.Area;
@@ -215,7 +216,56 @@ public final class TailVolume {
     return Length.metres(arm(coefficient, area.si(), wing.planform().area().si(), reference(role, wing)));
   }
 
+  /**
+   * Horizontal tail volume coefficient of an airframe, of a V-tail by projection.
+   *
+   * @param airframe the airframe
+   * @return V_h, zero without a tail that works in pitch; negative for a foreplane
+   */
+  public static double horizontalOf(Airframe airframe) {
+    Wing wing = airframe.wing();
+    return airframe
+        .pitchTail()
+        .map(t -> share(t, true) * t.armFrom(wing).si() / reference(Tail.Role.HORIZONTAL, wing) / wing.planform().area().si())
+        .orElse(0.0);
+  }
+
+  /**
+   * Vertical tail volume coefficient of an airframe: all fins, and a V-tail by projection.
+   *
+   * @param airframe the airframe
+   * @return V_v, zero without a tail that works in yaw
+   */
+  public static double verticalOf(Airframe airframe) {
+    Wing wing = airframe.wing();
+    double sum = 0.0;
+    for (Tail t : airframe.yawTails()) {
+      sum += share(t, false) * t.armFrom(wing).si();
+    }
+    return sum / (wing.planform().area().si() * reference(Tail.Role.VERTICAL, wing));
+  }
+
+  /** Area that works one way: of a V-tail S_V·cos²Γ in pitch and S_V·sin²Γ in yaw. */
+  private static double share(Tail tail, boolean inPitch) {
+    if (tail.role() != Tail.Role.V) {
+      return tail.planform().area().si();
+    }
+    double angle = tail.planform().equivalentDihedral().si();
+    double part = inPitch ? Math.cos(angle) : Math.sin(angle);
+    return tail.areaInOwnPlane().si() * part * part;
+  }
+
+  /** A V-tail has two volume coefficients, so that a question for one of them must say which. */
+  static void refuseV(Tail.Role role) {
+    if (role == Tail.Role.V) {
+      throw new IllegalArgumentException(
+          "role must be horizontal or vertical tail for a volume coefficient, was V-tail: it has one of each,"
+              + " TailVolume.horizontalOf(airframe) and verticalOf(airframe)");
+    }
+  }
+
   private static double reference(Tail.Role role, Wing wing) {
+    refuseV(role);
     return role == Tail.Role.HORIZONTAL
         ? wing.planform().meanAerodynamicChord().si()
         : wing.planform().span().si();

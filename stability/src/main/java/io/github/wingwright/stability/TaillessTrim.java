@@ -97,7 +97,7 @@ public final class TaillessTrim {
     Door.finite(centreOfGravity, "centre of gravity");
     Door.finite(liftCoefficient, "lift coefficient");
     Airframe airframe = model.airframe();
-    if (airframe.horizontalTail().isPresent()) {
+    if (airframe.pitchTail().isPresent()) {
       throw new IllegalStateException("tailless trim is for an airframe without a horizontal tail, this one has one");
     }
     PitchTerms t = model.terms();

@@ -66,8 +66,8 @@ public final class Trim {
   static Trim of(PitchModel model, Length centreOfGravity, double liftCoefficient) {
     Door.finite(centreOfGravity, "centre of gravity");
     Door.finite(liftCoefficient, "lift coefficient");
-    if (model.airframe().horizontalTail().isEmpty()) {
-      throw new IllegalStateException("trim by decalage needs a horizontal tail, the airframe has none");
+    if (model.airframe().pitchTail().isEmpty()) {
+      throw new IllegalStateException("trim by decalage needs a horizontal tail, the airframe has none: without one use TaillessTrim");
     }
     PitchTerms t = model.terms();
     TrimInputs inputs = new TrimInputs(model, t);
@@ -104,19 +104,19 @@ public final class Trim {
         alpha,
         liftCoefficient,
         incidence,
-        findings(model, t.hasForeplane, wing, tail, band, own.value(), liftCoefficient));
+        findings(model, t, wing, tail, band, own.value(), liftCoefficient));
   }
 
   private static List<Finding> findings(
       PitchModel model,
-      boolean foreplane,
+      PitchTerms t,
       PitchChoices.Section wing,
       PitchChoices.Section tail,
       Band band,
       double tailLiftCoefficient,
       double liftCoefficient) {
     List<Finding> findings = new ArrayList<>();
-    if (model.aircraftClass().isModel() && !foreplane) {
+    if (model.aircraftClass().isModel() && !t.hasForeplane) {
       DECALAGE_RANGE.check(band.likely(), Severity.NOTE).ifPresent(findings::add);
     }
     if (band.high() - band.low() > WIDE) {
@@ -132,7 +132,7 @@ public final class Trim {
                   Math.toDegrees(band.high())),
               wing.polar().source()));
     }
-    Band usable = tail.polar().usableLift(tail.reynolds());
+    Band usable = tail.polar().usableLift(tail.reynolds()).times(t.tailUpright);
     if (Math.abs(tailLiftCoefficient) > usable.likely()) {
       findings.add(
           Finding.of(

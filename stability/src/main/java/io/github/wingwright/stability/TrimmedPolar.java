@@ -10,6 +10,7 @@ import io.github.wingwright.core.basis.Severity;
 import io.github.wingwright.core.numerics.Minimum;
 import io.github.wingwright.core.numerics.Tolerance;
 import io.github.wingwright.core.performance.SteadyGlide;
+import io.github.wingwright.core.geometry.Tail;
 import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
@@ -60,7 +61,7 @@ public final class TrimmedPolar {
     bodyAngle = inputs.bodyAngle.value();
     this.centreOfGravity = terms.fraction("centre of gravity", centreOfGravity).value();
     tailAspectRatio =
-        model.airframe().horizontalTail().map(t -> t.planform().aspectRatio()).orElse(Double.POSITIVE_INFINITY);
+        model.airframe().pitchTail().map(TrimmedPolar::aspectRatio).orElse(Double.POSITIVE_INFINITY);
     tailSection = model.choices.neededTailSection();
     tailAtNoLift = tailSection.polar().likelyProfileDrag(0.0, tailSection.reynolds());
     double pressure = SteadyGlide.weightOverArea(mass.si(), GRAVITY, terms.area.value());
@@ -85,14 +86,19 @@ public final class TrimmedPolar {
       PitchModel model, Length centreOfGravity, AircraftDrag drag, Mass mass, AirState air) {
     Door.positive(mass, "mass");
     Door.finite(centreOfGravity, "centre of gravity");
-    if (model.airframe().horizontalTail().isEmpty()) {
+    if (model.airframe().pitchTail().isEmpty()) {
       throw new IllegalStateException("a trimmed polar needs a horizontal tail, the airframe has none");
     }
     return new TrimmedPolar(model, centreOfGravity, drag, mass, air);
   }
 
+  /** Span seen from above over the area that the tail's lift coefficient is made with. */
+  private static double aspectRatio(Tail tail) {
+    return tail.planform().aspectRatio() * tail.planform().area().si() / tail.areaInOwnPlane().si();
+  }
+
   private Interval trimmable() {
-    double tailUsable = tailSection.polar().usableLift(tailSection.reynolds()).likely();
+    double tailUsable = terms.tailUpright * tailSection.polar().usableLift(tailSection.reynolds()).likely();
     double wingUsable = drag.usableLift(unitSpeed, viscosity);
     // Tail lift is linear in the lift coefficient: T = T₀ + T₁·C_L.
     double t0 = tailLift(0.0);

@@ -1,14 +1,23 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.stability;
 
+import io.github.wingwright.core.aerodynamics.LiftSlope;
+import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.basis.Formula;
+import io.github.wingwright.core.basis.Guideline;
+import io.github.wingwright.core.basis.Interval;
+import io.github.wingwright.core.basis.Severity;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Workings;
+import io.github.wingwright.core.geometry.Planform;
+import io.github.wingwright.core.geometry.Tail;
 import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Door;
+import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
+import io.github.wingwright.stability.derivatives.FinLateral;
 import java.util.List;
 
 /**
@@ -21,7 +30,8 @@ import java.util.List;
  *
  * <p>Γ is the dihedral of each half and S_V the area of both, measured in their own planes. A V-tail saves no area: its
  * panels meet a change of angle of attack only with cos Γ, and their lift counts only with cos Γ again. In sideslip the two
- * halves lift against each other, and each loses some of what it would do alone, K ≈ 0.7 at usual aspect ratios; tests
+ * halves lift against each other, and each loses some of what it would do alone, K ≈ 0.7 at usual aspect ratios (this
+ * library's lattice has 0.6 for aspect ratio 4.4, and a_h up to a tenth above the law at 45°); tests
  * found that a V-tail of equal stability will probably need no less area.
  *
  * <pre>{@code
@@ -80,6 +90,37 @@ public final class VTail {
           .from(PURSER)
           .computedBy(VTail::sideForceSlope);
 
+  /** Elevator effectiveness of a V-tail, per angle of incidence. */
+  public static final Formula ELEVATOR_EFFECTIVENESS =
+      Formula.named("elevator effectiveness of a V-tail, both halves together")
+          .gives("τ_V", NamedUnit.NUMBER)
+          .as("τ / cos(Γ)")
+          .where("τ", "effectiveness of the hinged flap", 0, 1)
+          .where("Γ", "dihedral of each half", Angle.RADIAN, 0, 1.3)
+          .from(PURSER)
+          .computedBy((double flap, double dihedral) -> flap / Math.cos(dihedral));
+
+  /** Area that a V-tail must have for yaw to be as stable as with a fin. */
+  public static final Formula STIFF_FIN =
+      Formula.named("area of a V-tail that stands for a fin")
+          .gives("S_e", Area.SQUARE_METRE)
+          .as("S_v·a_v/(K·a_N)")
+          .where("S_v", "vertical tail area", Area.SQUARE_METRE, 1e-5, 100)
+          .where("a_v", "lift-curve slope of the fin", NamedUnit.PER_RADIAN, 0.5, 7)
+          .where("K", "what a half keeps in sideslip", 0.4, 1)
+          .where("a_N", "lift-curve slope in the panel's own plane", NamedUnit.PER_RADIAN, 0.5, 7)
+          .from(PURSER)
+          .computedBy((double area, double fin, double factor, double panel) -> area * fin / (factor * panel));
+
+  private static final Guideline USUAL_DIHEDRAL =
+      new Guideline(
+          "dihedral of a V-tail",
+          Interval.between(Math.toRadians(30), Math.toRadians(50)),
+          Angle.DEGREE,
+          "V-tails",
+          "Flatter, it lacks fin: enlarge it and raise the dihedral; steeper, it lacks tailplane.",
+          Source.COMMON_PRACTICE);
+
   private final Step area;
   private final Step dihedral;
 
@@ -101,6 +142,74 @@ public final class VTail {
     Step level = Step.given("horizontal tail area", "S_h", horizontal, Source.BRIEF);
     Step upright = Step.given("vertical tail area", "S_v", vertical, Source.BRIEF);
     return new VTail(Step.of(AREA, level, upright), Step.of(DIHEDRAL, upright, level));
+  }
+
+  /**
+   * The V-tail as stable as two tails are: its panels have the aspect ratio of the horizontal tail, so that only the fin's
+   * share changes, by the slopes and by the loss of the halves in sideslip.
+   *
+   * <pre>{@code S_V = S_h + S_e        tan²Γ = S_e/S_h        S_e = S_v·a_v/(K·a_N)}</pre>
+   *
+   * @param horizontal the horizontal tail
+   * @param fin the fin, on a body
+   * @return the V-tail, with sections that lift as in potential flow
+   */
+  public static VTail asStableAs(Tail horizontal, Tail fin) {
+    if (horizontal.role() != Tail.Role.HORIZONTAL || fin.role() != Tail.Role.VERTICAL) {
+      throw new IllegalArgumentException(
+          "a V-tail stands for a horizontal and a vertical tail, was given a " + horizontal.role().words() + " and a "
+              + fin.role().words());
+    }
+    Step level = Step.given("horizontal tail area", "S_h", horizontal.planform().area(), Source.BRIEF);
+    Step upright =
+        Step.of(
+            STIFF_FIN,
+            Step.given("vertical tail area", "S_v", fin.planform().area(), Source.BRIEF),
+            slope("lift-curve slope of the fin", "a_v", FinLateral.BODY_REFLECTION * fin.planform().aspectRatio()),
+            Step.given("what a half keeps in sideslip", "K", ANTISYMMETRIC_FACTOR, PURSER),
+            slope("lift-curve slope in the panel's own plane", "a_N", horizontal.planform().aspectRatio()));
+    return new VTail(Step.of(AREA, level, upright), Step.of(DIHEDRAL, upright, level));
+  }
+
+  private static Step slope(String name, String symbol, double aspectRatio) {
+    return Step.of(
+        name,
+        symbol,
+        LiftSlope.HELMBOLD,
+        new Step.Given(
+            "lift-curve slope of the section", "a_0", NamedUnit.PER_RADIAN, 2.0 * Math.PI, Source.library("2π")),
+        Step.given("aspect ratio", "A", aspectRatio, Source.BRIEF));
+  }
+
+  /**
+   * The V-tail as a tail of an airframe, in the place of a horizontal tail: its panels have the same aspect and taper ratio,
+   * its quarter chord lies where that of the other does, and its halves rise from the same height.
+   *
+   * @param horizontal the horizontal tail that it replaces
+   * @return the tail
+   */
+  public Tail inPlaceOf(Tail horizontal) {
+    if (horizontal.role() != Tail.Role.HORIZONTAL) {
+      throw new IllegalArgumentException(
+          "a V-tail takes the place of a horizontal tail, was given a " + horizontal.role().words());
+    }
+    Planform old = horizontal.planform();
+    Planform planform =
+        Planform.tapered(projectedArea(), old.aspectRatio() * Math.cos(dihedral.value()), old.taperRatio())
+            .withSweep(0.25, old.sweepAt(0.25))
+            .withDihedral(dihedral());
+    Length x = horizontal.quarterChordX().minus(planform.quarterMeanAerodynamicChordX());
+    return new Tail(
+        Tail.Role.V, planform, horizontal.section(), horizontal.placement().withX(x), horizontal.incidence());
+  }
+
+  /**
+   * What to know about it.
+   *
+   * @return a note where its dihedral is unusual
+   */
+  public List<Finding> findings() {
+    return USUAL_DIHEDRAL.check(dihedral.value(), Severity.NOTE).map(List::of).orElse(List.of());
   }
 
   /**

@@ -28,7 +28,10 @@ final class DataTable {
     table.row("mean aerodynamic chord", unit.format(wing.meanAerodynamicChord().si(), 4));
     table.row("wing section", airframe.wing().section().name());
     for (Tail tail : airframe.tails()) {
-      table.row(tail.role().words(), areaUnit.format(tail.planform().area().si(), 4));
+      table.row(tail.role().words(), areaUnit.format(tail.areaInOwnPlane().si(), 4));
+      if (tail.role() == Tail.Role.V) {
+        table.row("dihedral of the V-tail", FrontView.figure(tail.planform().equivalentDihedral()));
+      }
     }
     table.row("fuselage fineness ratio", number(airframe.fuselage().finenessRatio()));
     return table.sketch;

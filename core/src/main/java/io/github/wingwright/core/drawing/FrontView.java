@@ -46,7 +46,7 @@ final class FrontView {
   private void shapes() {
     Silhouette silhouette = new Silhouette(scale, sketch);
     airframe.tails().stream().filter(t -> t.role() == Tail.Role.VERTICAL).forEach(silhouette::finFromFront);
-    airframe.tails().stream().filter(t -> t.role() == Tail.Role.HORIZONTAL).forEach(silhouette::surfaceFromFront);
+    airframe.tails().stream().filter(t -> t.role().isMirrored()).forEach(silhouette::surfaceFromFront);
     Wing wing = airframe.wing();
     silhouette.surfaceFromFront(wing);
     sketch.circle(0.0, 0.0, 0.5 * scale.paper(airframe.fuselage().diameter()), Pen.OUTLINE);

@@ -29,7 +29,7 @@ final class PlanView {
     PlanView view = new PlanView(airframe, scale);
     view.shapes();
     view.chordsAtTips();
-    airframe.horizontalTail().ifPresent(view::tailDimensions);
+    airframe.pitchTail().ifPresent(view::tailDimensions);
     return view.sketch;
   }
 
@@ -40,7 +40,7 @@ final class PlanView {
     if (!wingAbove) {
       silhouette.surfaceFromAbove(wing);
     }
-    airframe.tails().stream().filter(t -> t.role() == Tail.Role.HORIZONTAL).forEach(silhouette::surfaceFromAbove);
+    airframe.tails().stream().filter(t -> t.role().isMirrored()).forEach(silhouette::surfaceFromAbove);
     silhouette.body(airframe.fuselage());
     if (wingAbove) {
       silhouette.surfaceFromAbove(wing);
@@ -61,7 +61,7 @@ final class PlanView {
   private void chordsAtTips() {
     DimensionStack overWing = new DimensionStack(Direction.HORIZONTAL, wingTipY(), -1.0);
     addTipChord(overWing, airframe.wing());
-    Optional<Tail> tail = airframe.horizontalTail();
+    Optional<Tail> tail = airframe.pitchTail();
     if (tail.isPresent() && standsFreeOfWing(tail.get())) {
       DimensionStack overTail = new DimensionStack(Direction.HORIZONTAL, tipY(tail.get()), -1.0);
       addTipChord(overTail, tail.get());
@@ -85,7 +85,7 @@ final class PlanView {
   }
 
   private double wingTipY() {
-    return Math.min(tipY(airframe.wing()), airframe.horizontalTail().map(this::tipY).orElse(0.0));
+    return Math.min(tipY(airframe.wing()), airframe.pitchTail().map(this::tipY).orElse(0.0));
   }
 
   /** Whether a dimension over the tail keeps clear of the wing and of the dimension over it. */

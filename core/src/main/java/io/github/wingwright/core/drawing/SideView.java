@@ -42,7 +42,7 @@ final class SideView {
   private void shapes() {
     Silhouette silhouette = new Silhouette(scale, sketch);
     airframe.tails().stream()
-        .filter(t -> t.role() == Tail.Role.VERTICAL)
+        .filter(t -> t.role() != Tail.Role.HORIZONTAL)
         .forEach(fin -> sketch.reserve(silhouette.finFromSide(fin)));
     silhouette.body(airframe.fuselage());
     airframe.tails().stream().filter(t -> t.role() == Tail.Role.HORIZONTAL).forEach(silhouette::rootSectionFromSide);
@@ -119,7 +119,7 @@ final class SideView {
     }
     addRootChord(under, wing);
     airframe
-        .horizontalTail()
+        .pitchTail()
         .filter(tail -> !tail.planform().rootChord().equals(tail.planform().tipChord()))
         .ifPresent(tail -> addRootChord(under, tail));
     under.add(0.0, scale.paper(body.length()), 0.0, 0.0, scale.figure(body.length()));

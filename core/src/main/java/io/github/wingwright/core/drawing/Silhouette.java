@@ -71,7 +71,7 @@ final class Silhouette {
     sketch.polygon(x, y, SURFACE);
   }
 
-  /** A fin from the side; tells the room it takes. */
+  /** A fin or half of a V-tail from the side; tells the room it takes. */
   Box finFromSide(LiftingSurface fin) {
     Planform planform = fin.planform();
     List<Length> stations = planform.stations();
@@ -80,7 +80,8 @@ final class Silhouette {
     double[] y = new double[2 * n];
     for (int i = 0; i < n; i++) {
       Length station = stations.get(i);
-      double z = -scale.paper(fin.placement().z().plus(station));
+      Length up = planform.isMirrored() ? planform.heightAt(station) : station;
+      double z = -scale.paper(fin.placement().z().plus(up));
       set(x, y, i, scale.paper(fin.placement().x().plus(planform.leadingEdgeAt(station))), z);
       set(x, y, 2 * n - 1 - i, scale.paper(fin.placement().x().si() + trailingEdge(planform, station)), z);
     }
@@ -142,6 +143,7 @@ final class Silhouette {
     double half = Math.max(0.2, 0.5 * scale.paper(fin.maximumThickness()));
     double foot = -scale.paper(fin.placement().z());
     double top = foot - scale.paper(fin.planform().span());
-    sketch.rectangle(-half, top, 2.0 * half, foot - top, SURFACE);
+    double middle = scale.paper(fin.placement().y());
+    sketch.rectangle(middle - half, top, 2.0 * half, foot - top, SURFACE);
   }
 }

@@ -37,6 +37,33 @@ public record Airframe(Fuselage fuselage, Wing wing, List<Tail> tails) implement
     return tail(Tail.Role.VERTICAL);
   }
 
+  /**
+   * The V-tail.
+   *
+   * @return the first tail of that role, empty if there is none
+   */
+  public Optional<Tail> vTail() {
+    return tail(Tail.Role.V);
+  }
+
+  /**
+   * The tail that works in pitch: the horizontal tail, or else the V-tail.
+   *
+   * @return empty for a tailless aircraft
+   */
+  public Optional<Tail> pitchTail() {
+    return horizontalTail().or(this::vTail);
+  }
+
+  /**
+   * The tails that work in yaw: every fin, and a V-tail.
+   *
+   * @return in the order of the tails, none for a flying wing without fins
+   */
+  public List<Tail> yawTails() {
+    return tails.stream().filter(t -> t.role() != Tail.Role.HORIZONTAL).toList();
+  }
+
   private Optional<Tail> tail(Tail.Role role) {
     return tails.stream().filter(t -> t.role() == role).findFirst();
   }

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.github.wingwright.core.geometry.Airframe;
 import io.github.wingwright.core.geometry.Tail;
 import io.github.wingwright.core.geometry.Wing;
+import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.ArrayList;
@@ -47,6 +48,26 @@ class ThreeViewTest {
     assertThat(words).containsAll(dimensions(glider, Length.MILLIMETRE));
     assertThat(words).contains("460", "80", "52", "61", "250", "Ø 28", "150", "8.5°", "CG", "NP");
     assertThat(words).contains("scale 1 : 5 · dimensions in mm · third-angle projection");
+  }
+
+  /** A V-tail at 35°: its span as seen from above in plan, its height tan Γ times half of it in the other views. */
+  @Test
+  void aVTailRisesInFrontAndSideViewAndIsProjectedInPlan() throws Exception {
+    Airframe plain = SampleAirframes.glider();
+    Tail level = plain.horizontalTail().orElseThrow();
+    Tail v =
+        new Tail(Tail.Role.V, level.planform().withDihedral(Angle.degrees(35)), level.section(), level.placement(),
+            Angle.ZERO);
+    Airframe airframe = new Airframe(plain.fuselage(), plain.wing(), List.of(v));
+    SvgReader reader =
+        PictureChecks.isLegible(ThreeView.draw(airframe, "V-tail", Length.MILLIMETRE, MARKS), "V-tail");
+    assertThat(reader.words()).contains("V-tail", "dihedral of the V-tail", "35°").containsAll(List.of(
+        figure(level.planform().span(), Length.MILLIMETRE), "150"));
+    double rise = 0.5 * level.planform().span().millimetres() * Math.tan(Math.toRadians(35)) / 5;
+    double half = 0.5 * level.planform().span().millimetres() / 5;
+    List<double[]> points = reader.points();
+    assertThat(points).as("front view").anyMatch(a -> points.stream().anyMatch(
+        b -> Math.abs(b[0] - a[0] - half) < 0.02 && Math.abs(a[1] - b[1] - rise) < 0.02));
   }
 
   @Test

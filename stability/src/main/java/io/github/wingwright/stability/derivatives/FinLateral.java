@@ -42,7 +42,33 @@ public final class FinLateral {
       .from(Source.DEFINITION)
       .computedBy(FinLateral::sideForce);
 
+  /** What a fin's aspect ratio counts for on a body, as a mirror in which it is seen again. */
+  public static final double BODY_REFLECTION = 1.55;
+
+  /** Effective aspect ratio of a fin with a tailplane on its top. */
+  public static final Formula END_PLATE = Formula.named("effective aspect ratio of a fin with a tailplane at its end")
+      .gives("A_e", NamedUnit.NUMBER)
+      .as("A·(1 + 0.5·r/(r + 0.85))")
+      .where("A", "aspect ratio of the fin without the tailplane", 0.8, 4)
+      .where("r", "span of the tailplane over height of the fin", 0.5, 3)
+      .from(Source.library("fitted to this library's converged lattice, fin of aspect ratio 1.2 and 2 with a tailplane of its"
+          + " chord, within 2 %"))
+      .computedBy(FinLateral::endPlateAspectRatio);
+
   private FinLateral() {}
+
+  /**
+   * Effective aspect ratio of a fin with a tailplane at one end: it keeps the air from flowing around that end.
+   *
+   * <pre>{@code A_e = A·(1 + 0.5·r/(r + 0.85))        r = b_h/b_v}</pre>
+   *
+   * @param aspectRatio aspect ratio of the fin without the tailplane A, height squared over area [-]
+   * @param ratio span of the tailplane over height of the fin r [-]
+   * @return A_e [-]: 1.62 for aspect ratio 1.2 and a tailplane of twice the height
+   */
+  public static double endPlateAspectRatio(double aspectRatio, double ratio) {
+    return aspectRatio * (1 + 0.5 * ratio / (ratio + 0.85));
+  }
 
   /**
    * Sidewash and dynamic pressure at the fin.

@@ -92,28 +92,33 @@ public final class LateralEstimate {
   }
 
   private final Optional<WingShape> wing;
-  private final Optional<FinShape> fin;
+  private final List<FinShape> fins;
   private final Optional<Body> body;
 
-  private LateralEstimate(Optional<WingShape> wing, Optional<FinShape> fin, Optional<Body> body) {
+  private LateralEstimate(Optional<WingShape> wing, List<FinShape> fins, Optional<Body> body) {
     this.wing = wing;
-    this.fin = fin;
+    this.fins = List.copyOf(fins);
     this.body = body;
   }
 
   /** The estimate of a wing; fin and body are added to it. */
   public static LateralEstimate of(WingShape wing) {
-    return new LateralEstimate(Optional.of(wing), Optional.empty(), Optional.empty());
+    return new LateralEstimate(Optional.of(wing), List.of(), Optional.empty());
   }
 
   /** With this fin. */
   public LateralEstimate fin(FinShape shape) {
-    return new LateralEstimate(wing, Optional.of(shape), body);
+    return fins(List.of(shape));
+  }
+
+  /** With these fins, each by itself: a V-tail is one, a pair is two. */
+  public LateralEstimate fins(List<FinShape> shapes) {
+    return new LateralEstimate(wing, shapes, body);
   }
 
   /** With this body. */
   public LateralEstimate body(Body shape) {
-    return new LateralEstimate(wing, fin, Optional.of(shape));
+    return new LateralEstimate(wing, fins, Optional.of(shape));
   }
 
   /** Adds up the parts. */
@@ -122,7 +127,9 @@ public final class LateralEstimate {
     List<Finding> findings = new ArrayList<>();
     wing.ifPresent(w -> addWing(w, parts, findings));
     body.ifPresent(b -> addBody(b, parts, findings));
-    fin.ifPresent(f -> addFin(f, parts, findings));
+    for (int i = 0; i < fins.size(); i++) {
+      addFin(i == 0 ? "fin" : "fin " + (i + 1), fins.get(i), parts, findings);
+    }
     double[] sum = new double[9];
     for (LateralContribution part : parts) {
       LateralDerivatives v = part.values();
@@ -158,9 +165,9 @@ public final class LateralEstimate {
         use(findings, BodyLateral.YAW_DUE_TO_SIDESLIP, b.apparentMass, b.volume), 0, 0, 0, 0, 0, 0)));
   }
 
-  private static void addFin(FinShape f, List<LateralContribution> parts, List<Finding> findings) {
+  private static void addFin(String name, FinShape f, List<LateralContribution> parts, List<Finding> findings) {
     double y = use(findings, FinLateral.SIDE_FORCE, f.liftSlope, f.sidewash, f.areaRatio);
-    parts.add(new LateralContribution("fin", new LateralDerivatives(y,
+    parts.add(new LateralContribution(name, new LateralDerivatives(y,
         FinLateral.rollDueToSideslip(y, f.height), FinLateral.yawDueToSideslip(y, f.arm),
         FinLateral.sideForceDueToRollRate(y, f.height), FinLateral.rollDamping(y, f.height),
         FinLateral.yawDueToRollRate(y, f.arm, f.height), FinLateral.sideForceDueToYawRate(y, f.arm),
@@ -186,6 +193,6 @@ public final class LateralEstimate {
 
   @Override
   public String toString() {
-    return "lateral estimate of a wing" + (fin.isPresent() ? ", fin" : "") + (body.isPresent() ? ", body" : "");
+    return "lateral estimate of a wing" + (fins.isEmpty() ? "" : ", fin") + (body.isPresent() ? ", body" : "");
   }
 }

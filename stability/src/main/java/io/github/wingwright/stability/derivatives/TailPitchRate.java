@@ -11,35 +11,55 @@ import io.github.wingwright.core.quantity.NamedUnit;
  * <p>The tail feels a pitch rate as a change of angle q·l/V, and feels the wing's downwash late, by the time l/V that the
  * air takes to reach it.
  * <pre>{@code
- * C_Lq = 2·η·V_h·a_t            C_mq = −2·η·V_h·a_t·l/c̄
- * C_Lα̇ = 2·η·V_h·a_t·ε_α        C_mα̇ = −2·η·V_h·a_t·(l/c̄)·ε_α
+ * C_Lq = 2·η_h·V_g·a_h            C_mq = −2·η_h·V_g·a_h·l_g
+ * C_Lα̇ = 2·η_h·V_g·a_h·ε_α        C_mα̇ = −2·η_h·V_g·a_h·l_g·ε_α
  * }</pre>
- * with the volume coefficient V_h = S_t·l/(S·c̄) and the arm l both from the <em>centre of gravity</em>, and rates
- * nondimensional with c̄/(2V). The wing's own part of C_mq is often covered by ten per cent more.
+ * with the arm l_g = h_h − h in mean chords and the volume coefficient V_g = (S_h/S)·l_g both from the <em>centre of
+ * gravity</em> (V_h and l_h are from the wing's quarter chord), and rates nondimensional with c̄/(2V). The wing's own part
+ * of C_mq, often covered by ten per cent more, is {@link WingPitchRate}. C_Lα̇ and C_mα̇ are quasi-steady: the downwash at
+ * the tail is that of the wing's angle a time l/V ago. A lattice in steady flow has neither.
  */
 public final class TailPitchRate {
   private static final Source NELSON = Source.fromMemory(
       "R. C. Nelson, Flight Stability and Automatic Control, 2nd ed., 1998", "table 3.3");
 
+  /** Arm of the tail from the centre of gravity. */
+  public static final Formula ARM = Formula.named("arm of the tail behind the centre of gravity, in mean chords")
+      .gives("l_g", NamedUnit.NUMBER)
+      .as("h_h − h")
+      .where("h_h", "aerodynamic centre of the tail, fraction of c̄", -15, 20)
+      .where("h", "centre of gravity, fraction of c̄", -1, 2)
+      .from(Source.DEFINITION)
+      .computedBy((double tail, double centre) -> tail - centre);
+
+  /** Volume coefficient about the centre of gravity. */
+  public static final Formula VOLUME = Formula.named("tail volume coefficient about the centre of gravity")
+      .gives("V_g", NamedUnit.NUMBER)
+      .as("s_h·l_g")
+      .where("s_h", "tail area over wing area", 0, 1.5)
+      .where("l_g", "arm behind the centre of gravity over mean chord", -10, 20)
+      .from(Source.DEFINITION)
+      .computedBy((double ratio, double arm) -> ratio * arm);
+
   /** Pitch damping of the tail. */
   public static final Formula PITCH_DAMPING = Formula.named("pitch damping of the tailplane")
       .gives("C_mq", NamedUnit.NUMBER)
-      .as("−2·η·V_h·a_t·l_c")
-      .where("η", "tail efficiency", 0.5, 1.2)
-      .where("V_h", "tail volume coefficient from the centre of gravity", 0, 1.5)
-      .where("a_t", "lift slope of the tailplane", NamedUnit.PER_RADIAN, 1, 6.3)
-      .where("l_c", "arm from the centre of gravity over mean chord", 0, 10)
+      .as("−2·η_h·V_g·a_h·l_g")
+      .where("η_h", "tail efficiency", 0.3, 1.2)
+      .where("V_g", "tail volume coefficient about the centre of gravity, negative for a foreplane", -1.5, 1.5)
+      .where("a_h", "lift slope of the tailplane", NamedUnit.PER_RADIAN, 0, 7)
+      .where("l_g", "arm behind the centre of gravity over mean chord", -10, 20)
       .from(NELSON)
       .computedBy(TailPitchRate::pitchDamping);
 
   /** Pitching moment due to rate of angle of attack. */
   public static final Formula DOWNWASH_LAG = Formula.named("pitching moment of the downwash lag at the tailplane")
       .gives("C_mα̇", NamedUnit.NUMBER)
-      .as("−2·η·V_h·a_t·l_c·ε_α")
-      .where("η", "tail efficiency", 0.5, 1.2)
-      .where("V_h", "tail volume coefficient from the centre of gravity", 0, 1.5)
-      .where("a_t", "lift slope of the tailplane", NamedUnit.PER_RADIAN, 1, 6.3)
-      .where("l_c", "arm from the centre of gravity over mean chord", 0, 10)
+      .as("−2·η_h·V_g·a_h·l_g·ε_α")
+      .where("η_h", "tail efficiency", 0.3, 1.2)
+      .where("V_g", "tail volume coefficient about the centre of gravity, negative for a foreplane", -1.5, 1.5)
+      .where("a_h", "lift slope of the tailplane", NamedUnit.PER_RADIAN, 0, 7)
+      .where("l_g", "arm behind the centre of gravity over mean chord", -10, 20)
       .where("ε_α", "downwash gradient", 0, 1)
       .from(NELSON)
       .computedBy(TailPitchRate::downwashLag);
@@ -49,11 +69,11 @@ public final class TailPitchRate {
   /**
    * Pitch damping of the tail.
    *
-   * @param efficiency tail efficiency η [-]
-   * @param volume tail volume coefficient V_h from the centre of gravity [-]
-   * @param liftSlope lift slope of the tailplane a_t [1/rad]
-   * @param arm arm from the centre of gravity over mean chord l/c̄ [-]
-   * @return C_mq [-], negative: −8.6 for η 0.9, V_h 0.5, slope 3.2, three chords
+   * @param efficiency tail efficiency η_h [-]
+   * @param volume tail volume coefficient V_g about the centre of gravity [-]
+   * @param liftSlope lift slope of the tailplane a_h [1/rad]
+   * @param arm arm behind the centre of gravity over mean chord l_g [-]
+   * @return C_mq [-], negative: −8.6 for η_h 0.9, V_g 0.5, slope 3.2, three chords
    */
   public static double pitchDamping(double efficiency, double volume, double liftSlope, double arm) {
     return -2 * efficiency * volume * liftSlope * arm;
@@ -62,10 +82,10 @@ public final class TailPitchRate {
   /**
    * Pitching moment due to the rate of angle of attack.
    *
-   * @param efficiency tail efficiency η [-]
-   * @param volume tail volume coefficient V_h from the centre of gravity [-]
-   * @param liftSlope lift slope of the tailplane a_t [1/rad]
-   * @param arm arm from the centre of gravity over mean chord l/c̄ [-]
+   * @param efficiency tail efficiency η_h [-]
+   * @param volume tail volume coefficient V_g about the centre of gravity [-]
+   * @param liftSlope lift slope of the tailplane a_h [1/rad]
+   * @param arm arm behind the centre of gravity over mean chord l_g [-]
    * @param downwashGradient ε_α [-]
    * @return C_mα̇ [-], negative
    */
@@ -77,9 +97,9 @@ public final class TailPitchRate {
   /**
    * Lift due to pitch rate of the tail.
    *
-   * @param efficiency tail efficiency η [-]
-   * @param volume tail volume coefficient V_h from the centre of gravity [-]
-   * @param liftSlope lift slope of the tailplane a_t [1/rad]
+   * @param efficiency tail efficiency η_h [-]
+   * @param volume tail volume coefficient V_g about the centre of gravity [-]
+   * @param liftSlope lift slope of the tailplane a_h [1/rad]
    * @return C_Lq [-], positive
    */
   public static double liftDueToPitchRate(double efficiency, double volume, double liftSlope) {
@@ -89,9 +109,9 @@ public final class TailPitchRate {
   /**
    * Lift due to the rate of angle of attack of the tail.
    *
-   * @param efficiency tail efficiency η [-]
-   * @param volume tail volume coefficient V_h from the centre of gravity [-]
-   * @param liftSlope lift slope of the tailplane a_t [1/rad]
+   * @param efficiency tail efficiency η_h [-]
+   * @param volume tail volume coefficient V_g about the centre of gravity [-]
+   * @param liftSlope lift slope of the tailplane a_h [1/rad]
    * @param downwashGradient ε_α [-]
    * @return C_Lα̇ [-], positive
    */

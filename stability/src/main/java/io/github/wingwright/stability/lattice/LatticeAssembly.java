@@ -4,6 +4,7 @@ package io.github.wingwright.stability.lattice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Builds the systems of a lattice and reduces them to what any condition needs.
@@ -136,9 +137,24 @@ final class LatticeAssembly {
             evenRow[symmetricColumn[j]] = near + far;
           }
         }
+        loseSlope(p, offset[s], strip, oddRow, null);
+        if (!central) {
+          loseSlope(p, offset[s], strip, evenRow, symmetricColumn);
+        }
       }
     }
     return new DenseFactors[] {factors(even, false), factors(odd, true)};
+  }
+
+  /** The strip meets less angle than the flow offers, in proportion to its own circulation: see sectionLiftSlope. */
+  private static void loseSlope(LatticePanels p, int first, int strip, double[] row, int @Nullable [] columns) {
+    double lost = 2 * p.surface.slopeLoss() / p.stripChord[strip];
+    if (lost != 0) {
+      for (int k = 0; k < p.rows; k++) {
+        int column = first + k * p.strips + strip;
+        row[columns == null ? column : columns[column]] -= lost;
+      }
+    }
   }
 
   private DenseFactors factors(double[][] matrix, boolean antisymmetric) {

@@ -105,7 +105,7 @@ final class LatticePanels {
           throw new IllegalArgumentException("mean line of surface '" + surface.name()
               + "' must have a finite slope, was " + camber + " at x/c " + fraction);
         }
-        slope[k * strips + j] = camber - Math.tan(s.twist());
+        slope[k * strips + j] = camber - Math.tan(s.twist()) - Math.tan(surface.incidence()) * normalZ[j];
       }
     }
   }

@@ -22,18 +22,18 @@ public final class LatticeSurface {
   private final List<LatticeStation> stations;
   private final List<LatticeControl> controls;
   private final boolean central;
-  private final DoubleUnaryOperator meanLineSlope;
+  private final LatticeSection section;
   private final int chordwise;
   private final int spanwise;
   private final Spacing spacing;
 
   private LatticeSurface(String name, List<LatticeStation> stations, List<LatticeControl> controls, boolean central,
-      DoubleUnaryOperator meanLineSlope, int chordwise, int spanwise, Spacing spacing) {
+      LatticeSection section, int chordwise, int spanwise, Spacing spacing) {
     this.name = name;
     this.stations = stations;
     this.controls = controls;
     this.central = central;
-    this.meanLineSlope = meanLineSlope;
+    this.section = section;
     this.chordwise = chordwise;
     this.spanwise = spanwise;
     this.spacing = spacing;
@@ -98,7 +98,7 @@ public final class LatticeSurface {
       throw new IllegalArgumentException(String.format(Locale.ROOT,
           "surface '%s' would coincide with its own mirror image: give it as central", name));
     }
-    return new LatticeSurface(name, List.of(stations), List.of(), central, x -> 0, 8, 32, Spacing.SEMICIRCLE);
+    return new LatticeSurface(name, List.of(stations), List.of(), central, LatticeSection.PLATE, 8, 32, Spacing.SEMICIRCLE);
   }
 
   /**
@@ -140,10 +140,11 @@ public final class LatticeSurface {
       boolean upright = !planform.isMirrored();
       return new LatticeStation(x + planform.leadingEdgeAt(station).si(), upright ? y + lifted : y + out,
           upright ? z + out : z + lifted, planform.chordAt(station).si(),
-          surface.incidence().si() + planform.twistAt(station).si());
+          planform.twistAt(station).si() + (upright ? surface.incidence().si() : 0.0));
     }).toArray(LatticeStation[]::new);
     boolean inPlane = !planform.isMirrored() && Arrays.stream(sections).allMatch(s -> s.y() == 0);
-    return of(name, inPlane, sections).meanLine(surface.section()::camberSlope);
+    LatticeSurface shape = of(name, inPlane, sections).meanLine(surface.section()::camberSlope);
+    return planform.isMirrored() ? shape.incidence(surface.incidence().si()) : shape;
   }
 
   /**
@@ -158,7 +159,7 @@ public final class LatticeSurface {
         .map(s -> new LatticeStation(s.x() + dx, s.y() + dy, s.z() + dz, s.chord(), s.twist()))
         .toArray(LatticeStation[]::new);
     LatticeSurface at = of(name, central, moved);
-    return new LatticeSurface(name, at.stations, controls, central, meanLineSlope, chordwise, spanwise, spacing);
+    return new LatticeSurface(name, at.stations, controls, central, section, chordwise, spanwise, spacing);
   }
 
   /**
@@ -182,7 +183,7 @@ public final class LatticeSurface {
       double here = root + (tip - root) * along[i] / along[along.length - 1];
       twisted.add(new LatticeStation(s.x(), s.y(), s.z(), s.chord(), s.twist() + here));
     }
-    return new LatticeSurface(name, List.copyOf(twisted), controls, central, meanLineSlope, chordwise, spanwise,
+    return new LatticeSurface(name, List.copyOf(twisted), controls, central, section, chordwise, spanwise,
         spacing);
   }
 
@@ -192,8 +193,46 @@ public final class LatticeSurface {
    * @param slope slope dz/dx of the mean line at x/c from 0 to 1 [-], as the section's mean line gives it; finite
    */
   public LatticeSurface meanLine(DoubleUnaryOperator slope) {
-    return new LatticeSurface(name, stations, controls, central, Objects.requireNonNull(slope, "slope"), chordwise,
-        spanwise, spacing);
+    return with(section.meanLine(Objects.requireNonNull(slope, "slope")));
+  }
+
+  /**
+   * With sections of this lift slope, where a lattice left to itself has 2π.
+   *
+   * <p>At small Reynolds numbers sections lift less than in potential flow. Each strip then meets an angle that is less by
+   * what its own circulation says was lost, so that alone, without neighbours, it would lift with the slope asked for:
+   *
+   * <pre>{@code Δα = (1/a₀ − 1/(2π))·2·Γ/(V·c)}</pre>
+   *
+   * <p>The same at every row, so the loss acts at the quarter chord. A lifting line does the same with its a₀: the two are
+   * comparable only with the same one.
+   *
+   * @param perRadian a₀ [1/rad], positive and at most 8
+   */
+  public LatticeSurface sectionLiftSlope(double perRadian) {
+    if (!(perRadian > 0) || perRadian > 8) {
+      throw new IllegalArgumentException(String.format(Locale.ROOT,
+          "section lift slope of surface '%s' must lie within 0 and 8 per rad, was %s", name, perRadian));
+    }
+    return with(section.slope(perRadian));
+  }
+
+  /**
+   * Set as a whole at this angle, about the y axis: what a wing on its saddle does. On a surface with dihedral Γ the air
+   * meets the panels with cos Γ of it, as it does with an angle of attack.
+   *
+   * @param angle incidence [rad], nose up positive
+   */
+  public LatticeSurface incidence(double angle) {
+    if (!(Math.abs(angle) < Math.PI / 4)) {
+      throw new IllegalArgumentException(String.format(Locale.ROOT,
+          "incidence of surface '%s' must lie within -45° and 45°, was %.4g°", name, Math.toDegrees(angle)));
+    }
+    return with(section.incidence(angle));
+  }
+
+  private LatticeSurface with(LatticeSection other) {
+    return new LatticeSurface(name, stations, controls, central, other, chordwise, spanwise, spacing);
   }
 
   /**
@@ -210,12 +249,12 @@ public final class LatticeSurface {
       throw new IllegalArgumentException(String.format(Locale.ROOT,
           "strips of panels must lie within %d and 256, were %d", stations.size() - 1, alongSpan));
     }
-    return new LatticeSurface(name, stations, controls, central, meanLineSlope, alongChord, alongSpan, spacing);
+    return new LatticeSurface(name, stations, controls, central, section, alongChord, alongSpan, spacing);
   }
 
   /** With this rule of spacing. */
   public LatticeSurface spacing(Spacing rule) {
-    return new LatticeSurface(name, stations, controls, central, meanLineSlope, chordwise, spanwise,
+    return new LatticeSurface(name, stations, controls, central, section, chordwise, spanwise,
         Objects.requireNonNull(rule, "spacing"));
   }
 
@@ -223,7 +262,7 @@ public final class LatticeSurface {
   public LatticeSurface control(LatticeControl added) {
     List<LatticeControl> more = new ArrayList<>(controls);
     more.add(added);
-    return new LatticeSurface(name, stations, List.copyOf(more), central, meanLineSlope, chordwise, spanwise,
+    return new LatticeSurface(name, stations, List.copyOf(more), central, section, chordwise, spanwise,
         spacing);
   }
 
@@ -264,7 +303,22 @@ public final class LatticeSurface {
    * @return dz/dx [-]
    */
   public double meanLineSlope(double fraction) {
-    return meanLineSlope.applyAsDouble(fraction);
+    return section.meanLine().applyAsDouble(fraction);
+  }
+
+  /** Lift slope of its sections a₀ [1/rad]; 2π unless told otherwise. */
+  public double sectionLiftSlope() {
+    return section.slope();
+  }
+
+  /** What its sections lose against potential flow: 1/a₀ − 1/(2π). */
+  double slopeLoss() {
+    return section.slope() == 2 * Math.PI ? 0 : section.loss();
+  }
+
+  /** Angle at which it is set as a whole [rad], nose up positive. */
+  public double incidence() {
+    return section.incidence();
   }
 
   @Override
