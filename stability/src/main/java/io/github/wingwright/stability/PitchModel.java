@@ -219,6 +219,15 @@ public final class PitchModel {
   }
 
   /**
+   * The slopes of wing, tail and bodies.
+   *
+   * @return the slopes, each with its workings
+   */
+  public PitchSlopes slopes() {
+    return new PitchSlopes(terms());
+  }
+
+  /**
    * How tail and wing must be set for trim.
    *
    * @param centreOfGravity aft of the nose tip

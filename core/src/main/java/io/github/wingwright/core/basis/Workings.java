@@ -4,6 +4,7 @@ package io.github.wingwright.core.basis;
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
@@ -58,6 +59,21 @@ public final class Workings {
    */
   public List<Step> steps() {
     return steps;
+  }
+
+  /**
+   * The same without the given values, which the lines that use them print anyway, and without a line that is printed
+   * already: short enough to stand below a chapter.
+   *
+   * @return the computed steps, in their order
+   */
+  public Workings computed() {
+    Set<String> printed = new HashSet<>();
+    return new Workings(
+        steps.stream()
+            .filter(step -> !(step instanceof Step.Given))
+            .filter(step -> printed.add(step.name() + " " + step.symbol() + " " + result(step) + " " + explain(step)))
+            .toList());
   }
 
   /**

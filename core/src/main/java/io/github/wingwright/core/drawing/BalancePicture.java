@@ -4,10 +4,16 @@ package io.github.wingwright.core.drawing;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
+import java.util.List;
+import java.util.stream.DoubleStream;
 
 /**
  * The balance along the mean aerodynamic chord: centre of gravity, neutral point, and the range that the centre of gravity
  * is allowed. Stations are given aft of the nose tip and in percent of the chord.
+ *
+ * <p>Bars below show more ranges on the same axis, one to a row: who sets which limit, where first flights should lie, how
+ * the centre of gravity travels. A full bar is a limit, an outlined one a guideline, a warm one what happens; an end drawn
+ * to a point is open.
  */
 public final class BalancePicture {
   private static final double WIDTH = 185.0;
@@ -19,13 +25,20 @@ public final class BalancePicture {
   private static final double BAND = 5.5;
   private static final Lettering LABEL = Lettering.start(Lettering.NOTE).heavy().in(Pen.WARM).onto("#ffffff");
 
-  private final Svg svg = new Svg(WIDTH, HEIGHT, "Balance along the mean aerodynamic chord");
+  private static final double ROW = 10.0;
+  private static final double BAR = 3.0;
+  private static final double POINT = 3.0;
+  private static final double FOOT = 2.0;
+
+  private final Svg svg;
   private final double start;
   private final double chord;
   private final NamedUnit<Length> unit;
   private final Axis axis;
 
-  private BalancePicture(double start, double chord, NamedUnit<Length> unit, Axis axis) {
+  private BalancePicture(double start, double chord, NamedUnit<Length> unit, Axis axis, int rows) {
+    double height = HEIGHT + (rows == 0 ? 0.0 : rows * ROW + FOOT);
+    this.svg = new Svg(WIDTH, height, "Balance along the mean aerodynamic chord");
     this.start = start;
     this.chord = chord;
     this.unit = unit;
@@ -50,17 +63,111 @@ public final class BalancePicture {
       Length neutralPoint,
       Interval allowed,
       NamedUnit<Length> unit) {
+    return draw(chordStart, chord, centreOfGravity, neutralPoint, allowed, List.of(), unit);
+  }
+
+  /** What a bar stands for. */
+  public enum Kind {
+    /** What must not be passed. */
+    LIMIT,
+    /** What is advised. */
+    GUIDELINE,
+    /** What happens, such as the travel of the centre of gravity. */
+    TRAVEL
+  }
+
+  /**
+   * A range in a row of its own.
+   *
+   * @param label what it is; its ends are written behind it
+   * @param places stations aft of the nose tip [m]; may be open
+   * @param kind what it stands for
+   */
+  public record Bar(String label, Interval places, Kind kind) {}
+
+  /**
+   * Draws the balance with more ranges below it.
+   *
+   * @param chordStart leading edge of the mean aerodynamic chord, aft of the nose tip
+   * @param chord mean aerodynamic chord
+   * @param centreOfGravity centre of gravity, aft of the nose tip
+   * @param neutralPoint stick-fixed neutral point, aft of the nose tip
+   * @param allowed allowed centres of gravity [m] aft of the nose tip
+   * @param bars more ranges, from the top
+   * @param unit unit of the figures
+   * @return the picture
+   */
+  public static Svg draw(
+      Length chordStart,
+      Length chord,
+      Length centreOfGravity,
+      Length neutralPoint,
+      Interval allowed,
+      List<Bar> bars,
+      NamedUnit<Length> unit) {
     double start = chordStart.si();
     double cg = centreOfGravity.si();
     double np = neutralPoint.si();
-    Axis axis = axis(allowed, start, start + chord.si(), cg, np);
-    BalancePicture picture = new BalancePicture(start, chord.si(), unit, axis);
-    picture.svg.rectangle(0, 0, WIDTH, HEIGHT, Pen.fill("#ffffff"));
+    double[] stations = DoubleStream.concat(DoubleStream.of(start, start + chord.si(), cg, np), ends(bars)).toArray();
+    Axis axis = axis(allowed, stations);
+    BalancePicture picture = new BalancePicture(start, chord.si(), unit, axis, bars.size());
+    picture.svg.rectangle(0, 0, WIDTH, picture.svg.height(), Pen.fill("#ffffff"));
     picture.svg.text(MARGIN, 8.5, "balance along the mean aerodynamic chord", Lettering.start(Lettering.TITLE).heavy());
     picture.band(allowed);
     picture.chordLine();
+    picture.rows(bars, cg, np);
     picture.marks(cg, np);
     return picture.svg;
+  }
+
+  private static DoubleStream ends(List<Bar> bars) {
+    return bars.stream()
+        .filter(bar -> !bar.places().isEmpty())
+        .flatMapToDouble(bar -> DoubleStream.of(bar.places().lower(), bar.places().upper()))
+        .filter(Double::isFinite);
+  }
+
+  /** The bars, crossed by the places of centre of gravity and neutral point. */
+  private void rows(List<Bar> bars, double cg, double np) {
+    if (bars.isEmpty()) {
+      return;
+    }
+    for (double x : new double[] {cg, np}) {
+      double end = HEIGHT + bars.size() * ROW;
+      svg.line(axis.at(x), HEIGHT, axis.at(x), end, Pen.stroke(Pen.WARM, 0.2).dashed("1 1"));
+    }
+    for (int i = 0; i < bars.size(); i++) {
+      row(bars.get(i), HEIGHT + i * ROW);
+    }
+  }
+
+  private void row(Bar bar, double top) {
+    Lettering lettering = Lettering.start(Lettering.SMALL).in(bar.kind() == Kind.TRAVEL ? Pen.WARM : Pen.INK).onto("#ffffff");
+    String ends = bar.places().isEmpty() ? "nowhere" : bar.places().format(unit);
+    svg.text(MARGIN, top + 3.4, TextWidth.cut(bar.label() + ": " + ends, WIDTH - 2.0 * MARGIN, lettering), lettering);
+    if (bar.places().isEmpty()) {
+      return;
+    }
+    double from = axis.clamped(bar.places().lower());
+    double to = Math.max(axis.clamped(bar.places().upper()), from + 0.6);
+    double middle = top + 6.8;
+    boolean open = to - from > 2.0 * POINT;
+    double left = open && !Double.isFinite(bar.places().lower()) ? POINT : 0.0;
+    double right = open && !Double.isFinite(bar.places().upper()) ? POINT : 0.0;
+    double upper = middle - 0.5 * BAR;
+    double lower = middle + 0.5 * BAR;
+    svg.polygon(
+        new double[] {from, from + left, to - right, to, to - right, from + left},
+        new double[] {left > 0.0 ? middle : lower, upper, upper, right > 0.0 ? middle : upper, lower, lower},
+        pen(bar.kind()));
+  }
+
+  private static Pen pen(Kind kind) {
+    return switch (kind) {
+      case LIMIT -> Pen.fill(Pen.ACCENT);
+      case GUIDELINE -> new Pen(Pen.ACCENT, 0.35, Pen.ACCENT_TINT, "");
+      case TRAVEL -> Pen.fill(Pen.WARM);
+    };
   }
 
   private static Axis axis(Interval allowed, double... stations) {

@@ -1,33 +1,49 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.drawing;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /**
- * Curves over two axes with marked points. Values are given in the units that the axis labels name.
+ * Curves over two axes with marked points and tinted bands. Values are given in the units that the axis labels name.
  *
  * @param title what is shown
  * @param xLabel label of the horizontal axis, with its unit
  * @param yLabel label of the vertical axis, with its unit
  * @param curves the curves, drawn in this order
  * @param points the marked points
+ * @param bands tinted bands behind the curves
  */
-public record CurvePicture(String title, String xLabel, String yLabel, List<Curve> curves, List<Point> points) {
+public record CurvePicture(
+    String title, String xLabel, String yLabel, List<Curve> curves, List<Point> points, List<Band> bands) {
   private static final double WIDTH = 170.0;
   private static final double HEIGHT = 112.0;
+  private static final double MARGIN = 6.0;
   private static final double RIGHT = WIDTH - 8.0;
   private static final double TOP = 15.0;
   private static final double BOTTOM = HEIGHT - 17.0;
+  private static final int FIGURES = 6;
 
   /** Keeps its own lists and refuses an empty picture. */
   public CurvePicture {
     curves = List.copyOf(curves);
     points = List.copyOf(points);
+    bands = List.copyOf(bands);
     if (curves.isEmpty()) {
       throw new IllegalArgumentException("a picture needs at least one curve, got none");
     }
+  }
+
+  /**
+   * Curves and points without bands.
+   *
+   * @param title what is shown
+   * @param xLabel label of the horizontal axis, with its unit
+   * @param yLabel label of the vertical axis, with its unit
+   * @param curves the curves, drawn in this order
+   * @param points the marked points
+   */
+  public CurvePicture(String title, String xLabel, String yLabel, List<Curve> curves, List<Point> points) {
+    this(title, xLabel, yLabel, curves, points, List.of());
   }
 
   /**
@@ -59,6 +75,32 @@ public record CurvePicture(String title, String xLabel, String yLabel, List<Curv
    */
   public record Point(String label, double x, double y) {}
 
+  /**
+   * What lies between two curves, tinted.
+   *
+   * @param label what stands in it; may be empty
+   * @param x abscissae
+   * @param lower lower ordinates, as many
+   * @param upper upper ordinates, as many
+   */
+  public record Band(String label, List<Double> x, List<Double> lower, List<Double> upper) {
+    /** Keeps its own lists and refuses what cannot be drawn. */
+    public Band {
+      x = List.copyOf(x);
+      lower = List.copyOf(lower);
+      upper = List.copyOf(upper);
+      if (x.size() != lower.size() || x.size() != upper.size() || x.size() < 2) {
+        throw new IllegalArgumentException(
+            "a band needs as many lower and upper values as x, at least two, got "
+                + x.size()
+                + ", "
+                + lower.size()
+                + " and "
+                + upper.size());
+      }
+    }
+  }
+
   /** How a curve looks. */
   public enum Style {
     /** What the picture is about. */
@@ -66,7 +108,9 @@ public record CurvePicture(String title, String xLabel, String yLabel, List<Curv
     /** One end of a band. */
     EDGE,
     /** Another case, for comparison. */
-    OTHER
+    OTHER,
+    /** What must not be passed. */
+    LIMIT
   }
 
   /**
@@ -75,72 +119,20 @@ public record CurvePicture(String title, String xLabel, String yLabel, List<Curv
    * @return the picture
    */
   public Svg draw() {
-    Axis vertical = axis(false, BOTTOM, TOP);
-    double left = ChartFrame.left(vertical);
-    Axis horizontal = axis(true, left, RIGHT);
+    Axis vertical = Plot.axis(Plot.values(false, curves, points, bands), points.isEmpty() ? 0.06 : 0.16, BOTTOM, TOP);
+    double left = Plot.left(MARGIN, vertical, FIGURES);
+    Axis horizontal = Plot.axis(Plot.values(true, curves, points, bands), 0.06, left, RIGHT);
     Svg svg = new Svg(WIDTH, HEIGHT, title);
     svg.rectangle(0, 0, WIDTH, HEIGHT, Pen.fill("#ffffff"));
-    new ChartFrame(title, xLabel, yLabel, horizontal, vertical).draw(svg);
-    Sketch sketch = new Sketch();
-    curves.forEach(curve -> curve(sketch, horizontal, vertical, curve));
-    labels(sketch, horizontal, vertical, new Box(left + 1.0, TOP, RIGHT + 4.0, BOTTOM - 0.5));
-    sketch.onto(svg, 0.0, 0.0);
+    Lettering large = Lettering.start(Lettering.TITLE).heavy();
+    svg.text(MARGIN, 8.5, TextWidth.cut(title, WIDTH - 2.0 * MARGIN, large), large);
+    Plot plot = new Plot(svg, horizontal, vertical);
+    bands.forEach(plot::band);
+    plot.grid(FIGURES, true);
+    plot.names(xLabel, HEIGHT - 5.5, yLabel, MARGIN + 2.5);
+    curves.forEach(plot::curve);
+    plot.labels(points, curves, bands, new Box(left + 1.0, TOP, RIGHT + 4.0, BOTTOM - 0.5));
+    plot.finish();
     return svg;
-  }
-
-  private static void curve(Sketch sketch, Axis horizontal, Axis vertical, Curve curve) {
-    double[] px = new double[curve.x().size()];
-    double[] py = new double[px.length];
-    for (int i = 0; i < px.length; i++) {
-      px[i] = horizontal.at(curve.x().get(i));
-      py[i] = vertical.at(curve.y().get(i));
-    }
-    sketch.polyline(px, py, pen(curve.style()));
-  }
-
-  /** Points first, for they cannot be anywhere else; then the curves, at their ends. */
-  private void labels(Sketch sketch, Axis horizontal, Axis vertical, Box room) {
-    for (Point point : points) {
-      double x = horizontal.at(point.x());
-      double y = vertical.at(point.y());
-      sketch.circle(x, y, 1.1, new Pen(Pen.WARM, 0.4, "#ffffff", ""));
-      sketch.reserve(new Box(x - 1.3, y - 1.3, x + 1.3, y + 1.3));
-    }
-    LabelPlacer placer = new LabelPlacer(sketch, room);
-    points.forEach(point -> placer.expect(horizontal.at(point.x()), vertical.at(point.y())));
-    Lettering pointLabel = Lettering.start(Lettering.NOTE).in(Pen.WARM).heavy().onto("#ffffff");
-    // From the right, so that leaders pass the labels of their neighbours on the left.
-    for (Point point : points.stream().sorted(Comparator.comparingDouble(Point::x).reversed()).toList()) {
-      placer.place(horizontal.at(point.x()), vertical.at(point.y()), point.label(), pointLabel);
-    }
-    for (Curve curve : curves) {
-      if (!curve.label().isEmpty()) {
-        int last = curve.x().size() - 1;
-        Lettering lettering = Lettering.start(Lettering.SMALL).in(pen(curve.style()).stroke()).onto("#ffffff");
-        if (curve.style() == Style.OTHER) {
-          lettering = lettering.in(Pen.QUIET);
-        }
-        placer.place(horizontal.at(curve.x().get(last)), vertical.at(curve.y().get(last)), curve.label(), lettering);
-      }
-    }
-  }
-
-  private Axis axis(boolean horizontal, double start, double end) {
-    List<Double> values = new ArrayList<>();
-    curves.forEach(c -> values.addAll(horizontal ? c.x() : c.y()));
-    points.forEach(p -> values.add(horizontal ? p.x() : p.y()));
-    double low = values.stream().mapToDouble(Double::doubleValue).min().orElse(0.0);
-    double high = values.stream().mapToDouble(Double::doubleValue).max().orElse(1.0);
-    double share = horizontal || points.isEmpty() ? 0.06 : 0.16;
-    double room = high > low ? share * (high - low) : Math.max(1e-9, 0.1 * Math.abs(high));
-    return new Axis(low - room, high + room, start, end);
-  }
-
-  private static Pen pen(Style style) {
-    return switch (style) {
-      case MAIN -> Pen.stroke(Pen.ACCENT, 0.6);
-      case EDGE -> Pen.stroke(Pen.ACCENT, 0.3).dashed("1.6 1.2");
-      case OTHER -> Pen.stroke(Pen.SHADOW, 0.45);
-    };
   }
 }

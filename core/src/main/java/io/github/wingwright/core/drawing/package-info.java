@@ -20,9 +20,13 @@
  * <tr><td>{@link io.github.wingwright.core.drawing.ContentsPicture}</td>
  *     <td>a body with its battery and camera, the sight over its nose, the ground as it rotates</td></tr>
  * <tr><td>{@link io.github.wingwright.core.drawing.BalancePicture}</td>
- *     <td>centre of gravity at 85 mm, neutral point at 87 mm, and what is allowed</td></tr>
+ *     <td>centre of gravity at 85 mm, neutral point at 87 mm, what is allowed, and who sets each limit</td></tr>
  * <tr><td>{@link io.github.wingwright.core.drawing.CurvePicture}</td>
- *     <td>curves over two axes with marked points, such as a glide polar</td></tr>
+ *     <td>curves over two axes with marked points and bands, such as a glide polar</td></tr>
+ * <tr><td>{@link io.github.wingwright.core.drawing.StripPicture}</td>
+ *     <td>several quantities over one axis, such as speed, angle and load factor after a gust</td></tr>
+ * <tr><td>{@link io.github.wingwright.core.drawing.RootPicture}</td>
+ *     <td>a map of roots with the motions named: Dutch roll at −0.7 ± 8.5 i</td></tr>
  * <tr><td>{@link io.github.wingwright.core.drawing.Svg}, {@link io.github.wingwright.core.drawing.Pen},
  *     {@link io.github.wingwright.core.drawing.Lettering}</td>
  *     <td>what all of them are drawn with, for pictures of your own</td></tr>

@@ -61,6 +61,18 @@ class CurvePictureTest {
   }
 
   @Test
+  void aBandBehindTheCurvesIsNamed() throws Exception {
+    List<Double> x = List.of(4.0, 8.0, 12.0);
+    CurvePicture.Band band = new CurvePicture.Band("likely", x, List.of(-1.5, -2.0, -5.0), List.of(-0.5, -1.0, -4.0));
+    CurvePicture picture =
+        new CurvePicture("t", "x", "y", List.of(curve("stall", 1.0, CurvePicture.Style.LIMIT)), List.of(), List.of(band));
+    assertThat(PictureChecks.isLegible(picture.draw(), "band").words()).contains("likely", "stall");
+    assertThatThrownBy(() -> new CurvePicture.Band("b", x, List.of(1.0), List.of(2.0, 3.0, 4.0)))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessage("a band needs as many lower and upper values as x, at least two, got 3, 1 and 3");
+  }
+
+  @Test
   void aPictureWithoutCurvesOrWithARaggedOneIsRefused() {
     assertThatThrownBy(() -> new CurvePicture("t", "x", "y", List.of(), List.of()))
         .isInstanceOf(IllegalArgumentException.class)

@@ -3,11 +3,8 @@ package io.github.wingwright.examples.designer;
 
 import io.github.wingwright.core.aerodynamics.DragBreakdown;
 import io.github.wingwright.core.basis.Decision;
-import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Price;
 import io.github.wingwright.core.basis.Sized;
-import io.github.wingwright.core.basis.Step;
-import io.github.wingwright.core.drawing.BalancePicture;
 import io.github.wingwright.core.drawing.CurvePicture;
 import io.github.wingwright.core.drawing.RangePicture;
 import io.github.wingwright.core.drawing.SectionPicture;
@@ -54,7 +51,13 @@ final class DesignReport {
     chapters.add(section());
     chapters.add(new SectionChapter(design).chapter());
     chapters.add(masses());
-    chapters.add(balance());
+    chapters.add(new BalanceChapter(design, units).chapter());
+    chapters.add(new DownwashChapter(design).chapter());
+    chapters.add(new FiniteWingChapter(design).chapter());
+    chapters.add(new TrimChapter(design, units).chapter());
+    chapters.add(new LateralChapter(design).chapter());
+    chapters.add(new ModesChapter(design, units).chapter());
+    chapters.add(new ResponseChapter(design, units).chapter());
     chapters.add(drag());
     chapters.add(glide());
     chapters.add(Chapter.of("Findings", new Block.Findings(design.findings())));
@@ -187,33 +190,6 @@ final class DesignReport {
             design.aircraft().centreOfGravity().x().format(units.length(), 3)));
     return Chapter.of(
         "Mass statement", new Block.Table(List.of("part", "likely mass", "may be", "behind the nose"), rows));
-  }
-
-  private Chapter balance() {
-    Wing wing = design.aircraft().airframe().wing();
-    Length chord = wing.planform().meanAerodynamicChord();
-    Interval margins = design.brief().aircraftClass().staticMargin().range();
-    double np = design.number("neutral_point.x_m").value();
-    Interval allowed = Interval.between(np - margins.upper() * chord.si(), np - margins.lower() * chord.si());
-    Svg picture =
-        BalancePicture.draw(
-            wing.meanAerodynamicChordX(),
-            chord,
-            Length.metres(design.number("centre_of_gravity.x_m").value()),
-            Length.metres(np),
-            allowed,
-            units.length());
-    List<List<String>> rows = new ArrayList<>();
-    for (Step part : design.neutralPoint().contributions()) {
-      rows.add(List.of(part.name(), NamedUnit.NUMBER.format(100.0 * part.value(), 3) + " % of c̄"));
-    }
-    rows.add(
-        List.of("neutral point", NamedUnit.NUMBER.format(100.0 * design.neutralPoint().fraction(), 3) + " % of c̄"));
-    return Chapter.of(
-        "Balance, stability, trim",
-        new Block.Picture(picture.element(), "The tinted part is the range of centres of gravity for a static margin of " + margins + "."),
-        new Block.Table(List.of("what moves the neutral point", "by"), rows),
-        new Block.Points(List.of(design.trim().toString(), design.lateral().toString())));
   }
 
   private Chapter drag() {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.stability.design;
 
+import io.github.wingwright.core.aerodynamics.AircraftDrag;
 import io.github.wingwright.core.aerodynamics.DragBreakdown;
 import io.github.wingwright.core.aircraft.Aircraft;
 import io.github.wingwright.core.basis.Finding;
@@ -11,11 +12,15 @@ import io.github.wingwright.core.geometry.Fuselage;
 import io.github.wingwright.core.geometry.Wing;
 import io.github.wingwright.core.performance.GlidePerformance;
 import io.github.wingwright.core.performance.ThrowCheck;
+import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.stability.CentreOfGravityRange;
 import io.github.wingwright.stability.LateralStability;
 import io.github.wingwright.stability.NeutralPoint;
 import io.github.wingwright.stability.PitchModel;
 import io.github.wingwright.stability.StaticMargin;
 import io.github.wingwright.stability.Trim;
+import io.github.wingwright.stability.TrimmedPolar;
+import io.github.wingwright.stability.lattice.FactoredLattice;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -44,6 +49,10 @@ public final class Design {
   private final DragBreakdown drag;
   private final Map<String, Step> numbers;
   private final List<Finding> findings;
+  private final Lazy<FlightModes> modes = new Lazy<>(this::reckonModes);
+  private final Lazy<FiniteWing> finiteWing = new Lazy<>(this::reckonFiniteWing);
+  private final Lazy<TrimmedPolar> trimmedPolar = new Lazy<>(this::reckonTrimmedPolar);
+  private final Lazy<FactoredLattice> lattice = new Lazy<>(this::factoredLattice);
 
   Design(
       DesignBrief brief,
@@ -235,6 +244,78 @@ public final class Design {
    */
   public List<Finding> findings() {
     return findings;
+  }
+
+  /**
+   * How it moves after a disturbance, in the glide that it is trimmed for. Reckoned when it is first asked for.
+   *
+   * @return the natural motions; in the shell a table
+   */
+  public FlightModes modes() {
+    return modes.get();
+  }
+
+  /**
+   * The finite wing by handbook, lifting line and lattice, and where it stalls first. Reckoned when it is first asked for.
+   *
+   * @return the wing; in the shell a table
+   */
+  public FiniteWing finiteWing() {
+    return finiteWing.get();
+  }
+
+  /**
+   * The glide with the tail holding the trim at every lift coefficient. Reckoned when it is first asked for.
+   *
+   * @return the trimmed polar
+   */
+  public TrimmedPolar trimmedPolar() {
+    return trimmedPolar.get();
+  }
+
+  /**
+   * Wing, tailplane and fin as a vortex lattice about the centre of gravity, the tailplane set for trim. Factored when it
+   * is first asked for.
+   *
+   * @return the lattice, ready for any condition
+   */
+  public FactoredLattice lattice() {
+    return lattice.get();
+  }
+
+  /**
+   * Where the centre of gravity may lie: aft by a least static margin, forward by trim at the usable lift.
+   *
+   * @param leastMargin least static margin, fraction of c̄
+   * @return the range with who sets each end
+   */
+  public CentreOfGravityRange centreOfGravityRange(double leastMargin) {
+    double tailLift = brief.tailPolar().likelyUsableLift(tailReynolds());
+    return CentreOfGravityRange.of(pitchModel, leastMargin, glide.usableLift(), tailLift);
+  }
+
+  private double tailReynolds() {
+    AircraftDrag law = glide.drag();
+    double wing = law.reynolds(glide.stallSpeed().si(), glide.air().kinematicViscosity().si());
+    Length chord = aircraft.airframe().wing().planform().meanAerodynamicChord();
+    return wing * aircraft.airframe().tails().get(0).planform().meanAerodynamicChord().dividedBy(chord);
+  }
+
+  private FlightModes reckonModes() {
+    return FlightModes.of(pitchModel, aircraft, glide, brief.tailPolar(), trim.liftCoefficient());
+  }
+
+  private FiniteWing reckonFiniteWing() {
+    double reynolds = glide.drag().reynolds(glide.stallSpeed().si(), glide.air().kinematicViscosity().si());
+    return FiniteWing.of(aircraft.airframe().wing(), brief.wingPolar(), reynolds);
+  }
+
+  private TrimmedPolar reckonTrimmedPolar() {
+    return TrimmedPolar.of(pitchModel, aircraft.centreOfGravity().x(), glide.drag(), aircraft.mass(), glide.air());
+  }
+
+  private FactoredLattice factoredLattice() {
+    return AirframeLattice.of(aircraft, trim.tailIncidence()).factor();
   }
 
   @Override

@@ -12,6 +12,7 @@ import io.github.wingwright.core.geometry.Planform;
 import io.github.wingwright.core.geometry.Tail;
 import io.github.wingwright.core.geometry.Wing;
 import io.github.wingwright.core.mass.Ballast;
+import io.github.wingwright.core.mass.Inertia;
 import io.github.wingwright.core.mass.MassItem;
 import io.github.wingwright.core.mass.MassStatement;
 import io.github.wingwright.core.quantity.Length;
@@ -21,6 +22,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.DoubleFunction;
 
 /** The masses of the parts as they are made, the ballast, and the balance of all. */
 final class PartMasses {
@@ -51,10 +53,10 @@ final class PartMasses {
     Step p = Step.given("outline of the section over its chord", "p", wing.section().perimeter(), SECTION);
     Step wingVolume = numbers.trace(Step.of(DesignFormulas.WING_VOLUME, k, numbers.step("S"), numbers.step("c̄")));
     Step wingSurface = numbers.trace(Step.of(DesignFormulas.WING_SURFACE, p, numbers.step("S")));
-    add(items, steps, "wing", numbers.trace(brief.wingShell().massStep(wingSurface, wingVolume)), wingCentre(wing));
+    add(items, steps, "wing", numbers.trace(brief.wingShell().massStep(wingSurface, wingVolume)), wingCentre(wing), m -> PartInertia.surface(wing.planform(), m));
     Step bodyMass = brief.bodyShell().massStep(numbers.at("fuselage.wetted_area_m2"), numbers.at("fuselage.volume_m3"));
     double bodyX = body.shape().surfaceCentroid(body.length().si(), body.diameter().si());
-    add(items, steps, "fuselage", numbers.trace(bodyMass), Placement.at(Length.metres(bodyX), Length.ZERO));
+    add(items, steps, "fuselage", numbers.trace(bodyMass), Placement.at(Length.metres(bodyX), Length.ZERO), m -> PartInertia.shell(body, m));
     plate(items, steps, airframe.tails().get(0), "horizontal_tail");
     plate(items, steps, airframe.tails().get(1), "vertical_tail");
     for (MassItem item : brief.carried()) {
@@ -78,9 +80,16 @@ final class PartMasses {
     return Placement.at(x, wing.placement().z().plus(p.meanAerodynamicChordZ()));
   }
 
-  private void add(List<MassItem> items, Map<String, Step> steps, String name, Step mass, Placement place) {
+  private void add(
+      List<MassItem> items,
+      Map<String, Step> steps,
+      String name,
+      Step mass,
+      Placement place,
+      DoubleFunction<Inertia> own) {
     items.add(
         MassItem.of(name, massBand(mass.value()), place)
+            .withOwnInertia(own.apply(mass.value()))
             .withSource(brief.material().source()));
     steps.put(name, mass);
   }
@@ -101,7 +110,7 @@ final class PartMasses {
     Planform p = tail.planform();
     Length x = tail.meanAerodynamicChordX().plus(p.meanAerodynamicChord().times(0.5));
     Length z = tail.role() == Tail.Role.VERTICAL ? tail.placement().z().plus(p.meanAerodynamicChordY()) : tail.placement().z();
-    add(items, steps, tail.role().words(), mass, Placement.at(x, z));
+    add(items, steps, tail.role().words(), mass, Placement.at(x, z), m -> PartInertia.surface(p, m));
   }
 
   private void ballast(List<MassItem> items, Map<String, Step> steps, Fuselage body) {

@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.examples.designer;
+
+import io.github.wingwright.core.basis.Band;
+import io.github.wingwright.core.basis.Step;
+import io.github.wingwright.core.basis.Workings;
+import io.github.wingwright.core.quantity.NamedUnit;
+import io.github.wingwright.core.report.Block;
+import io.github.wingwright.core.report.Chapter;
+import io.github.wingwright.stability.Downwash;
+import io.github.wingwright.stability.DownwashMethod;
+import io.github.wingwright.stability.design.Design;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The downwash at the tail by every method, and what each makes of the static margin. */
+final class DownwashChapter {
+  private final Design design;
+
+  DownwashChapter(Design design) {
+    this.design = design;
+  }
+
+  Chapter chapter() {
+    Downwash downwash = design.pitchModel().downwash();
+    double cg = design.aircraft().centreOfGravityOnMeanChord();
+    List<List<String>> rows = new ArrayList<>();
+    List<Step> steps = new ArrayList<>();
+    for (DownwashMethod method : DownwashMethod.values()) {
+      double np = design.pitchModel().withDownwash(method).neutralPoint().fraction();
+      rows.add(
+          List.of(
+              method.words() + (method == downwash.method() ? ", reckoned with" : ""),
+              number(downwash.gradient(method), 3),
+              number(100.0 * np, 3) + " %",
+              number(100.0 * (np - cg), 2) + " %",
+              downwash.holds(method) ? "holds" : "outside its range",
+              method.validity()));
+      steps.add(downwash.step(method));
+    }
+    Band band = downwash.band();
+    return Chapter.of(
+        "Downwash at the tail",
+        new Block.Paragraph(
+            "Behind the wing the air goes down, and more so at a larger angle of attack: of each degree the tail feels only 1 − ε_α."
+                + " The methods that hold here range from "
+                + number(band.low(), 2)
+                + " to "
+                + number(band.high(), 2)
+                + "."),
+        new Block.Table(List.of("method", "ε_α", "neutral point", "static margin", "here", "stated for"), rows),
+        new Block.Paragraph(meaning(band)),
+        new Block.Findings(downwash.findings()),
+        new Block.Steps(Workings.of(steps)));
+  }
+
+  private static String meaning(Band band) {
+    boolean high = band.likely() > 0.5 * (band.low() + band.high());
+    return high
+        ? "The method that is reckoned with stands in the upper half: it leaves the tail less than most, so that the true margin is"
+            + " more likely larger than smaller."
+        : "The method that is reckoned with stands in the lower half: others leave the tail less, so keep some margin in hand.";
+  }
+
+  private static String number(double value, int digits) {
+    return NamedUnit.NUMBER.format(value, digits);
+  }
+}

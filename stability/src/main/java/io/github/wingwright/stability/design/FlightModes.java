@@ -1,0 +1,420 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.stability.design;
+
+import io.github.wingwright.core.aerodynamics.AircraftDrag;
+import io.github.wingwright.core.aerodynamics.SectionPolar;
+import io.github.wingwright.core.aircraft.Aircraft;
+import io.github.wingwright.core.atmosphere.AirState;
+import io.github.wingwright.core.basis.Finding;
+import io.github.wingwright.core.basis.Workings;
+import io.github.wingwright.core.geometry.Planform;
+import io.github.wingwright.core.performance.GlidePerformance;
+import io.github.wingwright.core.quantity.Angle;
+import io.github.wingwright.core.quantity.Speed;
+import io.github.wingwright.core.quantity.Time;
+import io.github.wingwright.stability.PitchModel;
+import io.github.wingwright.stability.Trim;
+import io.github.wingwright.stability.TrimmedPolar;
+import io.github.wingwright.stability.derivatives.LateralContribution;
+import io.github.wingwright.stability.derivatives.LateralGuidelines;
+import io.github.wingwright.stability.derivatives.LatticeDerivatives;
+import io.github.wingwright.stability.dynamics.BodyInertia;
+import io.github.wingwright.stability.dynamics.FlyingQualities;
+import io.github.wingwright.stability.dynamics.LateralDerivatives;
+import io.github.wingwright.stability.dynamics.LateralForces;
+import io.github.wingwright.stability.dynamics.LongitudinalDerivatives;
+import io.github.wingwright.stability.dynamics.LongitudinalForces;
+import io.github.wingwright.stability.dynamics.Mode;
+import io.github.wingwright.stability.dynamics.ModeApproximations;
+import io.github.wingwright.stability.dynamics.ModeKind;
+import io.github.wingwright.stability.dynamics.Modes;
+import io.github.wingwright.stability.dynamics.StateMatrix;
+import io.github.wingwright.stability.dynamics.SteadyFlight;
+import io.github.wingwright.stability.dynamics.TimeResponse;
+import io.github.wingwright.stability.dynamics.WingApparentMass;
+import io.github.wingwright.stability.lattice.FactoredLattice;
+import io.github.wingwright.stability.lattice.LatticeCondition;
+import io.github.wingwright.stability.lattice.LatticeSolution;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.StringJoiner;
+
+/**
+ * How an aircraft in a trimmed glide moves after a disturbance: derivatives by the handbook, the natural motions with the
+ * air that the wing carries along and without, the classical approximations beside them, and the motion itself.
+ *
+ * <p>Lift and moment slopes are those of the {@link PitchModel}, so the motions belong to the neutral point that the
+ * balance was made for. Drag changes with the angle of attack and, at the Reynolds numbers of models, with the speed.
+ *
+ * <pre>{@code
+ * design.modes()                                   // a table, in the shell
+ * design.modes().gust(metresPerSecond(0.5), seconds(6))
+ * }</pre>
+ */
+public final class FlightModes {
+  private final TrimmedPolar.Point point;
+  private final SteadyFlight flight;
+  private final BodyInertia body;
+  private final WingApparentMass air;
+  private final LongitudinalTerms along;
+  private final LateralTerms across;
+  private final LongitudinalForces forces;
+  private final StateMatrix longitudinal;
+  private final StateMatrix lateral;
+  private final List<Row> rows;
+  private final List<Finding> findings;
+  private final Workings workings;
+
+  private FlightModes(
+      PitchModel model, Aircraft aircraft, GlidePerformance glide, SectionPolar finSection, double liftCoefficient) {
+    AircraftDrag drag = glide.drag();
+    AirState state = glide.air();
+    double viscosity = state.kinematicViscosity().si();
+    Planform wing = aircraft.airframe().wing().planform();
+    Trim trim = model.trim(aircraft.centreOfGravity().x(), liftCoefficient);
+    point = TrimmedPolar.of(model, aircraft.centreOfGravity().x(), drag, aircraft.mass(), state).at(liftCoefficient);
+    flight =
+        SteadyFlight.of(
+            point.speed(), state.density(), point.angle().negated(), wing.area(), wing.meanAerodynamicChord(), wing.span());
+    body = BodyInertia.of(aircraft.mass(), aircraft.inertia(), trim.angleOfAttack());
+    air = WingApparentMass.of(state.density(), aircraft.airframe().wing(), aircraft.centreOfGravity().x());
+    along = new LongitudinalTerms(model, aircraft, drag, point, viscosity);
+    double reynolds = drag.reynolds(point.speed().si(), viscosity);
+    double finReynolds =
+        aircraft
+            .airframe()
+            .verticalTail()
+            .map(fin -> reynolds * fin.planform().meanAerodynamicChord().dividedBy(wing.meanAerodynamicChord()))
+            .orElse(reynolds);
+    double wingLift = trim.wingLiftCoefficient();
+    across =
+        new LateralTerms(
+            aircraft,
+            model.slopes().wing(),
+            drag.section().likelyLiftSlope(reynolds),
+            finSection.likelyLiftSlope(finReynolds),
+            wingLift,
+            drag.section().likelyProfileDrag(wingLift, reynolds));
+    LongitudinalForces bare = LongitudinalForces.of(flight, body.mass(), along.derivatives);
+    LateralForces sideways = LateralForces.of(flight, across.result.total());
+    BodyInertia heavier = air.addedTo(body);
+    forces = bare.with(air);
+    longitudinal = forces.stateMatrix(flight, heavier);
+    lateral = sideways.stateMatrix(flight, heavier);
+    List<Mode> without = new ArrayList<>(bare.stateMatrix(flight, body).modes().all());
+    without.addAll(sideways.stateMatrix(flight, body).modes().all());
+    Modes first = longitudinal.modes();
+    Modes second = lateral.modes();
+    List<Row> all = new ArrayList<>();
+    first.all().forEach(m -> all.add(row(m, approximation(m.kind()), without)));
+    second.all().forEach(m -> all.add(row(m, approximation(m.kind()), without)));
+    rows = List.copyOf(all);
+    boolean small = model.aircraftClass().isModel();
+    FlyingQualities qualities = small ? FlyingQualities.freeFlightModel() : FlyingQualities.lightAeroplane();
+    LateralGuidelines guidelines = small ? LateralGuidelines.handLaunchedModel() : LateralGuidelines.lightAeroplane();
+    List<Finding> found = new ArrayList<>(qualities.check(first));
+    found.addAll(qualities.check(second));
+    found.addAll(guidelines.check(across.result.total()));
+    found.addAll(across.result.findings());
+    findings = Finding.inOrderOfWeight(found);
+    workings = Workings.of(new ModeSteps(this, along, across, heavier).steps());
+  }
+
+  /**
+   * The motions of an aircraft in a trimmed glide.
+   *
+   * @param model wing, tail and fuselage, with section data; there must be a horizontal tail
+   * @param aircraft shape and masses; the inertia of its parts counts
+   * @param glide drag, and the air it flies in
+   * @param finSection polar of the fin's section
+   * @param liftCoefficient lift coefficient of the glide, one that can be trimmed
+   * @return the motions
+   * @throws IllegalStateException if there is no horizontal tail, or section data are missing
+   */
+  public static FlightModes of(
+      PitchModel model, Aircraft aircraft, GlidePerformance glide, SectionPolar finSection, double liftCoefficient) {
+    return new FlightModes(model, aircraft, glide, finSection, liftCoefficient);
+  }
+
+  /**
+   * One motion.
+   *
+   * @param mode the motion, with the air that the wing carries along
+   * @param approximation what the classical short formula gives, where there is one
+   * @param withoutApparentMass the same motion without that air, where it is of the same kind
+   */
+  public record Row(Mode mode, Optional<Mode> approximation, Optional<Mode> withoutApparentMass) {
+    @Override
+    public String toString() {
+      return mode.toString();
+    }
+  }
+
+  private static Row row(Mode mode, Optional<Mode> approximation, List<Mode> without) {
+    return new Row(
+        mode,
+        approximation,
+        without.stream()
+            .filter(m -> m.kind() == mode.kind() && m.isOscillatory() == mode.isOscillatory())
+            .min((a, b) -> Double.compare(Math.abs(a.real() - mode.real()), Math.abs(b.real() - mode.real()))));
+  }
+
+  private Optional<Mode> approximation(ModeKind kind) {
+    double g = flight.gravity();
+    return switch (kind) {
+      case PHUGOID -> Optional.of(ModeApproximations.phugoid(longitudinal, g));
+      case SHORT_PERIOD -> Optional.of(ModeApproximations.shortPeriod(longitudinal));
+      case ROLL -> Optional.of(ModeApproximations.roll(lateral));
+      case SPIRAL -> Optional.of(ModeApproximations.spiral(lateral, g));
+      case DUTCH_ROLL -> Optional.of(ModeApproximations.dutchRoll(lateral));
+      case SHORT_PERIOD_SUBSIDENCE,
+          PITCH_DIVERGENCE,
+          PHUGOID_SUBSIDENCE,
+          SPEED_DIVERGENCE,
+          THIRD_OSCILLATION,
+          YAW_SUBSIDENCE,
+          YAW_DIVERGENCE,
+          ROLL_SPIRAL_OSCILLATION -> Optional.empty();
+    };
+  }
+
+  /**
+   * All motions, those in the plane of symmetry first, each quickest first.
+   *
+   * @return the motions with what stands beside them
+   */
+  public List<Row> rows() {
+    return rows;
+  }
+
+  /**
+   * The motions with the derivatives of a lattice instead of the handbook's: of wing and tails alone, with sections that
+   * lift as in potential flow unless the lattice has their own slope. Drag, mass and the rate of angle of attack stay.
+   *
+   * @param lattice lattice with its moments about the centre of gravity
+   * @return the motions, those in the plane of symmetry first
+   */
+  public List<Mode> by(FactoredLattice lattice) {
+    LatticeSolution flow = lattice.solve(LatticeCondition.at(angle(lattice)));
+    LongitudinalDerivatives hand = along.derivatives;
+    LongitudinalDerivatives d =
+        LatticeDerivatives.longitudinal(
+            flow, point.dragCoefficient() - flow.inducedDragCoefficient(), 0.0, -hand.zAngleRate(), hand.mAngleRate());
+    LongitudinalDerivatives withDrag =
+        new LongitudinalDerivatives(
+            hand.xSpeed(),
+            d.zSpeed(),
+            d.mSpeed(),
+            hand.xAngle(),
+            d.zAngle(),
+            d.mAngle(),
+            d.zPitchRate(),
+            d.mPitchRate(),
+            d.zAngleRate(),
+            d.mAngleRate());
+    BodyInertia heavier = air.addedTo(body);
+    List<Mode> modes =
+        new ArrayList<>(
+            LongitudinalForces.of(flight, body.mass(), withDrag).with(air).stateMatrix(flight, heavier).modes().all());
+    modes.addAll(
+        LateralForces.of(flight, LatticeDerivatives.lateral(flow)).stateMatrix(flight, heavier).modes().all());
+    return List.copyOf(modes);
+  }
+
+  /**
+   * The angle of attack at which a lattice has the lift of this glide.
+   *
+   * @param lattice the lattice
+   * @return α of the axes of the geometry [rad]
+   */
+  public double angle(FactoredLattice lattice) {
+    double zero = lattice.solve(LatticeCondition.at(0.0)).coefficients().lift();
+    return (point.liftCoefficient() - zero) / lattice.liftSlope();
+  }
+
+  /**
+   * The motion of one kind.
+   *
+   * @param kind the kind
+   * @return the motion, if it is there
+   */
+  public Optional<Mode> find(ModeKind kind) {
+    return rows.stream().map(Row::mode).filter(m -> m.kind() == kind).findFirst();
+  }
+
+  /**
+   * The glide that is disturbed.
+   *
+   * @return the point of the trimmed polar
+   */
+  public TrimmedPolar.Point glide() {
+    return point;
+  }
+
+  /**
+   * The same glide as the equations take it.
+   *
+   * @return speed, density, path and reference lengths
+   */
+  public SteadyFlight flight() {
+    return flight;
+  }
+
+  /**
+   * Mass and inertia in stability axes, without the air that is carried along.
+   *
+   * @return mass and inertia
+   */
+  public BodyInertia body() {
+    return body;
+  }
+
+  /**
+   * The air that the wing carries along.
+   *
+   * @return apparent mass and inertia
+   */
+  public WingApparentMass apparentMass() {
+    return air;
+  }
+
+  /**
+   * The longitudinal derivatives.
+   *
+   * @return nondimensional, in stability axes
+   */
+  public LongitudinalDerivatives longitudinalDerivatives() {
+    return along.derivatives;
+  }
+
+  /**
+   * The lateral derivatives.
+   *
+   * @return nondimensional, in stability axes
+   */
+  public LateralDerivatives lateralDerivatives() {
+    return across.result.total();
+  }
+
+  /**
+   * What each part adds to the lateral derivatives.
+   *
+   * @return the parts
+   */
+  public List<LateralContribution> lateralContributions() {
+    return across.result.contributions();
+  }
+
+  /**
+   * The equations of motion in the plane of symmetry.
+   *
+   * @return state matrix of [u, w, q, θ]
+   */
+  public StateMatrix longitudinal() {
+    return longitudinal;
+  }
+
+  /**
+   * The equations of motion across it.
+   *
+   * @return state matrix of [v, p, r, φ]
+   */
+  public StateMatrix lateral() {
+    return lateral;
+  }
+
+  /**
+   * Flight into air that rises all at once.
+   *
+   * @param rising speed of the air, upwards positive
+   * @param duration how long to follow the motion
+   * @return motion against the rising air
+   */
+  public TimeResponse gust(Speed rising, Time duration) {
+    return longitudinal.response(new double[] {0.0, rising.si(), 0.0, 0.0}, duration.si(), STEPS);
+  }
+
+  /**
+   * Flight that begins faster than trim, as after a throw that was too hard.
+   *
+   * @param faster how much faster, slower negative
+   * @param duration how long to follow the motion
+   * @return the motion
+   */
+  public TimeResponse thrownFaster(Speed faster, Time duration) {
+    return longitudinal.response(new double[] {faster.si(), 0.0, 0.0, 0.0}, duration.si(), STEPS);
+  }
+
+  /**
+   * Flight that begins in a bank, as after a throw with a low wing.
+   *
+   * @param bank angle of bank, starboard wing down positive
+   * @param duration how long to follow the motion
+   * @return the motion
+   */
+  public TimeResponse banked(Angle bank, Time duration) {
+    return lateral.response(new double[] {0.0, 0.0, 0.0, bank.si()}, duration.si(), STEPS);
+  }
+
+  private static final int STEPS = 240;
+
+  /**
+   * Lift over weight during a longitudinal motion.
+   *
+   * @param motion a motion of this aircraft in the plane of symmetry
+   * @param i instant, from 0
+   * @return load factor n, 1 in the steady glide
+   */
+  public double loadFactor(TimeResponse motion, int i) {
+    double z = forces.zu() * motion.state(i, 0) + forces.zw() * motion.state(i, 1) + forces.zq() * motion.state(i, 2);
+    return 1.0 - z / (body.mass() * flight.gravity());
+  }
+
+  /**
+   * The workings: derivatives, what they are per mass and inertia, and the approximations from them.
+   *
+   * @return all steps
+   */
+  public Workings workings() {
+    return workings;
+  }
+
+  /**
+   * What a builder should know.
+   *
+   * @return findings against guidelines for such aircraft, heaviest first
+   */
+  public List<Finding> findings() {
+    return findings;
+  }
+
+  /**
+   * A table: a line for each motion.
+   *
+   * @return several lines of text
+   */
+  @Override
+  public String toString() {
+    StringJoiner lines = new StringJoiner("\n");
+    lines.add(String.format(Locale.ROOT, "motions at C_L %.2f, %s:", point.liftCoefficient(), point.speed().format(Speed.METRE_PER_SECOND, 3)));
+    lines.add("  motion                  ω_n, rad/s     ζ  period, s  t_½ or t_2, s");
+    for (Row row : rows) {
+      Mode m = row.mode();
+      lines.add(
+          String.format(
+              Locale.ROOT,
+              "  %-23s %10.3g %5.2f %10s  %s",
+              m.kind().words(),
+              m.naturalFrequency().radiansPerSecond(),
+              m.dampingRatio(),
+              m.period().map(t -> String.format(Locale.ROOT, "%.3g", t.seconds())).orElse("–"),
+              m.timeToHalf()
+                  .map(t -> String.format(Locale.ROOT, "halves in %.3g", t.seconds()))
+                  .or(() -> m.timeToDouble().map(t -> String.format(Locale.ROOT, "doubles in %.3g", t.seconds())))
+                  .orElse("stays")));
+    }
+    return lines.toString();
+  }
+}
