@@ -195,6 +195,20 @@ public interface BodyShape {
   }
 
   /**
+   * The outline of the section at a station, as {@link CrossSection#radial} describes it: y = ½·w·ρ·cos φ and
+   * z = z_c + ½·h·ρ·sin φ.
+   *
+   * @param angle φ [rad], from starboard upwards
+   * @param x distance from the nose [m], 0 to L
+   * @param length length L [m]
+   * @param diameter greatest diameter d [m]
+   * @return ρ, 1 all around for a round or elliptic section
+   */
+  default double sectionRadial(double angle, double x, double length, double diameter) {
+    return 1.0;
+  }
+
+  /**
    * How high the middle of the section lies above the reference line: the camber line of the body.
    *
    * @param x distance from the nose [m], 0 to L

@@ -450,6 +450,12 @@ public final class LoftedBody implements BodyShape, Serializable {
   }
 
   @Override
+  public double sectionRadial(double angle, double at, double length, double diameter) {
+    double place = place(at, length);
+    return radial(part(place), place, angle, width.at(place), height.at(place));
+  }
+
+  @Override
   public double centreHeight(double at, double length, double diameter) {
     return across(diameter) * centre.at(place(at, length));
   }

@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.manufacture;
+
+import io.github.wingwright.core.geometry.BodyShape;
+import io.github.wingwright.core.geometry.Fuselage;
+import java.util.function.DoubleUnaryOperator;
+
+/** The sections of a body, and where lines meet their outline; angles run from starboard upwards. */
+final class BodyFrame {
+  private static final double POINT = 1e-6;
+
+  private final BodyShape shape;
+  private final double length;
+  private final double diameter;
+
+  BodyFrame(Fuselage body) {
+    shape = body.shape();
+    length = body.length().si();
+    diameter = body.diameter().si();
+  }
+
+  double halfWidth(double x) {
+    return 0.5 * shape.width(x, length, diameter);
+  }
+
+  double halfHeight(double x) {
+    return 0.5 * shape.height(x, length, diameter);
+  }
+
+  double centre(double x) {
+    return shape.centreHeight(x, length, diameter);
+  }
+
+  boolean isPoint(double x) {
+    return (x <= 0.0 || x >= length) && halfWidth(x) < POINT;
+  }
+
+  /** The last station with some room around the middle. */
+  double lastWithRoom(double room) {
+    double inside = 0.0;
+    double outside = length;
+    if (room(length) >= room) {
+      return length;
+    }
+    for (int i = 0; i <= 400; i++) {
+      double x = length * i / 400.0;
+      inside = room(x) >= room ? x : inside;
+    }
+    for (int i = 0; i < 60; i++) {
+      double middle = 0.5 * (inside + outside);
+      if (room(middle) >= room) {
+        inside = middle;
+      } else {
+        outside = middle;
+      }
+    }
+    return inside;
+  }
+
+  private double room(double x) {
+    return Math.min(halfWidth(x), halfHeight(x));
+  }
+
+  /** The outline at an angle: y and z. */
+  void at(double x, double angle, double[] yz) {
+    double rho = shape.sectionRadial(angle, x, length, diameter);
+    yz[0] = halfWidth(x) * rho * Math.cos(angle);
+    yz[1] = centre(x) + halfHeight(x) * rho * Math.sin(angle);
+  }
+
+  /**
+   * The angle to starboard at which the outline crosses z = height + slope·|y|.
+   *
+   * @throws IllegalStateException if it does not
+   */
+  double crossing(double x, double height, double slope, String what) {
+    double[] yz = new double[2];
+    return root(
+        angle -> {
+          at(x, angle, yz);
+          return yz[1] - height - slope * yz[0];
+        },
+        -0.5 * Math.PI,
+        what,
+        x);
+  }
+
+  /** The angle to starboard in the upper half at which the outline is so far from the plane of symmetry. */
+  double beside(double x, double y, String what) {
+    double[] yz = new double[2];
+    return root(
+        angle -> {
+          at(x, angle, yz);
+          return y - yz[0];
+        },
+        0.0,
+        what,
+        x);
+  }
+
+  private static double root(DoubleUnaryOperator rising, double from, String what, double x) {
+    double low = from;
+    double high = 0.5 * Math.PI;
+    if (!(rising.applyAsDouble(low) < 0.0 && rising.applyAsDouble(high) > 0.0)) {
+      throw new IllegalStateException(
+          what + " must cut the outline of the body, at " + Math.rint(1e5 * x) / 100.0 + " mm from the nose it does not");
+    }
+    for (int i = 0; i < 52; i++) {
+      double middle = 0.5 * (low + high);
+      if (rising.applyAsDouble(middle) < 0.0) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    return 0.5 * (low + high);
+  }
+}

@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.manufacture;
+
+import io.github.wingwright.core.geometry.Planform;
+import io.github.wingwright.core.quantity.Door;
+import io.github.wingwright.core.quantity.Length;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+
+/**
+ * A flat plate of one thickness with the outline of a planform: the tails of a small glider. The planform's plane is its
+ * middle. Straight edges need no tolerance: the mesh is exact.
+ */
+public final class PlateSolid implements Solid {
+  private final Planform planform;
+  private final double thickness;
+  private final double from;
+
+  private PlateSolid(Planform planform, double thickness, double from) {
+    this.planform = planform;
+    this.thickness = thickness;
+    this.from = from;
+  }
+
+  /**
+   * A plate: from tip to tip if the planform has two halves, else from root to tip.
+   *
+   * @param planform its outline, with a tip chord of at least 1 mm
+   * @param thickness its thickness, positive
+   * @return the plate
+   */
+  public static PlateSolid of(Planform planform, Length thickness) {
+    Door.positive(thickness, "thickness of a plate");
+    Door.within(planform.tipChord(), Length.millimetres(1), planform.rootChord().times(100.0), "tip chord of a part");
+    return new PlateSolid(planform, thickness.si(), planform.isMirrored() ? -0.5 * planform.span().si() : 0.0);
+  }
+
+  /**
+   * The same plate without its innermost strip: a fin that stands on a plate begins where that ends.
+   *
+   * @param begin where it begins, from the root
+   * @return the plate
+   */
+  public PlateSolid startingAt(Length begin) {
+    if (planform.isMirrored()) {
+      throw new IllegalStateException("only a fin can start away from its root, was " + planform);
+    }
+    Door.within(begin, Length.ZERO, planform.span().times(0.99), "beginning of a plate");
+    return new PlateSolid(planform, thickness, begin.si());
+  }
+
+  @Override
+  public TriangleMesh mesh(Length tolerance) {
+    Curves.tolerance(tolerance);
+    TreeSet<Double> stations = new TreeSet<>(List.of(from));
+    for (Length station : planform.stations()) {
+      for (double y : new double[] {0.0 - station.si(), station.si()}) {
+        if (y > from && (planform.isMirrored() || y > 0.0)) {
+          stations.add(y);
+        }
+      }
+    }
+    WingFrame frame = new WingFrame(planform);
+    double half = 0.5 * thickness;
+    List<int[]> loops = List.of(new int[] {0, 1, 2, 3});
+    List<SlabStack.Slab> slabs = new ArrayList<>();
+    double start = stations.first();
+    for (double end : stations.tailSet(start, false)) {
+      slabs.add(new SlabStack.Slab(new double[] {start, end}, loops));
+      start = end;
+    }
+    return SlabStack.mesh(
+        1,
+        slabs,
+        false,
+        false,
+        (key, y, p) -> {
+          frame.place(y, key == 1 || key == 2 ? 1.0 : 0.0, 0.0, p);
+          p[2] += key < 2 ? half : -half;
+        });
+  }
+
+  @Override
+  public String toString() {
+    return "plate " + Length.metres(thickness) + " thick, " + planform;
+  }
+}

@@ -1,0 +1,248 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.manufacture;
+
+import io.github.wingwright.core.geometry.Placement;
+import io.github.wingwright.core.mass.Material;
+import io.github.wingwright.core.quantity.Door;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
+
+/**
+ * Parts as one 3MF file: an open package that says its unit, the name of every object and what it is made of.
+ *
+ * <pre>{@code
+ * ThreeMfFile.titled("hall glider").with(wing).with(body).write(Path.of("glider.3mf"));
+ * }</pre>
+ *
+ * <p>The package holds its content types, its relationships and one model in millimetres, with an object and a build item
+ * for each part. Build items stand in a row beside each other, on the plane z = 0, so that nothing overlaps and no
+ * coordinate of what is built is negative. Entries carry one fixed time, so that the same parts give the same bytes.
+ *
+ * <p>Source: 3MF Consortium, 3D Manufacturing Format, Core Specification 1.4.0.
+ */
+public final class ThreeMfFile {
+  private static final String CORE = "http://schemas.microsoft.com/3dmanufacturing/core/2015/02";
+  private static final String PACKAGE = "http://schemas.openxmlformats.org/package/2006/";
+  private static final String HEAD = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n";
+  private static final String MODEL = "3D/3dmodel.model";
+  private static final LocalDateTime WRITTEN = LocalDateTime.of(1980, 1, 1, 0, 0);
+
+  /** Free space between parts in a row [m]. */
+  private static final double GAP = 5e-3;
+
+  private final String title;
+  private final List<Part> parts;
+
+  private ThreeMfFile(String title, List<Part> parts) {
+    this.title = title;
+    this.parts = List.copyOf(parts);
+  }
+
+  /**
+   * A file without parts yet.
+   *
+   * @param title what it holds, not blank
+   * @return the file
+   */
+  public static ThreeMfFile titled(String title) {
+    return new ThreeMfFile(Door.said(title, "title of a file"), List.of());
+  }
+
+  /**
+   * The same file with one more part.
+   *
+   * @param part the part; each needs a name of its own
+   * @return the file
+   */
+  public ThreeMfFile with(Part part) {
+    if (parts.stream().anyMatch(p -> p.name().equals(part.name()))) {
+      throw new IllegalArgumentException("parts must have names of their own, there is already a " + part.name());
+    }
+    List<Part> more = new ArrayList<>(parts);
+    more.add(part);
+    return new ThreeMfFile(title, more);
+  }
+
+  /**
+   * The same file with more parts.
+   *
+   * @param more the parts
+   * @return the file
+   */
+  public ThreeMfFile with(List<Part> more) {
+    ThreeMfFile file = this;
+    for (Part part : more) {
+      file = file.with(part);
+    }
+    return file;
+  }
+
+  /**
+   * The bytes of the file.
+   *
+   * @return the same bytes for the same parts
+   * @throws IllegalStateException if there are no parts
+   */
+  public byte[] bytes() {
+    if (parts.isEmpty()) {
+      throw new IllegalStateException("a file of parts needs at least one part: with(part)");
+    }
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (ZipOutputStream zip = new ZipOutputStream(bytes, StandardCharsets.UTF_8)) {
+      entry(zip, "[Content_Types].xml", HEAD
+          + "<Types xmlns=\"" + PACKAGE + "content-types\">\n"
+          + " <Default Extension=\"rels\" ContentType=\"application/vnd.openxmlformats-package.relationships+xml\"/>\n"
+          + " <Default Extension=\"model\" ContentType=\"application/vnd.ms-package.3dmanufacturing-3dmodel+xml\"/>\n"
+          + "</Types>\n");
+      entry(zip, "_rels/.rels", HEAD
+          + "<Relationships xmlns=\"" + PACKAGE + "relationships\">\n"
+          + " <Relationship Id=\"model\" Target=\"/" + MODEL + "\""
+          + " Type=\"http://schemas.microsoft.com/3dmanufacturing/2013/01/3dmodel\"/>\n"
+          + "</Relationships>\n");
+      entry(zip, MODEL, model());
+    } catch (IOException e) {
+      throw new UncheckedIOException("an array in memory can always be written", e);
+    }
+    return bytes.toByteArray();
+  }
+
+  private static void entry(ZipOutputStream zip, String name, String text) throws IOException {
+    ZipEntry entry = new ZipEntry(name);
+    entry.setTimeLocal(WRITTEN);
+    zip.putNextEntry(entry);
+    zip.write(text.getBytes(StandardCharsets.UTF_8));
+    zip.closeEntry();
+  }
+
+  /**
+   * Writes the file; what was there before is replaced only when all is written.
+   *
+   * @param file where
+   * @throws IOException if it cannot be written; then nothing has changed
+   */
+  public void write(Path file) throws IOException {
+    WholeFile.write(file, bytes());
+  }
+
+  private String model() {
+    Map<Material, Integer> materials = new LinkedHashMap<>();
+    parts.forEach(part -> part.material().ifPresent(m -> materials.putIfAbsent(m, materials.size())));
+    StringBuilder xml = new StringBuilder(1 << 16);
+    xml.append(HEAD)
+        .append("<model unit=\"millimeter\" xml:lang=\"en-GB\" xmlns=\"" + CORE + "\">\n")
+        .append(" <metadata name=\"Title\">").append(escape(title)).append("</metadata>\n")
+        .append(" <metadata name=\"Application\">Wingwright</metadata>\n")
+        .append(" <resources>\n");
+    int id = 1;
+    if (!materials.isEmpty()) {
+      xml.append("  <basematerials id=\"1\">\n");
+      materials.keySet().forEach(m ->
+          xml.append("   <base name=\"").append(escape(m.name())).append("\" displaycolor=\"#C8CCD4\"/>\n"));
+      xml.append("  </basematerials>\n");
+      id = 2;
+    }
+    StringBuilder build = new StringBuilder(" <build>\n");
+    double row = 0.0;
+    for (Part part : parts) {
+      xml.append("  <object id=\"").append(id).append("\" type=\"model\" name=\"").append(escape(part.name())).append('"');
+      part.material().ifPresent(m -> xml.append(" pid=\"1\" pindex=\"").append(materials.get(m)).append('"'));
+      xml.append(">\n");
+      mesh(xml, part.mesh());
+      xml.append("  </object>\n");
+      Placement least = part.check().box().least();
+      build.append("  <item objectid=\"").append(id).append("\" transform=\"1 0 0 0 1 0 0 0 1 ");
+      number(build, -least.x().si());
+      number(build.append(' '), row - least.y().si());
+      number(build.append(' '), -least.z().si());
+      build.append("\"/>\n");
+      row += part.check().box().width().si() + GAP;
+      id++;
+    }
+    return xml.append(" </resources>\n").append(build).append(" </build>\n</model>\n").toString();
+  }
+
+  private static void mesh(StringBuilder xml, TriangleMesh mesh) {
+    xml.append("   <mesh>\n    <vertices>\n");
+    for (int v = 0; v < mesh.vertices(); v++) {
+      number(xml.append("     <vertex x=\""), mesh.coordinate(v, 0));
+      number(xml.append("\" y=\""), mesh.coordinate(v, 1));
+      number(xml.append("\" z=\""), mesh.coordinate(v, 2));
+      xml.append("\"/>\n");
+    }
+    xml.append("    </vertices>\n    <triangles>\n");
+    for (int t = 0; t < mesh.triangles(); t++) {
+      xml.append("     <triangle v1=\"").append(mesh.corner(t, 0));
+      xml.append("\" v2=\"").append(mesh.corner(t, 1));
+      xml.append("\" v3=\"").append(mesh.corner(t, 2)).append("\"/>\n");
+    }
+    xml.append("    </triangles>\n   </mesh>\n");
+  }
+
+  /** A length in metres as millimetres, in whole steps of 10 nm without zeros at the end. */
+  static void number(StringBuilder out, double metres) {
+    long steps = Math.round(metres * 1e8);
+    long whole = Math.abs(steps) / 100_000;
+    long part = Math.abs(steps) % 100_000;
+    if (steps < 0) {
+      out.append('-');
+    }
+    out.append(whole);
+    if (part > 0) {
+      String digits = Long.toString(100_000 + part);
+      int end = digits.length();
+      while (digits.charAt(end - 1) == '0') {
+        end--;
+      }
+      out.append('.').append(digits, 1, end);
+    }
+  }
+
+  /** Text in XML 1.0: markup escaped, and what the format has no room for left out. */
+  static String escape(String text) {
+    StringBuilder out = new StringBuilder();
+    text.codePoints().forEach(c -> {
+      switch (c) {
+        case '&' -> out.append("&amp;");
+        case '<' -> out.append("&lt;");
+        case '>' -> out.append("&gt;");
+        case '"' -> out.append("&quot;");
+        case '\t', '\n', '\r' -> out.append(' ');
+        default -> {
+          boolean allowed = c >= 0x20 && c < 0xD800 || c > 0xDFFF && c < 0xFFFE || c > 0xFFFF;
+          if (allowed) {
+            out.appendCodePoint(c);
+          }
+        }
+      }
+    });
+    return out.toString();
+  }
+
+  /**
+   * The names of the parts.
+   *
+   * @return the names, in the order of the file
+   */
+  public Set<String> names() {
+    Set<String> names = new LinkedHashSet<>();
+    parts.forEach(part -> names.add(part.name()));
+    return names;
+  }
+
+  @Override
+  public String toString() {
+    return title + ", " + parts.size() + " parts";
+  }
+}

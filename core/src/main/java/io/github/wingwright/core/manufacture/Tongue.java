@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.manufacture;
+
+import io.github.wingwright.core.quantity.Door;
+import io.github.wingwright.core.quantity.Length;
+import java.io.Serializable;
+
+/**
+ * A flat tongue by which the outer end of one piece of a wing reaches into the next.
+ *
+ * @param chordFrom where it begins along the chord, as a fraction
+ * @param chordTo where it ends
+ * @param thickness its thickness, positive
+ * @param length how far it reaches, positive
+ * @param play how much wider the slot for it is on every side, not negative
+ */
+public record Tongue(double chordFrom, double chordTo, Length thickness, Length length, Length play)
+    implements Serializable {
+
+  /** Refuses a tongue without size. */
+  public Tongue {
+    Door.within(chordFrom, 0.01, 0.99, "beginning of a tongue");
+    Door.within(chordTo, chordFrom + 0.01, 0.99, "end of a tongue");
+    Door.positive(thickness, "thickness of a tongue");
+    Door.positive(length, "length of a tongue");
+    Door.notNegative(play, "play of a tongue");
+  }
+}
