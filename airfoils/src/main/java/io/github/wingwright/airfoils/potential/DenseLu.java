@@ -6,6 +6,9 @@ package io.github.wingwright.airfoils.potential;
  * right sides.
  */
 public final class DenseLu {
+  /** Pivots that are applied together. */
+  private static final int BLOCK = 4;
+
   private final double[][] lu;
   private final int[] order;
   private final double[] scale;
@@ -30,14 +33,27 @@ public final class DenseLu {
         lu[i][j] *= scale[i];
       }
     }
-    for (int k = 0; k < n; k++) {
+    for (int from = 0; from < n; from += BLOCK) {
+      int to = Math.min(from + BLOCK, n);
+      factorColumns(from, to);
+      update(from, to);
+    }
+  }
+
+  /** Factors a few columns, with the pivots among them. */
+  private void factorColumns(int from, int to) {
+    int n = lu.length;
+    for (int k = from; k < to; k++) {
       int pivot = k;
+      double largest = Math.abs(lu[k][k]);
       for (int i = k + 1; i < n; i++) {
-        if (Math.abs(lu[i][k]) > Math.abs(lu[pivot][k])) {
+        double size = Math.abs(lu[i][k]);
+        if (size > largest) {
+          largest = size;
           pivot = i;
         }
       }
-      if (Math.abs(lu[pivot][k]) < 1e-14) {
+      if (!(largest >= 1e-14)) {
         throw new IllegalArgumentException(
             "the outline has no unique flow: two of its points coincide or it crosses itself near point "
                 + k);
@@ -50,10 +66,34 @@ public final class DenseLu {
       order[k] = place;
       double inverse = 1 / row[k];
       for (int i = k + 1; i < n; i++) {
-        double factor = lu[i][k] * inverse;
-        lu[i][k] = factor;
-        subtract(lu[i], row, factor, k + 1, n);
+        double[] target = lu[i];
+        double factor = target[k] * inverse;
+        target[k] = factor;
+        for (int j = k + 1; j < to; j++) {
+          target[j] -= factor * row[j];
+        }
       }
+    }
+  }
+
+  /** Brings the columns to the right up to date, several pivots at a time: the matrix is read a fourth as often. */
+  private void update(int from, int to) {
+    int n = lu.length;
+    for (int i = from + 1; i < to; i++) {
+      for (int k = from; k < i; k++) {
+        subtract(lu[i], lu[k], lu[i][k], to, n);
+      }
+    }
+    if (to - from < BLOCK) {
+      return;
+    }
+    double[] a = lu[from];
+    double[] b = lu[from + 1];
+    double[] c = lu[from + 2];
+    double[] d = lu[from + 3];
+    for (int i = to; i < n; i++) {
+      double[] target = lu[i];
+      subtract(target, a, b, c, d, target[from], target[from + 1], target[from + 2], target[from + 3], to, n);
     }
   }
 
@@ -63,26 +103,51 @@ public final class DenseLu {
     }
   }
 
+  private static void subtract(double[] target, double[] a, double[] b, double[] c, double[] d, double fa, double fb,
+      double fc, double fd, int from, int to) {
+    for (int j = from; j < to; j++) {
+      target[j] -= fa * a[j] + fb * b[j] + (fc * c[j] + fd * d[j]);
+    }
+  }
+
   /** Solution for one right side [any unit]; the argument is kept. */
   public double[] solve(double[] right) {
+    double[] x = new double[lu.length];
+    solve(right, x);
+    return x;
+  }
+
+  /** Writes the solution for one right side [any unit] without allocating. */
+  public void solve(double[] right, double[] x) {
     int n = lu.length;
-    double[] x = new double[n];
     for (int i = 0; i < n; i++) {
-      double sum = right[order[i]] * scale[order[i]];
-      double[] row = lu[i];
-      for (int j = 0; j < i; j++) {
-        sum -= row[j] * x[j];
-      }
-      x[i] = sum;
+      x[i] = right[order[i]] * scale[order[i]] - product(lu[i], x, 0, i);
     }
     for (int i = n - 1; i >= 0; i--) {
-      double sum = x[i];
-      double[] row = lu[i];
-      for (int j = i + 1; j < n; j++) {
-        sum -= row[j] * x[j];
-      }
-      x[i] = sum / row[i];
+      x[i] = (x[i] - product(lu[i], x, i + 1, n)) / lu[i][i];
     }
-    return x;
+  }
+
+  /** Sum of products of the first elements, in four partial sums: several times as fast as one. */
+  public static double product(double[] a, double[] b, int count) {
+    return product(a, b, 0, count);
+  }
+
+  private static double product(double[] a, double[] b, int from, int to) {
+    double p = 0;
+    double q = 0;
+    double r = 0;
+    double s = 0;
+    int j = from;
+    for (; j < to - 3; j += 4) {
+      p += a[j] * b[j];
+      q += a[j + 1] * b[j + 1];
+      r += a[j + 2] * b[j + 2];
+      s += a[j + 3] * b[j + 3];
+    }
+    for (; j < to; j++) {
+      p += a[j] * b[j];
+    }
+    return p + q + (r + s);
   }
 }

@@ -4,6 +4,7 @@ package io.github.wingwright.airfoils.viscous;
 import io.github.wingwright.airfoils.potential.DenseLu;
 import io.github.wingwright.airfoils.potential.DisplacedFlow;
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Boundary layers, wake and outer flow solved together by Newton's method.
@@ -31,11 +32,22 @@ final class CoupledSolver extends LayerMarch {
 
   private final double[] trip = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY};
   private final int[] exits = new int[2];
+  private final boolean[] free = new boolean[2];
+  private final double[][] matrix;
+  private final double[][] onset;
+  private final double[] right;
+  private final double[] dm;
+  private @Nullable DenseLu factors;
   private double pace = 1;
   int iterations;
 
   CoupledSolver(DisplacedFlow flow) {
     super(flow);
+    int n = unknowns + 2;
+    matrix = new double[n][n];
+    onset = new double[2][n];
+    right = new double[n];
+    dm = new double[n];
   }
 
   /** Whether to go slowly: for cases that flutter at full pace. */
@@ -56,10 +68,13 @@ final class CoupledSolver extends LayerMarch {
     outerSpeeds();
     Arrays.fill(exits, 0);
     for (iterations = 1; iterations <= most; iterations++) {
+      int before = stagnation;
       locateStagnation();
+      if (stagnation != before) {
+        outerSpeeds();
+      }
       placeTrips(disturbance);
       order();
-      march();
       double change = step(reynolds);
       if (!(change < Double.POSITIVE_INFINITY)) {
         return false;
@@ -93,82 +108,91 @@ final class CoupledSolver extends LayerMarch {
 
   /** Solves the system and moves; gives the largest relative change, infinite if it broke down. */
   private double step(double reynolds) {
-    int n = unknowns + 2;
-    double[][] a = new double[n][n];
-    double[] right = new double[n];
-    sign();
-    for (int r = 0; r < unknowns; r++) {
-      int i = node[r];
-      if (fixed[r]) {
-        a[r][r] = 1;
-        right[r] = fixedStep[r];
-        continue;
-      }
-      double sign = i <= stagnation || i >= section ? 1 : -1;
-      double wanted = sign * (undisplaced[i] + flow.change(i, signed));
-      right[r] = wanted - speed[i] - dSpeed[r][unknowns + 2];
-      residual = Math.max(residual, Math.abs(wanted - speed[i]));
-      double[] row = a[r];
-      double[] d = dSpeed[r];
-      for (int j = 0; j < unknowns; j++) {
-        int k = node[j];
-        double response = flow.response(i, k);
-        if (k == 1) {
-          response += flow.response(i, 0);
-        } else if (k == section - 2) {
-          response += flow.response(i, section - 1);
-        }
-        row[j] = k <= stagnation ? d[j] + sign * response : d[j] - sign * response;
-      }
-      row[unknowns] = d[unknowns];
-      row[unknowns + 1] = d[unknowns + 1];
-    }
-    if (!(residual < 1e6)) {
+    march(true);
+    if (mismatch()) {
       return Double.POSITIVE_INFINITY;
     }
-    boolean[] free = new boolean[2];
+    linear.columns(matrix, onset);
+    for (int r = 0; r < unknowns; r++) {
+      double[] row = matrix[r];
+      if (fixed[r]) {
+        Arrays.fill(row, 0);
+        row[r] = 1;
+        continue;
+      }
+      int i = node[r];
+      double[] answer = response[i];
+      boolean upper = i <= stagnation;
+      double sign = upper || i >= section ? 1 : -1;
+      for (int j = 0; j <= stagnation - 1; j++) {
+        row[j] += sign * answer[stagnation - j];
+      }
+      for (int j = stagnation, k = stagnation + 1; j < unknowns; j++, k = k == section - 2 ? section : k + 1) {
+        row[j] -= sign * answer[k];
+      }
+    }
     for (int side = 0; side < 2; side++) {
-      int row = unknowns + side;
-      free[side] = cell[side] >= 0 && residual < 0.5 && Math.abs(onset[side][row]) >= 1
-          && !(transition[side] >= trip[side] && onset[side][unknowns + 2] < 0);
+      int at = unknowns + side;
+      free[side] = cell[side] >= 0 && residual < 0.5 && Math.abs(onset[side][at]) >= 1
+          && !(transition[side] >= trip[side] && linear.onsetChange(side) < 0);
       if (free[side]) {
-        System.arraycopy(onset[side], 0, a[row], 0, n);
-        right[row] = -onset[side][unknowns + 2];
+        System.arraycopy(onset[side], 0, matrix[at], 0, unknowns + 2);
       } else {
-        a[row][row] = 1;
+        Arrays.fill(matrix[at], 0);
+        matrix[at][at] = 1;
       }
     }
     if (residual > FADED) {
       double relaxation = pace * Math.max(1, pace / residual);
       for (int r = 0; r < unknowns; r++) {
         if (!fixed[r]) {
-          a[r][r] -= speed[node[r]] / (defect[node[r]] * relaxation);
+          matrix[r][r] -= speed[node[r]] / (defect[node[r]] * relaxation);
         }
       }
     }
-    return move(new DenseLu(a).solve(right), free, reynolds);
+    factors = new DenseLu(matrix);
+    return advance(reynolds);
   }
 
-  private double move(double[] dm, boolean[] free, double reynolds) {
+  /** Right sides for the present residuals; whether they broke down. */
+  private boolean mismatch() {
+    Arrays.fill(dm, 0);
+    linear.change(dm);
+    for (int r = 0; r < unknowns; r++) {
+      if (fixed[r]) {
+        right[r] = fixedStep[r];
+        continue;
+      }
+      int i = node[r];
+      double wanted = i <= stagnation || i >= section ? outer[i] : -outer[i];
+      right[r] = wanted - speed[i] - linear.speedChange[r];
+      residual = Math.max(residual, Math.abs(wanted - speed[i]));
+    }
+    for (int side = 0; side < 2; side++) {
+      right[unknowns + side] = -linear.onsetChange(side);
+    }
+    return !(residual < 1e6);
+  }
+
+  private double advance(double reynolds) {
+    for (int side = 0; side < 2; side++) {
+      if (!free[side]) {
+        right[unknowns + side] = 0;
+      }
+    }
+    factors.solve(right, dm);
+    linear.change(dm);
+    double[] ft = linear.thetaChange;
+    double[] fv = linear.speedChange;
     double part = 1;
     for (int side = 0; side < 2; side++) {
       part = Math.min(part, pace * LONGEST_STEP / Math.abs(dm[unknowns + side]));
     }
-    double[] ft = new double[unknowns];
-    double[] fv = new double[unknowns];
     for (int r = 0; r < unknowns; r++) {
-      int i = node[r];
-      double t = dTheta[r][unknowns + 2];
-      double v = dSpeed[r][unknowns + 2];
-      for (int j = 0; j < unknowns + 2; j++) {
-        t += dTheta[r][j] * dm[j];
-        v += dSpeed[r][j] * dm[j];
-      }
-      ft[r] = t;
-      fv[r] = v;
       if (!fixed[r]) {
-        double most = Math.max(Math.abs(t) / theta[i] / 0.5,
-            Math.max(Math.abs(v) / (speed[i] + 0.002) / 0.5, Math.abs(dm[r]) / defect[i] / 0.6));
+        int i = node[r];
+        double most = Math.max(Math.abs(ft[r]) / theta[i] / 0.5,
+            Math.max(Math.abs(fv[r]) / (speed[i] + 0.002) / 0.5, Math.abs(dm[r]) / defect[i] / 0.6));
         part = Math.min(part, 1 / most);
       }
     }
@@ -195,7 +219,7 @@ final class CoupledSolver extends LayerMarch {
     copyEnd(section - 1, section - 2);
     sign();
     outerSpeeds();
-    return Math.max(change, moveTransition(dm, free, part));
+    return Math.max(change, moveTransition(part));
   }
 
   /** Shortens the step until the shape factor of a station keeps a sane value. */
@@ -223,7 +247,7 @@ final class CoupledSolver extends LayerMarch {
     turbulent[end] = turbulent[from];
   }
 
-  private double moveTransition(double[] dm, boolean[] free, double part) {
+  private double moveTransition(double part) {
     double change = 0;
     for (int side = 0; side < 2; side++) {
       double end = end(side);

@@ -29,6 +29,8 @@ import io.github.wingwright.core.quantity.NamedUnit;
 public final class Entrainment {
   /** Below this momentum Reynolds number the friction law is kept constant. */
   private static final double LEAST_REYNOLDS = 50;
+  /** Fuller than a plate's by more than a third does not occur; the guard keeps the friction law off its pole. */
+  private static final double LEAST_SHAPE = 0.7;
 
   private Entrainment() {}
 
@@ -81,9 +83,36 @@ public final class Entrainment {
    */
   public static double friction(double shape, double momentumReynolds) {
     double plate = flatPlateFriction(momentumReynolds);
-    double plateShape = 1 / (1 - 6.55 * Math.sqrt(plate / 2));
-    // Fuller than a plate's by more than a third does not occur; the guard keeps the formula off its pole.
-    return plate * (0.9 / (Math.max(shape / plateShape, 0.7) - 0.4) - 0.5);
+    double perPlateShape = 1 - 6.55 * Math.sqrt(plate / 2);
+    return plate * (0.9 / (Math.max(shape * perPlateShape, LEAST_SHAPE) - 0.4) - 0.5);
+  }
+
+  /** Slope of the friction of a flat plate over the momentum Reynolds number. */
+  static double flatPlateFrictionSlope(double momentumReynolds) {
+    if (momentumReynolds <= LEAST_REYNOLDS) {
+      return 0;
+    }
+    double d = Math.log10(momentumReynolds) - 1.02;
+    return -0.01013 / (d * d * momentumReynolds * Math.log(10));
+  }
+
+  /** Writes the friction and its derivatives with respect to shape factor and momentum Reynolds number. */
+  static void friction(double shape, double momentumReynolds, double[] three) {
+    double plate = flatPlateFriction(momentumReynolds);
+    friction(shape, plate, flatPlateFrictionSlope(momentumReynolds), three);
+  }
+
+  /** The same for known values of a flat plate at this momentum Reynolds number. */
+  static void friction(double shape, double plate, double plateSlope, double[] three) {
+    double root = Math.sqrt(plate / 2);
+    double perPlateShape = 1 - 6.55 * root;
+    double ratio = shape * perPlateShape;
+    double gap = Math.max(ratio, LEAST_SHAPE) - 0.4;
+    double factor = 0.9 / gap - 0.5;
+    double byRatio = ratio > LEAST_SHAPE ? -0.9 * plate / (gap * gap) : 0;
+    three[0] = plate * factor;
+    three[1] = byRatio * perPlateShape;
+    three[2] = plateSlope * (factor - byRatio * shape * 1.6375 / root);
   }
 
   /**
@@ -100,7 +129,7 @@ public final class Entrainment {
   }
 
   /** Shear stress coefficient that belongs to a rate of entrainment. */
-  private static double shear(double entrainment, double plateFriction) {
+  static double shear(double entrainment, double plateFriction) {
     return 0.024 * entrainment + 1.2 * entrainment * entrainment + 0.32 * plateFriction;
   }
 
@@ -117,14 +146,8 @@ public final class Entrainment {
    */
   static double lag(double entrainment, double shape, double friction, double plateFriction, double gradient,
       double scale) {
-    double massShape = massShape(shape);
-    double wanted = Math.max(shear(equilibrium(shape, friction), plateFriction), 1e-6);
-    double free = Math.max(wanted - 0.32 * plateFriction, -0.00011);
-    double equilibrium = Math.sqrt(free / 1.2 + 0.0001) - 0.01;
-    double equilibriumGradient = (friction / 2 - equilibrium / massShape) / (shape + 1);
-    double speed = (0.02 * entrainment + entrainment * entrainment + 0.8 * plateFriction / 3) / (0.01 + entrainment);
-    double present = Math.max(shear(entrainment, plateFriction), 1e-6);
-    return speed * (2.8 / (shape + massShape) * (Math.sqrt(wanted) - scale * Math.sqrt(present))
-        + equilibriumGradient - gradient);
+    EntrainmentLag lag = new EntrainmentLag();
+    lag.at(shape, friction, plateFriction, gradient, scale, false);
+    return lag.rate(entrainment, lag.base, lag.weight, plateFriction);
   }
 }

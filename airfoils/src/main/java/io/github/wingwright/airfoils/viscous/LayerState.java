@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.airfoils.viscous;
 
+import io.github.wingwright.airfoils.potential.DenseLu;
 import io.github.wingwright.airfoils.potential.DisplacedFlow;
 import io.github.wingwright.airfoils.potential.PanelMethod;
 
@@ -22,6 +23,8 @@ class LayerState {
   final int unknowns;
 
   final double[] place;
+  /** Change of speed at a node for the defect at another. */
+  final double[][] response;
   final double[] undisplaced;
   final double[] outer;
   final double[] signed;
@@ -52,6 +55,16 @@ class LayerState {
     place = new double[total];
     for (int i = 0; i < total; i++) {
       place[i] = flow.place(i);
+    }
+    response = new double[total][total];
+    for (int i = 0; i < total; i++) {
+      for (int k = 0; k < total; k++) {
+        response[i][k] = flow.response(i, k);
+      }
+      // The two nodes at the trailing edge share the defects of their neighbours.
+      response[i][1] += response[i][0];
+      response[i][section - 2] += response[i][section - 1];
+      response[i][0] = response[i][section - 1] = 0;
     }
     undisplaced = new double[total];
     outer = new double[total];
@@ -149,7 +162,7 @@ class LayerState {
 
   void outerSpeeds() {
     for (int i = 0; i < total; i++) {
-      outer[i] = undisplaced[i] + flow.change(i, signed);
+      outer[i] = undisplaced[i] + DenseLu.product(response[i], signed, total);
     }
   }
 

@@ -75,19 +75,32 @@ public final class SimilarLayers {
     return at(DISSIPATION, shape);
   }
 
-  /** Writes energy shape factor, shear and dissipation at once: they share the place in the table. */
-  static void evaluate(double shape, double[] three) {
+  /** Writes energy shape factor, shear and dissipation at once, and then their derivatives: they share the place. */
+  static void evaluate(double shape, double[] six) {
     double t = (Math.log(Math.max(shape - 1, 1.1)) - FIRST) / STEP;
     if (t >= 48) {
-      three[0] = ENERGY[48];
-      three[1] = SHEAR[48];
-      three[2] = DISSIPATION[48];
+      six[0] = ENERGY[48];
+      six[1] = SHEAR[48];
+      six[2] = DISSIPATION[48];
+      six[3] = six[4] = six[5] = 0;
       return;
     }
     int i = Math.min(Math.max((int) t, 1), 46);
-    three[0] = cubic(ENERGY, i, t - i);
-    three[1] = cubic(SHEAR, i, t - i);
-    three[2] = cubic(DISSIPATION, i, t - i);
+    double perShape = shape - 1 > 1.1 ? 1 / ((shape - 1) * STEP) : 0;
+    cubic(ENERGY, i, t - i, perShape, six, 0);
+    cubic(SHEAR, i, t - i, perShape, six, 1);
+    cubic(DISSIPATION, i, t - i, perShape, six, 2);
+  }
+
+  private static void cubic(double[] v, int i, double f, double perShape, double[] six, int at) {
+    double a = v[i - 1];
+    double b = v[i];
+    double c = v[i + 1];
+    double d = v[i + 2];
+    double square = 2 * a - 5 * b + 4 * c - d;
+    double cube = 3 * (b - c) + d - a;
+    six[at] = b + 0.5 * f * (c - a + f * (square + f * cube));
+    six[at + 3] = 0.5 * (c - a + f * (2 * square + 3 * f * cube)) * perShape;
   }
 
   private static double at(double[] v, double shape) {

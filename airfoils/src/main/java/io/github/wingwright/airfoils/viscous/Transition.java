@@ -65,16 +65,48 @@ public final class Transition {
    * @return dN/dx [1/m, or 1/chord]; 0 below the critical Reynolds number, brought in smoothly over ±20 %
    */
   public static double growth(double shape, double theta, double momentumReynolds) {
-    double above = Math.log10(momentumReynolds) - logCriticalReynolds(shape);
+    double[] four = new double[4];
+    growth(shape, theta, momentumReynolds, four);
+    return four[0];
+  }
+
+  /** Writes the growth, and its derivatives with respect to shape factor, thickness and Reynolds number. */
+  static void growth(double shape, double theta, double momentumReynolds, double[] four) {
+    four[0] = four[1] = four[2] = four[3] = 0;
+    double q = 1 / (shape - 1);
+    double step = tanh(20 * q - 12.9);
+    double critical = (1.415 * q - 0.489) * step + 3.295 * q + 0.44;
+    double above = Math.log10(momentumReynolds) - critical;
     if (above <= -0.08) {
-      return 0;
+      return;
     }
     double r = Math.min((above + 0.08) / 0.16, 1);
     double begun = r * r * (3 - 2 * r);
+    double bend = tanh(1.5 * shape - 4.65);
+    double b = 2.4 * shape - 3.7 + 2.5 * bend;
+    double root = Math.sqrt(b * b + 0.25);
     // dReθ/dx of the similar layer: ½·(m + 1)·l/θ with fits for l and m·l.
     double l = (6.54 * shape - 14.07) / (shape * shape);
-    double ml = 0.058 * (shape - 4) * (shape - 4) / (shape - 1) - 0.068;
-    return Math.max(0, begun * growthPerReynolds(shape) * (ml + l) / (2 * theta));
+    double ml = 0.058 * (shape - 4) * (shape - 4) * q - 0.068;
+    double sum = ml + l;
+    if (!(begun * sum > 0)) {
+      return;
+    }
+    double rate = 0.01 * root * sum / (2 * theta);
+    four[0] = begun * rate;
+    double begunByAbove = r < 1 ? 6 * r * (1 - r) / 0.16 : 0;
+    double criticalByShape = -q * q * (1.415 * step + (1.415 * q - 0.489) * 20 * (1 - step * step) + 3.295);
+    double rootByShape = b * (2.4 + 3.75 * (1 - bend * bend)) / root;
+    double sumByShape = 6.54 / (shape * shape) - 2 * l / shape + 0.116 * (shape - 4) * q
+        - 0.058 * (shape - 4) * (shape - 4) * q * q;
+    four[1] = -begunByAbove * criticalByShape * rate + begun * rate * (rootByShape / root + sumByShape / sum);
+    four[2] = -four[0] / theta;
+    four[3] = begunByAbove * rate / (momentumReynolds * Math.log(10));
+  }
+
+  /** Hyperbolic tangent by the exponential, several times as fast as the library's and good to 10⁻¹⁵. */
+  private static double tanh(double x) {
+    return x > 20 ? 1 : 1 - 2 / (Math.exp(2 * x) + 1);
   }
 
   /**
