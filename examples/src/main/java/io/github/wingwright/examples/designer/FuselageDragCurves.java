@@ -45,9 +45,9 @@ public final class FuselageDragCurves {
   private Interval fineness() {
     Interval fit = drag.form().domain();
     double chosen = body.finenessRatio();
-    double least = Math.max(STOUTEST, 1.001 * body.shape().leastFinenessRatio());
-    return Interval.between(
-        Math.max(least, Math.min(fit.lower(), 0.95 * chosen)), Math.max(fit.upper(), 1.05 * Math.max(least, chosen)));
+    double stoutest = Math.max(STOUTEST, 1.001 * body.shape().leastFinenessRatio());
+    double from = Math.max(stoutest, chosen < fit.lower() ? 0.9 * chosen : fit.lower());
+    return Interval.between(from, Math.max(chosen > fit.upper() ? 1.1 * chosen : fit.upper(), 1.2 * from));
   }
 
   void addTo(List<Block> blocks) {
