@@ -3,6 +3,9 @@ package io.github.wingwright.core.aerodynamics;
 
 import io.github.wingwright.core.atmosphere.Air;
 import io.github.wingwright.core.basis.Finding;
+import io.github.wingwright.core.basis.Guideline;
+import io.github.wingwright.core.basis.Interval;
+import io.github.wingwright.core.basis.Severity;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.quantity.Area;
@@ -38,6 +41,17 @@ public record BodyDrag(
 
   private static final Source GEOMETRY = Source.library("geometry of the body");
   private static final Source CHOICE = Source.library("choice of the build-up");
+  private static final double ROUNDING = 1e-9;
+
+  /** By how much flat sides and hulls raise the excess of the form factor. */
+  private static final Guideline SQUARE_SIDED =
+      Guideline.ofNumber(
+          "factor of the excess of the form factor",
+          1.3,
+          1.5,
+          "square-sided bodies and hulls",
+          "Another factor needs a measurement of its own.",
+          Sources.raymer("p. 422"));
 
   /** Refuses what is not a body. */
   public BodyDrag {
@@ -208,6 +222,22 @@ public record BodyDrag(
   public List<Finding> findings(double speed, double kinematicViscosity, double mach) {
     List<Finding> findings = new ArrayList<>(formFactor.findings(fineness));
     findings.addAll(friction.findings(speed, length, kinematicViscosity));
+    Interference.PRINTED.check(interference, Severity.NOTE).ifPresent(findings::add);
+    if (excess > 1.0) {
+      SQUARE_SIDED.check(excess, Severity.NOTE).ifPresent(findings::add);
+    }
+    double section = 0.25 * Math.PI * (length / fineness) * (length / fineness);
+    if (baseArea > section * (1.0 + ROUNDING)) {
+      findings.add(
+          Finding.of(
+              Severity.CAUTION,
+              "base of " + name,
+              "The base is larger than the greatest section of a round body of this length and fineness ratio.",
+              baseArea,
+              Interval.between(0.0, section),
+              Area.SQUARE_CENTIMETRE,
+              GEOMETRY));
+    }
     return findings;
   }
 

@@ -2,6 +2,7 @@
 package io.github.wingwright.core.drawing;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Finds room for the names of lines beside them: never on another text, and across as few lines as possible. A name that
@@ -33,19 +34,19 @@ final class LineLabels {
   /** Writes the name beside one of the lines, or the number if the name finds no good place. */
   void place(List<double[][]> lines, String name, String number, Lettering look) {
     Lettering lettering = new Lettering(look.size(), Lettering.Anchor.START, look.colour(), look.bold(), look.halo());
-    Place named = best(lines, name, lettering);
+    @Nullable Place named = best(lines, name, lettering);
     if (named != null && named.crossings() <= MOST_CROSSINGS) {
       sketch.text(named.x(), named.baseline(), name, lettering);
       return;
     }
     Lettering heavy = number.equals(name) ? lettering : lettering.heavy();
-    Place numbered = best(lines, number, heavy);
+    @Nullable Place numbered = best(lines, number, heavy);
     if (numbered != null) {
       sketch.text(numbered.x(), numbered.baseline(), number, heavy);
     }
   }
 
-  private Place best(List<double[][]> lines, String text, Lettering lettering) {
+  private @Nullable Place best(List<double[][]> lines, String text, Lettering lettering) {
     Place best = null;
     for (double[][] line : lines) {
       for (int i = 0; i < PARTS.length; i++) {
@@ -63,7 +64,7 @@ final class LineLabels {
     return best;
   }
 
-  private Place at(double[] at, double[] side, double gap, double preference, String text, Lettering lettering) {
+  private @Nullable Place at(double[] at, double[] side, double gap, double preference, String text, Lettering lettering) {
     Box own = lettering.box(0.0, 0.0, text);
     double left = at[0] + side[0] * gap + 0.5 * (side[0] - 1.0) * own.width();
     double middle = at[1] + side[1] * (gap + 0.5 * own.height());

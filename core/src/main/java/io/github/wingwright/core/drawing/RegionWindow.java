@@ -18,6 +18,9 @@ record RegionWindow(Interval lengths, Interval diameters) {
   /** Room on each side as a part of what is shown. */
   private static final double ROOM = 0.3;
 
+  /** A wish this many times away from what is shown is left out. */
+  private static final double FAR = 1.8;
+
   /** The least room on each side as a part of the value. */
   private static final double LEAST = 0.08;
 
@@ -31,9 +34,22 @@ record RegionWindow(Interval lengths, Interval diameters) {
       return new RegionWindow(region.lengthWindow(), region.diameterWindow());
     }
     shown.addAll(clashing(region, shown.get(0)));
+    shown.addAll(wishes(region, shown));
     double[] lengths = shown.stream().mapToDouble(Point::length).toArray();
     double[] diameters = shown.stream().mapToDouble(Point::diameter).toArray();
     return new RegionWindow(around(lengths, region.lengthWindow()), around(diameters, region.diameterWindow()));
+  }
+
+  /** What targets would like best, unless that is far from everything else. */
+  private static List<Point> wishes(FeasibleRegion region, List<Point> shown) {
+    double low = shown.stream().mapToDouble(Point::diameter).min().orElse(0.0) / FAR;
+    double high = shown.stream().mapToDouble(Point::diameter).max().orElse(0.0) * FAR;
+    double length = shown.get(0).length();
+    return region.considerations().stream()
+        .filter(one -> one.isTarget() && one.decision().applies())
+        .map(one -> new Point(length, one.consideration().preferredDiameter(length).orElse(0.0)))
+        .filter(wish -> wish.diameter() > low && wish.diameter() < high)
+        .toList();
   }
 
   /** Of every boundary that clashes the point nearest to a body, by ratio, so that the picture shows who clashes. */

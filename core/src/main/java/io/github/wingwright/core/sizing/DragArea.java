@@ -79,4 +79,14 @@ public interface DragArea {
   default Optional<Step> step(BodySteps body) {
     return Optional.empty();
   }
+
+  /**
+   * The drag of a body of given dimensions with its workings.
+   *
+   * @param body the body
+   * @return the step, empty if there are no workings
+   */
+  default Optional<Step> step(Fuselage body) {
+    return step(BodySteps.of(body, Source.library("geometry of the body")));
+  }
 }

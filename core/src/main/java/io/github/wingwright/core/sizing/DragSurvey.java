@@ -34,6 +34,8 @@ public record DragSurvey(
     String held, List<Point> points, Point best, Interval withinOnePercent, boolean atEnd) {
   private static final int STEPS = 80;
   private static final double PERCENT = 1.01;
+  /** The ratio of fineness within 1 % from which a least is called flat; also that of the curves by form factor. */
+  private static final double FLAT_FROM = 1.3;
 
   /** Keeps a copy. */
   public DragSurvey {
@@ -170,6 +172,15 @@ public record DragSurvey(
       in = next;
     }
     return to;
+  }
+
+  /**
+   * Whether the least is flat: the fineness ratio can be chosen for other reasons at no price to speak of.
+   *
+   * @return whether the bodies within 1 % span a ratio of fineness of 1.3 or more
+   */
+  public boolean isFlat() {
+    return withinOnePercent.upper() >= FLAT_FROM * withinOnePercent.lower();
   }
 
   /**

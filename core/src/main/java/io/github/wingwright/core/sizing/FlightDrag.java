@@ -35,6 +35,8 @@ public record FlightDrag(FlightCondition flight, FrictionModel friction, BodyFor
   /** Where the layer on a smooth body turns turbulent, on the length. */
   public static final double TRANSITION = 5e5;
 
+  private static final Source FLIGHT = Source.library("air and speed of the flight that the drag is told for");
+
   /**
    * The estimate for a body of about a length: laminar up to a Reynolds number of 500,000 and mixed from there on. While the
    * layer of the whole body is laminar the laminar form factor is used, which gives the tail its pressure drag; above,
@@ -87,8 +89,8 @@ public record FlightDrag(FlightCondition flight, FrictionModel friction, BodyFor
 
   @Override
   public Optional<Step> step(BodySteps body) {
-    Step speed = Step.given("airspeed", "V", flight.airspeed(), Source.BRIEF);
-    Step viscosity = flight.air().kinematicViscosityStep(Source.BRIEF);
+    Step speed = Step.given("airspeed", "V", flight.airspeed(), FLIGHT);
+    Step viscosity = flight.air().kinematicViscosityStep(FLIGHT);
     Step mach = Step.given("Mach number, low", "M", 0.0, Source.library("compressibility is left out below M 0.3"));
     BodyDrag component = component(body.length().value(), body.fineness().value(), body.wettedArea().value());
     Step fineness =
