@@ -239,6 +239,13 @@ final class PitchTerms {
         : projected;
   }
 
+  /** How far the centre of gravity must move for the tail to lift only what it can, from the moment equation. */
+  Length relief(double tailLift, double usable, double lift) {
+    double arm = Math.abs(tailCentre.value() - wingCentre.value() + fuselageSlope.value() / wingAlone.value());
+    double excess = (Math.abs(tailLift) - usable) * efficiency.value() * areaRatio.value();
+    return Length.metres(excess * arm / Math.max(Math.abs(lift), 1e-3) * chord.value());
+  }
+
   /** A place as a fraction of the mean aerodynamic chord. */
   Step fraction(String name, Length x) {
     return Step.of(

@@ -387,12 +387,19 @@ public final class WingStation {
         String.format(
             Locale.ROOT,
             "With the wing at the %s end of its travel the centre of gravity should still move %s, and ballast at %s"
-                + " would move it the other way. Move mass %s, or give the wing more travel.",
+                + " would move it the other way. Move mass %s, %s in all, or give the wing more travel.",
             end,
             wantsAft ? "aft" : "forward",
             ballastX,
-            wantsAft ? "aft" : "forward"),
+            wantsAft ? "aft" : "forward",
+            moment(Math.abs(target - centreAt(atAftEnd ? choices.aftmost.si() : choices.foremost.si())))),
         MOMENTS);
+  }
+
+  /** A mass times a distance, as a builder moves it. */
+  private String moment(double distance) {
+    double total = choices.wingMass.plus(choices.otherMass).si();
+    return String.format(Locale.ROOT, "10 g by %s", Length.metres(total * distance / 0.010).format(Length.MILLIMETRE, 3));
   }
 
   private FeasibleRange range(double margin, double station) {
