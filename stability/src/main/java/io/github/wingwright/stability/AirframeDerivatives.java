@@ -42,10 +42,10 @@ import java.util.Locale;
  * <p>In pitch they are those of the {@link PitchModel}: C_Lα = a_w + t, C_mα = −K_n·C_Lα, and the rates
  *
  * <pre>{@code
- * C_mq = C_mq,w − 2·η_h·V_g·a_h·l_g/c̄        C_mα̇ = −2·η_h·V_g·a_h·(l_g/c̄)·ε_α
+ * C_mq = C_mq,w − 2·η_h·V_g·a_h·l_c        C_mα̇ = −2·η_h·V_g·a_h·l_c·ε_α
  * }</pre>
  *
- * <p>with the tail's arm l_g and volume coefficient V_g = (S_h/S)·(l_g/c̄) from the centre of gravity. C_mα̇ comes from the
+ * <p>with the tail's arm l_c = l_g/c̄ = h_h − h and volume coefficient V_g = (S_h/S)·l_c from the centre of gravity. C_mα̇ comes from the
  * time the downwash needs to reach the tail; a lattice in steady flow does not have it, and takes this one
  * ({@link #longitudinal(LatticeSolution)}). A foreplane stands ahead of the wing's wake: none.
  *

@@ -61,8 +61,8 @@ final class PitchTerms {
   static final Formula PROPELLER =
       Formula.named("neutral point with a propeller ahead")
           .gives("h_n", NamedUnit.NUMBER)
-          .as("h·(1 − 0.02·l_p/c̄)")
-          .where("h", "neutral point without the propeller", -2, 3)
+          .as("h_u·(1 − 0.02·l_p/c̄)")
+          .where("h_u", "neutral point without the propeller", -2, 3)
           .where("l_p", "distance of the propeller ahead of the centre of gravity", Length.METRE, -20, 20)
           .where("c̄", "mean aerodynamic chord", Length.METRE, 0.005, 20)
           .from(Sources.NEUTRAL_POINT)
@@ -70,10 +70,10 @@ final class PitchTerms {
   static final Formula PROPELLER_SHIFT =
       Formula.named("shift of the neutral point by the propeller")
           .gives("Δh_p", NamedUnit.NUMBER)
-          .as("−0.02·l_p/c̄·h")
+          .as("−0.02·l_p/c̄·h_u")
           .where("l_p", "distance of the propeller ahead of the centre of gravity", Length.METRE, -20, 20)
           .where("c̄", "mean aerodynamic chord", Length.METRE, 0.005, 20)
-          .where("h", "neutral point without the propeller", -2, 3)
+          .where("h_u", "neutral point without the propeller", -2, 3)
           .from(Sources.NEUTRAL_POINT)
           .computedBy((double ahead, double chord, double h) -> -0.02 * ahead / chord * h);
 
