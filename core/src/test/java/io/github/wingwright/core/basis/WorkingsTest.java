@@ -112,5 +112,6 @@ class WorkingsTest {
     Step again = Step.of(sum, number("a", 1), number("b", 2));
     Step other = Step.of(sum, first, again);
     assertThat(Workings.of(List.of(other)).computed().steps()).containsExactly(first, other);
+    assertThat(Workings.of(List.of(other)).computedBeyond(Workings.of(List.of(again))).steps()).containsExactly(other);
   }
 }

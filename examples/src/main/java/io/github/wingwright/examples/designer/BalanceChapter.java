@@ -62,7 +62,7 @@ final class BalanceChapter {
                 + " take from the tail if it could float: hinge moments with the angle of attack half as large as with deflection"
                 + " (common practice, no source)."));
     blocks.add(new Block.Points(List.of(design.lateral().toString())));
-    blocks.add(new Block.Steps(range.workings().computed()));
+    blocks.add(new Block.Steps(range.workings().computedBeyond(design.workings())));
     return new Chapter("Balance, stability, trim", blocks);
   }
 

@@ -52,7 +52,7 @@ final class DownwashChapter {
         new Block.Paragraph(meaning(band)),
         new Block.Paragraph(lattice()),
         new Block.Findings(downwash.findings()),
-        new Block.Steps(Workings.of(steps).computed()));
+        new Block.Steps(Workings.of(steps).computedBeyond(design.workings())));
   }
 
   /** The lattice knows the downwash without any formula for it. */

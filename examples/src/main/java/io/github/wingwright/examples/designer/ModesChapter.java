@@ -65,7 +65,7 @@ final class ModesChapter {
     blocks.addAll(explained());
     blocks.add(new Block.Table(List.of("what such models keep to", "range", "source"), guidelines()));
     blocks.add(new Block.Findings(modes.findings()));
-    blocks.add(new Block.Steps(modes.workings().computed()));
+    blocks.add(new Block.Steps(modes.workings().computedBeyond(design.workings())));
     return new Chapter("Natural motions", blocks);
   }
 

@@ -82,7 +82,7 @@ final class TrimChapter {
     blocks.add(new Block.Findings(findings));
     List<Step> steps = new ArrayList<>(built.workings().steps());
     steps.addAll(elevator().workings().steps());
-    blocks.add(new Block.Steps(Workings.of(steps).computed()));
+    blocks.add(new Block.Steps(Workings.of(steps).computedBeyond(design.workings())));
     return new Chapter("Trim, and what it costs", blocks);
   }
 
