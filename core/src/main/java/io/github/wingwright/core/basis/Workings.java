@@ -68,12 +68,28 @@ public final class Workings {
    * @return the computed steps, in their order
    */
   public Workings computed() {
+    return fresh(new HashSet<>());
+  }
+
+  /**
+   * The computed steps that are not printed in other workings, for a chapter that adds to what is shown elsewhere.
+   *
+   * @param known the other workings
+   * @return the steps, in their order, each line once
+   */
+  public Workings computedBeyond(Workings known) {
     Set<String> printed = new HashSet<>();
+    known.steps.forEach(step -> printed.add(line(step)));
+    return fresh(printed);
+  }
+
+  private Workings fresh(Set<String> printed) {
     return new Workings(
-        steps.stream()
-            .filter(step -> !(step instanceof Step.Given))
-            .filter(step -> printed.add(step.name() + " " + step.symbol() + " " + result(step) + " " + explain(step)))
-            .toList());
+        steps.stream().filter(step -> !(step instanceof Step.Given)).filter(step -> printed.add(line(step))).toList());
+  }
+
+  private static String line(Step step) {
+    return step.name() + " " + step.symbol() + " " + result(step) + " " + explain(step);
   }
 
   /**

@@ -98,8 +98,10 @@ public record RootPicture(String title, List<Root> roots) {
     Plot plot = new Plot(svg, horizontal, vertical);
     plot.grid(FIGURES, true);
     List<double[]> rays = new ArrayList<>();
-    for (double ratio : RATIOS) {
-      ray(plot, horizontal, vertical, ratio, rays);
+    if (shown.stream().anyMatch(r -> r.imaginary() > 0.0)) {
+      for (double ratio : RATIOS) {
+        ray(plot, horizontal, vertical, ratio, rays);
+      }
     }
     svg.line(horizontal.at(0.0), vertical.at(0.0), horizontal.at(0.0), TOP, Pen.stroke(Pen.INK, 0.35));
     svg.line(left, vertical.at(0.0), to, vertical.at(0.0), Pen.stroke(Pen.INK, 0.35));

@@ -18,6 +18,10 @@ import java.util.regex.Pattern;
 final class HtmlWriter {
   private static final Pattern NUMBER = Pattern.compile("\\s*|[-+−±<>≤≥≈]?\\s*[0-9][^A-Za-z]*( ?[^ ]{1,5})?");
 
+  /** One letter with an index of up to three. */
+  private static final Pattern INDEXED =
+      Pattern.compile("(?<![\\p{L}\\p{N}_.])(\\p{L})_((?:[\\p{L}\\p{N}]\\p{M}?){1,3})(?![\\p{L}\\p{N}_])");
+
   private final IdentityHashMap<Step, Integer> anchors = new IdentityHashMap<>();
   private final Set<Integer> written = new HashSet<>();
 
@@ -65,10 +69,10 @@ final class HtmlWriter {
 
   private void block(StringBuilder out, Block block) {
     if (block instanceof Block.Paragraph paragraph) {
-      out.append("<p>").append(escape(paragraph.text())).append("</p>\n");
+      out.append("<p>").append(prose(paragraph.text())).append("</p>\n");
     } else if (block instanceof Block.Points points) {
       out.append("<ul>\n");
-      points.points().forEach(p -> out.append("<li>").append(escape(p)).append("</li>\n"));
+      points.points().forEach(p -> out.append("<li>").append(prose(p)).append("</li>\n"));
       out.append("</ul>\n");
     } else if (block instanceof Block.Table table) {
       table(out, table);
@@ -76,7 +80,7 @@ final class HtmlWriter {
       sheet(out, sheet.entries());
     } else if (block instanceof Block.Picture picture) {
       out.append("<figure>\n").append(picture.svg()).append("<figcaption>");
-      out.append(escape(picture.caption())).append("</figcaption>\n</figure>\n");
+      out.append(prose(picture.caption())).append("</figcaption>\n</figure>\n");
     } else if (block instanceof Block.Findings findings) {
       findings(out, findings.findings());
     } else if (block instanceof Block.Steps steps) {
@@ -103,7 +107,7 @@ final class HtmlWriter {
 
   private static void cell(StringBuilder out, String element, boolean number, String text) {
     out.append('<').append(element).append(number ? " class=\"number\">" : ">");
-    out.append(escape(text)).append("</").append(element).append('>');
+    out.append(prose(text)).append("</").append(element).append('>');
   }
 
   /** Columns in which every cell that is not empty begins as a number does, set to the right. */
@@ -140,7 +144,7 @@ final class HtmlWriter {
       if (!finding.measure().isEmpty()) {
         out.append(": ").append(escape(finding.measure()));
       }
-      out.append("</p><p>").append(escape(finding.message())).append("</p><p class=\"source\">");
+      out.append("</p><p>").append(prose(finding.message())).append("</p><p class=\"source\">");
       out.append(escape(finding.source().cite())).append("</p></div>\n");
     }
   }
@@ -177,6 +181,11 @@ final class HtmlWriter {
     return indexed
         ? escape(symbol.substring(0, mark)) + "<sub>" + escape(symbol.substring(mark + 1)) + "</sub>"
         : escape(symbol);
+  }
+
+  /** Text with its symbols set as such: {@code C_L} with an index, but no name of a file or of a number. */
+  private static String prose(String text) {
+    return INDEXED.matcher(escape(text)).replaceAll("<i>$1</i><sub>$2</sub>");
   }
 
   /** Text as it may stand in an element or an attribute; characters that no document may hold are replaced. */

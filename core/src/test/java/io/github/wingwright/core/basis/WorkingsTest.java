@@ -104,4 +104,14 @@ class WorkingsTest {
     assertThat(Workings.of(List.of(Step.of(narrow, low))).findings()).hasSize(1);
     assertThat(Workings.of(List.of(low, Step.of(narrow, number("a", 3)))).findings()).hasSize(2);
   }
+
+  @Test
+  void computed_steps_alone_leave_out_what_is_given_and_what_is_printed_already() {
+    Formula sum = formula("a + b", Double::sum);
+    Step first = Step.of(sum, number("a", 1), number("b", 2));
+    Step again = Step.of(sum, number("a", 1), number("b", 2));
+    Step other = Step.of(sum, first, again);
+    assertThat(Workings.of(List.of(other)).computed().steps()).containsExactly(first, other);
+    assertThat(Workings.of(List.of(other)).computedBeyond(Workings.of(List.of(again))).steps()).containsExactly(other);
+  }
 }

@@ -202,4 +202,13 @@ class ReportTest {
       Locale.setDefault(before);
     }
   }
+
+  @Test
+  void symbols_in_running_text_get_their_index_and_names_keep_theirs() {
+    Block text = new Block.Paragraph("C_L 0.5, ω_n and C_mα̇, but wing.area_m2, a_long_name and fin_2.svg");
+    assertThat(new Report("t", "", List.of(Chapter.of("c", text))).toHtml())
+        .contains(
+            "<i>C</i><sub>L</sub> 0.5, <i>ω</i><sub>n</sub> and <i>C</i><sub>mα̇</sub>, but wing.area_m2, a_long_name and"
+                + " fin_2.svg");
+  }
 }

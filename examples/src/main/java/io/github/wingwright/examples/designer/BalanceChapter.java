@@ -62,7 +62,7 @@ final class BalanceChapter {
                 + " take from the tail if it could float: hinge moments with the angle of attack half as large as with deflection"
                 + " (common practice, no source)."));
     blocks.add(new Block.Points(List.of(design.lateral().toString())));
-    blocks.add(new Block.Steps(range.workings()));
+    blocks.add(new Block.Steps(range.workings().computedBeyond(design.workings())));
     return new Chapter("Balance, stability, trim", blocks);
   }
 
@@ -117,12 +117,12 @@ final class BalanceChapter {
 
   private String limits() {
     FeasibleRange all = range.range();
+    String forward = all.lowerBinding().map(Bound::name).orElse("nothing");
+    String aft = all.upperBinding().map(Bound::name).orElse("nothing");
     String ends =
-        "Forward it is \""
-            + all.lowerBinding().map(Bound::name).orElse("nothing")
-            + "\" that sets the end of the range, aft \""
-            + all.upperBinding().map(Bound::name).orElse("nothing")
-            + "\". ";
+        forward.equals(aft)
+            ? "Both ends of the range are set by \"" + aft + "\". "
+            : "Forward it is \"" + forward + "\" that sets the end of the range, aft \"" + aft + "\". ";
     Optional<Bound> trim = all.bounds().stream().filter(b -> Double.isFinite(b.interval().lower()) && b.strength() == Strength.LIMIT).findFirst();
     return ends
         + trim.map(

@@ -52,7 +52,7 @@ final class DesignReport {
     chapters.add(masses());
     chapters.add(new BalanceChapter(design, units).chapter());
     chapters.add(new DownwashChapter(design).chapter());
-    chapters.add(new FiniteWingChapter(design).chapter());
+    chapters.add(new FiniteWingChapter(design, units).chapter());
     chapters.add(new TrimChapter(design, units).chapter());
     chapters.add(new LateralChapter(design).chapter());
     chapters.add(new ModesChapter(design, units).chapter());

@@ -50,8 +50,24 @@ final class DownwashChapter {
                 + "."),
         new Block.Table(List.of("method", "ε_α", "neutral point", "static margin", "here", "stated for"), rows),
         new Block.Paragraph(meaning(band)),
+        new Block.Paragraph(lattice()),
         new Block.Findings(downwash.findings()),
-        new Block.Steps(Workings.of(steps)));
+        new Block.Steps(Workings.of(steps).computedBeyond(design.workings())));
+  }
+
+  /** The lattice knows the downwash without any formula for it. */
+  private String lattice() {
+    double chord = design.neutralPoint().meanAerodynamicChord().si();
+    double np = (design.lattice().neutralPoint() - design.neutralPoint().leadingEdge().si()) / chord;
+    double cg = design.aircraft().centreOfGravityOnMeanChord();
+    return "The lattice of wing and tail, which needs no formula for the downwash but has no body and a tail in undisturbed air, puts"
+        + " the neutral point at "
+        + number(100.0 * np, 3)
+        + " % of the chord: a static margin of "
+        + number(100.0 * (np - cg), 2)
+        + " % where the design reckons with "
+        + number(100.0 * design.staticMargin().value(), 2)
+        + " %.";
   }
 
   private static String meaning(Band band) {

@@ -19,27 +19,29 @@ final class FiniteWingChapter {
   private static final int POINTS = 61;
 
   private final Design design;
+  private final BriefUnits units;
   private final FiniteWing wing;
 
-  FiniteWingChapter(Design design) {
+  FiniteWingChapter(Design design, BriefUnits units) {
     this.design = design;
+    this.units = units;
     this.wing = design.finiteWing();
   }
 
   Chapter chapter() {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new Block.Table(List.of("method", "lift slope per rad", "δ at C_L 0.5", "neutral point", "roll damping C_lp"), rows()));
+    blocks.add(new Block.Table(List.of("method", "lift slope", "δ at C_L 0.5", "neutral point", "C_lp", "assumes"), rows()));
     blocks.add(
         new Block.Paragraph(
-            "δ is how much more drag the lift costs than on an elliptic wing; the neutral point is that of the wing alone."
-                + " A dash: the method does not know."));
-    blocks.addAll(differences());
+            "Lift slope per radian and roll damping of the wing alone. δ is how much more drag the lift costs than on an elliptic wing of the"
+                + " same projected span. A dash: the method does not know."));
+    blocks.add(new Block.Paragraph(differences()));
     LiftingLineStall stall = wing.stall();
     blocks.add(
         new Block.Picture(
             picture(stall),
-            "Lift coefficient of the sections along the half span by the lifting line: at the trimmed glide and where the wing first"
-                + " reaches what its section can carry. The limit falls towards the tip with the chord's Reynolds number."));
+            "Lift coefficient of the sections along the half span by the lifting line: in the trimmed glide, and where the wing first"
+                + " reaches what its section can carry. Dashed: lift per span in the trimmed glide, c_l·c over the mean chord."));
     blocks.add(
         new Block.Paragraph(
             "The section gives out first at "
@@ -50,8 +52,13 @@ final class FiniteWingChapter {
                 + number(design.glide().usableLift(), 3)
                 + ". "
                 + (stall.station() < 0.5
-                    ? "That is inboard: the nose drops before a wing does."
-                    : "That is outboard: a wing drops before the nose does.")));
+                    ? "It begins inboard: the nose drops before a wing does. "
+                    : "It begins outboard: a wing drops before the nose does. ")
+                + "Taken at its word the line stalls the glider at "
+                + stallSpeed(stall)
+                + " instead of "
+                + design.glide().stallSpeed().format(units.speed(), 3)
+                + "; in truth the sections beside the first one carry on for a while."));
     blocks.add(new Block.Findings(wing.findings()));
     return new Chapter("The finite wing", blocks);
   }
@@ -65,30 +72,26 @@ final class FiniteWingChapter {
               number(row.liftSlope(), 4),
               optional(row.inducedDragFactor(), 1.0, ""),
               optional(row.neutralPoint(), 100.0, " % of c̄"),
-              optional(row.rollDamping(), 1.0, "")));
+              optional(row.rollDamping(), 1.0, ""),
+              row.assumes()));
     }
     return rows;
   }
 
   /** Why the methods differ, as far as they do. */
-  private List<Block> differences() {
-    List<String> points = new ArrayList<>();
-    double ratio = wing.sectionSlope() / (2.0 * Math.PI);
-    points.add(
-        "The section's lift slope at its Reynolds number is "
-            + number(wing.sectionSlope(), 3)
-            + " per rad, "
-            + number(100.0 * ratio, 2)
-            + " % of 2π.");
-    double dihedral = design.aircraft().airframe().wing().planform().equivalentDihedral().degrees();
-    if (dihedral > 3.0) {
-      points.add(
-          "The lattice follows the dihedral of "
-              + number(dihedral, 2)
-              + "°, the lifting line lies flat. Raised tips lie in weaker downwash, so the lattice finds less induced drag for the"
-              + " same span on the ground.");
-    }
-    return List.of(new Block.Points(points));
+  private String differences() {
+    return "All methods have the section's own lift slope, "
+        + number(wing.sectionSlope(), 3)
+        + " per rad at its Reynolds number, "
+        + number(100.0 * wing.sectionSlope() / (2.0 * Math.PI), 2)
+        + " % of 2π. The lifting line puts the chord on one line; the lattice has a chord, loses a little more at the tips, and so has"
+        + " the lower slope: by less than half of 1/A on a straight wing. Handbook and lifting line lie flat; the last row is the wing"
+        + " as it is built.";
+  }
+
+  private String stallSpeed(LiftingLineStall stall) {
+    double ratio = Math.sqrt(design.glide().usableLift() / stall.wingLiftCoefficient());
+    return design.glide().stallSpeed().times(ratio).format(units.speed(), 3);
   }
 
   private String picture(LiftingLineStall stall) {
@@ -107,7 +110,7 @@ final class FiniteWingChapter {
                 new CurvePicture.Point("stalls first", stall.station(), stall.sectionLiftCoefficient()),
                 named("at the stall, C_L " + number(stall.wingLiftCoefficient(), 2), stalling, 0.82, FiniteWing.Station::lift),
                 named("in trim, C_L " + number(design.trim().wingLiftCoefficient(), 2), trimmed, 0.16, FiniteWing.Station::lift),
-                named("lift per span in trim", trimmed, 0.72, FiniteWing.Station::load)))
+                named("lift per span", trimmed, 0.72, FiniteWing.Station::load)))
         .draw()
         .element();
   }

@@ -33,7 +33,10 @@ final class LateralChapter {
     LateralGuidelines guidelines = guidelines();
     List<List<String>> rows = new ArrayList<>();
     for (LateralContribution part : modes.lateralContributions()) {
-      rows.add(row(part.part(), part.values()));
+      List<String> row = row(part.part(), part.values());
+      if (row.stream().skip(1).anyMatch(cell -> !cell.isEmpty())) {
+        rows.add(row);
+      }
     }
     rows.add(row("handbook, all", total));
     rows.add(row("lattice", lattice()));
@@ -61,7 +64,7 @@ final class LateralChapter {
                 + " rate r. C_lβ negative rolls away from the wind, C_nβ positive turns into it."),
         new Block.Table(List.of("part", "C_Yβ", "C_lβ", "C_nβ", "C_Yp", "C_lp", "C_np", "C_Yr", "C_lr", "C_nr"), rows),
         new Block.Paragraph(
-            "The lattice has wing, tailplane and fin but no body, sections of the ideal slope 2π, and no drag from friction. The handbook's"
+            "The lattice has wing, tailplane and fin with the slopes of their sections, but no body and no friction. The handbook's"
                 + " dihedral takes the wing's lift slope for a twist that is opposite on both sides; such a load loses more at the tips"
                 + ", which is why the lattice finds less. Where both agree, trust the number; where not, take it as a range."),
         new Block.Table(List.of("measure", "this glider", "range", "verdict"), ranges),

@@ -65,7 +65,7 @@ final class ModesChapter {
     blocks.addAll(explained());
     blocks.add(new Block.Table(List.of("what such models keep to", "range", "source"), guidelines()));
     blocks.add(new Block.Findings(modes.findings()));
-    blocks.add(new Block.Steps(modes.workings()));
+    blocks.add(new Block.Steps(modes.workings().computedBeyond(design.workings())));
     return new Chapter("Natural motions", blocks);
   }
 
@@ -174,6 +174,17 @@ final class ModesChapter {
                         + " (the term r·tan θ₀ of the equations), and that is as large as the small difference of products that decides the"
                         + " spiral: believe the equations, and neither to the second.",
                     modes.glide().angle().degrees())));
+    double damped = modes.longitudinal().entry(1, 1) * modes.longitudinal().entry(2, 2);
+    double stiff = -modes.flight().speed() * modes.longitudinal().entry(2, 1);
+    if (damped > 0.0 && stiff > 0.0) {
+      points.add(
+          String.format(
+              Locale.ROOT,
+              "The phugoid swings more slowly than Lanchester's %.2g s: pitch damping and heave damping together, Z_w·M_q, are %.0f %%"
+                  + " of the stiffness of the short period, and by that part the angle of attack does not stay constant.",
+              Math.sqrt(2.0) * Math.PI * modes.flight().speed() / modes.flight().gravity(),
+              100.0 * damped / (damped + stiff)));
+    }
     points.add(
         "Drag of small models falls with speed, as the Reynolds number grows: that takes damping from the phugoid, which the formula"
             + " ζ = 1/(√2·L/D) does not know.");

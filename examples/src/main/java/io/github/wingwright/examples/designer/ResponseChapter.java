@@ -18,7 +18,7 @@ import java.util.function.IntToDoubleFunction;
 
 /** What the glider does after a gust, a throw that is too hard, and a throw with a low wing. */
 final class ResponseChapter {
-  private static final double GUST_SHARE = 0.08;
+  private static final double GUST_SHARE = 0.04;
   private static final double FASTER_SHARE = 0.1;
   private static final Angle BANK = Angle.degrees(10);
   private static final Time LONG = Time.seconds(8);
@@ -46,7 +46,7 @@ final class ResponseChapter {
             along(rising, hard),
             String.format(
                 Locale.ROOT,
-                "Green: it flies into air that rises at %s, as over a radiator. Grey, for comparison: it is thrown %s faster than its trim."
+                "Green: it flies into a draught that rises at %s. Grey, for comparison: it is thrown %s faster than its trim."
                     + " The dashed line is where a steady glide from the launch height would end.",
                 gust.format(units.speed(), 2),
                 faster.format(units.speed(), 2))),
@@ -68,9 +68,9 @@ final class ResponseChapter {
             "In the plane of symmetry",
             "time in s",
             List.of(
-                strip("airspeed in " + units.speed().symbol(), rising, i -> units.speed().fromSi(u0 + rising.state(i, 0)), hard, i -> units.speed().fromSi(u0 + hard.state(i, 0))),
-                strip("pitch in °", rising, i -> Math.toDegrees(rising.state(i, 3)), hard, i -> Math.toDegrees(hard.state(i, 3))),
-                strip("load factor", rising, i -> modes.loadFactor(rising, i), hard, i -> modes.loadFactor(hard, i))),
+                strip("airspeed in " + units.speed().symbol(), "draught", rising, i -> units.speed().fromSi(u0 + rising.state(i, 0)), "thrown faster", hard, i -> units.speed().fromSi(u0 + hard.state(i, 0))),
+                strip("pitch in °", "", rising, i -> Math.toDegrees(rising.state(i, 3)), "", hard, i -> Math.toDegrees(hard.state(i, 3))),
+                strip("load factor", "", rising, i -> modes.loadFactor(rising, i), "", hard, i -> modes.loadFactor(hard, i))),
             landing())
         .draw()
         .element();
@@ -97,23 +97,32 @@ final class ResponseChapter {
   }
 
   private static StripPicture.Strip strip(String label, TimeResponse motion, IntToDoubleFunction value) {
-    return new StripPicture.Strip(label, List.of(curve(motion, value, CurvePicture.Style.MAIN)));
+    return new StripPicture.Strip(label, List.of(curve("", motion, value, CurvePicture.Style.MAIN)));
   }
 
   private static StripPicture.Strip strip(
-      String label, TimeResponse one, IntToDoubleFunction value, TimeResponse other, IntToDoubleFunction otherValue) {
+      String label,
+      String name,
+      TimeResponse one,
+      IntToDoubleFunction value,
+      String otherName,
+      TimeResponse other,
+      IntToDoubleFunction otherValue) {
     return new StripPicture.Strip(
-        label, List.of(curve(other, otherValue, CurvePicture.Style.OTHER), curve(one, value, CurvePicture.Style.MAIN)));
+        label,
+        List.of(
+            curve(otherName, other, otherValue, CurvePicture.Style.OTHER), curve(name, one, value, CurvePicture.Style.MAIN)));
   }
 
-  private static CurvePicture.Curve curve(TimeResponse motion, IntToDoubleFunction value, CurvePicture.Style style) {
+  private static CurvePicture.Curve curve(
+      String label, TimeResponse motion, IntToDoubleFunction value, CurvePicture.Style style) {
     List<Double> x = new ArrayList<>();
     List<Double> y = new ArrayList<>();
     for (int i = 0; i < motion.size(); i++) {
       x.add(motion.time(i));
       y.add(value.applyAsDouble(i));
     }
-    return new CurvePicture.Curve("", x, y, style);
+    return new CurvePicture.Curve(label, x, y, style);
   }
 
   private String gustInWords(TimeResponse motion) {
@@ -125,7 +134,7 @@ final class ResponseChapter {
     double lift = modes.glide().liftCoefficient() * modes.loadFactor(motion, 0);
     return String.format(
         Locale.ROOT,
-        "The gust loads the wing at once with %.2f times its usual lift, C_L %.2f: %s The nose follows within half a second; what is left is"
+        "The draught loads the wing at once with %.2f times its usual lift, C_L %.2f: %s The nose follows within half a second; what is left is"
             + " the phugoid.",
         most,
         lift,

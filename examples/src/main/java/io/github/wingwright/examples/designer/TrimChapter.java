@@ -29,7 +29,7 @@ import java.util.List;
 /** How wing and tail are set for each speed, what the tail carries, and what trim costs. */
 final class TrimChapter {
   private static final int POINTS = 41;
-  private static final Angle TAB_TRAVEL = Angle.degrees(10);
+  private static final Angle TAB_TRAVEL = Angle.degrees(4);
 
   private final Design design;
   private final BriefUnits units;
@@ -62,16 +62,16 @@ final class TrimChapter {
             List.of("speed", "C_L", "decalage", "tail incidence", "tail C_L", "tail lift", "trim tab", "L/D"), rows()));
     blocks.add(
         new Block.Paragraph(
-            "Tail lift negative: the tail pushes down. Incidences are against the fuselage's axis, leading edge up positive, with the"
+            steady() + "Incidences are against the fuselage's axis, leading edge up positive, with the"
                 + " wing as it is set. Trim tab: how far the rear "
                 + number(100.0 * tab().chordFraction(), 2)
                 + " % of a tail set for the trimmed glide must be bent, trailing edge down positive, to hold the speed of the row."));
-    blocks.add(new Block.Picture(picture(), "Drag against lift with the tail holding the trim, and without: wing and friction alone."));
+    blocks.add(new Block.Picture(picture(), "Drag against lift with the tail holding the trim, and without: wing and friction alone. The dashed line from the origin touches the polar at the best glide."));
     TrimmedPolar.Point best = polar.bestGlide();
     GlidePoint untrimmed = design.glide().bestGlide();
     blocks.add(
         new Block.Table(
-            List.of("", "L/D", "speed", "sink rate", "C_L", "drag of trim"),
+            List.of("", "L/D", "speed", "sink rate", "C_L", "more drag by trim"),
             List.of(
                 row("best glide, trimmed", best.liftToDrag(), best.speed(), best.sinkRate(), best.liftCoefficient(), share(best)),
                 row("best glide, tail only rubbing", untrimmed.liftToDrag(), untrimmed.speed(), untrimmed.sinkRate(), untrimmed.liftCoefficient(), ""),
@@ -82,7 +82,7 @@ final class TrimChapter {
     blocks.add(new Block.Findings(findings));
     List<Step> steps = new ArrayList<>(built.workings().steps());
     steps.addAll(elevator().workings().steps());
-    blocks.add(new Block.Steps(Workings.of(steps)));
+    blocks.add(new Block.Steps(Workings.of(steps).computedBeyond(design.workings())));
     return new Chapter("Trim, and what it costs", blocks);
   }
 
@@ -155,7 +155,7 @@ final class TrimChapter {
             "lift coefficient",
             List.of(
                 new CurvePicture.Curve(
-                    "best glide touches here",
+                    "",
                     List.of(0.0, reach),
                     List.of(0.0, polar.lifts().upper()),
                     CurvePicture.Style.EDGE),
@@ -190,8 +190,26 @@ final class TrimChapter {
     return List.of(name, number(ratio, 3), speed(speed), sink.format(units.speed(), 2), number(lift, 2), trim);
   }
 
-  private static String share(TrimmedPolar.Point point) {
-    return number(100.0 * point.trimDrag() / point.dragCoefficient(), 2) + " % of all";
+  /** How much more it drags than a wing that carries all of the same lift with a tail that only rubs. */
+  private String share(TrimmedPolar.Point point) {
+    double bare =
+        design
+            .glide()
+            .drag()
+            .likelyCoefficient(point.liftCoefficient(), point.speed().si(), design.glide().air().kinematicViscosity().si());
+    return number(100.0 * (point.dragCoefficient() / bare - 1.0), 2) + " %";
+  }
+
+  /** Where the centre of gravity lies close to the wing's aerodynamic centre, the tail's coefficient hardly changes. */
+  private String steady() {
+    double slow = polar.at(polar.lifts().upper()).tailLiftCoefficient();
+    double quick = polar.at(0.2).tailLiftCoefficient();
+    String sign = slow < 0.0 ? "The tail pushes down. " : "The tail lifts. ";
+    return Math.abs(slow - quick) < 0.05
+        ? sign
+            + "Its lift coefficient hardly changes with speed, because the centre of gravity lies close to the aerodynamic centre of wing"
+            + " and body: the tail then only balances the moment of the wing's camber. "
+        : sign;
   }
 
   private String speed(Speed speed) {

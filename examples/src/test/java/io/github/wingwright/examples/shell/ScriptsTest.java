@@ -24,6 +24,7 @@ import io.github.wingwright.stability.design.Design;
 import io.github.wingwright.stability.design.DesignBrief;
 import io.github.wingwright.stability.design.SizingLoop;
 import io.github.wingwright.stability.design.TailBrief;
+import io.github.wingwright.stability.lattice.LatticeCondition;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -45,6 +46,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The shell exits with 0 from a script full of errors, so every script is run here, snippet by snippet. */
 class ScriptsTest {
@@ -52,7 +54,8 @@ class ScriptsTest {
 
   /** What each script prints, by the Java API. A new script needs its line here. */
   private static final Map<String, Supplier<List<String>>> PRINTED =
-      Map.of("glider.jsh", ScriptsTest::glider, "section.jsh", ScriptsTest::section);
+      Map.of(
+          "glider.jsh", ScriptsTest::glider, "section.jsh", ScriptsTest::section, "stability.jsh", ScriptsTest::stability);
 
   @TempDir
   Path temporary;
@@ -66,6 +69,19 @@ class ScriptsTest {
   }
 
   private static List<String> glider() {
+    return design().numbers().values().stream().map(Object::toString).toList();
+  }
+
+  private static List<String> stability() {
+    Design design = design();
+    double angle = design.modes().angle(design.lattice());
+    return Stream.of(
+            design.trim(), design.finiteWing(), design.lattice().solve(LatticeCondition.at(angle)), design.modes())
+        .flatMap(one -> one.toString().lines())
+        .toList();
+  }
+
+  private static Design design() {
     Naca4 section = Naca4.parse("4406").withTrailingEdgeThickness(0.006);
     ComposedSection plate = ComposedSection.plate(0.02, 0.0);
     DesignBrief brief = DesignBrief.named("java")
@@ -82,8 +98,7 @@ class ScriptsTest {
             .considering(Considerations.lengthAtMost(millimetres(256)))
             .diameter(millimetres(22)))
         .tails(plate, EstimatedPolar.of(plate), new TailBrief(0.52, 3.5, 0.8), new TailBrief(0.035, 1.5, 0.7));
-    Design design = SizingLoop.of(brief).madeTo(millimetres(0.5), Mass.grams(0.1)).solve();
-    return design.numbers().values().stream().map(Object::toString).toList();
+    return SizingLoop.of(brief).madeTo(millimetres(0.5), Mass.grams(0.1)).solve();
   }
 
   private static List<String> section() {
@@ -141,13 +156,26 @@ class ScriptsTest {
   }
 
   @Test
+  void in_the_shell_the_modes_are_a_table_and_no_quoted_string() throws IOException {
+    try (JShell shell = JShell.builder().executionEngine("local").build()) {
+      shell.addToClasspath(System.getProperty("java.class.path"));
+      String silent = script("stability.jsh").lines().filter(l -> !l.startsWith("System")).collect(Collectors.joining("\n"));
+      assertThat(refused(shell, silent)).isEmpty();
+      String shown = shell.eval("design.modes()").get(0).value();
+      assertThat(shown).startsWith("motions at C_L").contains("short period", "Dutch roll").doesNotContain("\"");
+      assertThat(shown.lines()).hasSize(7);
+    }
+  }
+
+  @Test
   void every_script_that_is_promised_is_there() {
     assertThat(scripts()).containsExactlyInAnyOrderElementsOf(PRINTED.keySet());
   }
 
-  @Test
-  void the_glider_takes_ten_lines() throws IOException {
-    assertThat(Files.readAllLines(FOLDER.resolve("glider.jsh")).stream()
+  @ParameterizedTest
+  @ValueSource(strings = {"glider.jsh", "stability.jsh"})
+  void a_glider_and_its_stability_take_ten_lines_each(String name) throws IOException {
+    assertThat(Files.readAllLines(FOLDER.resolve(name)).stream()
             .filter(l -> !l.isBlank() && !l.startsWith("//") && !l.startsWith("import") && !l.startsWith("/")))
         .hasSize(10);
   }

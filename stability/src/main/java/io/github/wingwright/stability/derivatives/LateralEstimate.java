@@ -3,6 +3,10 @@ package io.github.wingwright.stability.derivatives;
 
 import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.basis.Formula;
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
+import io.github.wingwright.core.basis.Symbol;
+import io.github.wingwright.core.basis.Workings;
 import io.github.wingwright.stability.dynamics.LateralDerivatives;
 import java.util.ArrayList;
 import java.util.List;
@@ -77,11 +81,14 @@ public final class LateralEstimate {
    * @param total the nine derivatives
    * @param contributions what each part adds
    * @param findings formulas used outside their range
+   * @param steps the formulas that were used, each with its inputs
    */
-  public record Result(LateralDerivatives total, List<LateralContribution> contributions, List<Finding> findings) {
+  public record Result(
+      LateralDerivatives total, List<LateralContribution> contributions, List<Finding> findings, List<Step> steps) {
     public Result {
       contributions = List.copyOf(contributions);
       findings = List.copyOf(findings);
+      steps = List.copyOf(steps);
     }
 
     @Override
@@ -90,6 +97,8 @@ public final class LateralEstimate {
           total.sideSideslip(), total.rollSideslip(), total.yawSideslip());
     }
   }
+
+  private static final Source SHAPE = Source.library("shape and flight that are estimated");
 
   private final Optional<WingShape> wing;
   private final List<FinShape> fins;
@@ -124,11 +133,11 @@ public final class LateralEstimate {
   /** Adds up the parts. */
   public Result solve() {
     List<LateralContribution> parts = new ArrayList<>();
-    List<Finding> findings = new ArrayList<>();
-    wing.ifPresent(w -> addWing(w, parts, findings));
-    body.ifPresent(b -> addBody(b, parts, findings));
+    List<Step> steps = new ArrayList<>();
+    wing.ifPresent(w -> addWing(w, parts, steps));
+    body.ifPresent(b -> addBody(b, parts, steps));
     for (int i = 0; i < fins.size(); i++) {
-      addFin(i == 0 ? "fin" : "fin " + (i + 1), fins.get(i), parts, findings);
+      addFin(i == 0 ? "fin" : "fin " + (i + 1), fins.get(i), parts, steps);
     }
     double[] sum = new double[9];
     for (LateralContribution part : parts) {
@@ -140,33 +149,33 @@ public final class LateralEstimate {
       }
     }
     return new Result(new LateralDerivatives(sum[0], sum[1], sum[2], sum[3], sum[4], sum[5], sum[6], sum[7],
-        sum[8]), parts, Finding.inOrderOfWeight(findings));
+        sum[8]), parts, Workings.of(steps).findings(), steps);
   }
 
-  private void addWing(WingShape w, List<LateralContribution> parts, List<Finding> findings) {
-    parts.add(roll("wing, dihedral", use(findings, WingLateral.DIHEDRAL_EFFECT, w.liftSlope, w.dihedral, w.taper)));
-    parts.add(roll("wing, sweep", use(findings, WingLateral.SWEEP_EFFECT, w.lift, w.sweep, w.taper)));
+  private void addWing(WingShape w, List<LateralContribution> parts, List<Step> steps) {
+    parts.add(roll("wing, dihedral", use(steps, WingLateral.DIHEDRAL_EFFECT, w.liftSlope, w.dihedral, w.taper)));
+    parts.add(roll("wing, sweep", use(steps, WingLateral.SWEEP_EFFECT, w.lift, w.sweep, w.taper)));
     if (body.isPresent()) {
       Body b = body.get();
       parts.add(roll("wing, height on the body",
-          use(findings, WingLateral.POSITION_EFFECT, w.aspectRatio, w.height, b.depth, b.width)));
+          use(steps, WingLateral.POSITION_EFFECT, w.aspectRatio, w.height, b.depth, b.width)));
     }
     parts.add(new LateralContribution("wing, lift and damping", new LateralDerivatives(0, 0,
-        use(findings, WingLateral.YAW_DUE_TO_SIDESLIP, w.lift, w.aspectRatio), 0,
-        use(findings, WingLateral.ROLL_DAMPING_WITH_LOSS, w.sectionSlope, w.aspectRatio, w.taper),
-        use(findings, WingLateral.YAW_DUE_TO_ROLL_RATE, w.lift, w.aspectRatio), 0,
-        use(findings, WingLateral.ROLL_DUE_TO_YAW_RATE, w.lift, w.taper),
-        use(findings, WingLateral.YAW_DAMPING, w.profileDrag, w.taper))));
+        use(steps, WingLateral.YAW_DUE_TO_SIDESLIP, w.lift, w.aspectRatio), 0,
+        use(steps, WingLateral.ROLL_DAMPING_WITH_LOSS, w.sectionSlope, w.aspectRatio, w.taper),
+        use(steps, WingLateral.YAW_DUE_TO_ROLL_RATE, w.lift, w.aspectRatio), 0,
+        use(steps, WingLateral.ROLL_DUE_TO_YAW_RATE, w.lift, w.taper),
+        use(steps, WingLateral.YAW_DAMPING, w.profileDrag, w.taper))));
   }
 
-  private static void addBody(Body b, List<LateralContribution> parts, List<Finding> findings) {
+  private static void addBody(Body b, List<LateralContribution> parts, List<Step> steps) {
     parts.add(new LateralContribution("body", new LateralDerivatives(
-        use(findings, BodyLateral.SIDE_FORCE, b.sectionRatio), 0,
-        use(findings, BodyLateral.YAW_DUE_TO_SIDESLIP, b.apparentMass, b.volume), 0, 0, 0, 0, 0, 0)));
+        use(steps, BodyLateral.SIDE_FORCE, b.sectionRatio), 0,
+        use(steps, BodyLateral.YAW_DUE_TO_SIDESLIP, b.apparentMass, b.volume), 0, 0, 0, 0, 0, 0)));
   }
 
-  private static void addFin(String name, FinShape f, List<LateralContribution> parts, List<Finding> findings) {
-    double y = use(findings, FinLateral.SIDE_FORCE, f.liftSlope, f.sidewash, f.areaRatio);
+  private static void addFin(String name, FinShape f, List<LateralContribution> parts, List<Step> steps) {
+    double y = use(steps, FinLateral.SIDE_FORCE, f.liftSlope, f.sidewash, f.areaRatio);
     parts.add(new LateralContribution(name, new LateralDerivatives(y,
         FinLateral.rollDueToSideslip(y, f.height), FinLateral.yawDueToSideslip(y, f.arm),
         FinLateral.sideForceDueToRollRate(y, f.height), FinLateral.rollDamping(y, f.height),
@@ -178,9 +187,16 @@ public final class LateralEstimate {
     return new LateralContribution(part, new LateralDerivatives(0, rollSideslip, 0, 0, 0, 0, 0, 0, 0));
   }
 
-  private static double use(List<Finding> findings, Formula formula, double... inputs) {
-    findings.addAll(formula.outsideDomain(inputs));
-    return formula.evaluate(inputs);
+  /** What a formula gives, with its step kept for the workings. */
+  private static double use(List<Step> steps, Formula formula, double... inputs) {
+    Step[] given = new Step[inputs.length];
+    for (int i = 0; i < given.length; i++) {
+      Symbol symbol = formula.inputs().get(i);
+      given[i] = new Step.Given(symbol.meaning(), symbol.symbol(), symbol.unit(), inputs[i], SHAPE);
+    }
+    Step step = Step.of(formula, given);
+    steps.add(step);
+    return step.value();
   }
 
   private static void finite(String part, double... values) {

@@ -8,7 +8,9 @@ import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.basis.Sized;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Workings;
+import io.github.wingwright.core.geometry.Airframe;
 import io.github.wingwright.core.geometry.Fuselage;
+import io.github.wingwright.core.geometry.Tail;
 import io.github.wingwright.core.geometry.Wing;
 import io.github.wingwright.core.performance.GlidePerformance;
 import io.github.wingwright.core.performance.ThrowCheck;
@@ -20,6 +22,7 @@ import io.github.wingwright.stability.PitchModel;
 import io.github.wingwright.stability.StaticMargin;
 import io.github.wingwright.stability.Trim;
 import io.github.wingwright.stability.TrimmedPolar;
+import io.github.wingwright.stability.lattice.AirframeLattice;
 import io.github.wingwright.stability.lattice.FactoredLattice;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -34,6 +37,9 @@ import java.util.Map;
  * of the step is the number that the design was reckoned with.
  */
 public final class Design {
+  private static final int LATTICE_ROWS = 4;
+  private static final int LATTICE_STRIPS = 16;
+
   private final DesignBrief brief;
   private final Sized<Wing> wing;
   private final Sized<Fuselage> fuselage;
@@ -274,8 +280,8 @@ public final class Design {
   }
 
   /**
-   * Wing, tailplane and fin as a vortex lattice about the centre of gravity, the tailplane set for trim. Factored when it
-   * is first asked for.
+   * Wing, tailplane and fin as a vortex lattice about the centre of gravity, the tailplane set for trim, the sections with
+   * their own lift slope. Factored when it is first asked for.
    *
    * @return the lattice, ready for any condition
    */
@@ -302,7 +308,7 @@ public final class Design {
   }
 
   private FlightModes reckonModes() {
-    return FlightModes.of(pitchModel, aircraft, glide, brief.tailPolar(), trim.liftCoefficient());
+    return FlightModes.of(pitchModel, aircraft, glide, trim.liftCoefficient());
   }
 
   private FiniteWing reckonFiniteWing() {
@@ -315,7 +321,19 @@ public final class Design {
   }
 
   private FactoredLattice factoredLattice() {
-    return AirframeLattice.of(aircraft, trim.tailIncidence()).factor();
+    AircraftDrag law = glide.drag();
+    double reynolds = law.reynolds(modes().glide().speed().si(), glide.air().kinematicViscosity().si());
+    double tails = reynolds * tailReynolds() / law.reynolds(glide.stallSpeed().si(), glide.air().kinematicViscosity().si());
+    Airframe frame = aircraft.airframe();
+    List<Tail> set =
+        frame.tails().stream()
+            .map(t -> t.role() == Tail.Role.HORIZONTAL ? t.withIncidence(trim.tailIncidence()) : t)
+            .toList();
+    return AirframeLattice.of(new Airframe(frame.fuselage(), frame.wing(), set))
+        .panels(LATTICE_ROWS, LATTICE_STRIPS)
+        .sectionLiftSlopes(brief.wingPolar().likelyLiftSlope(reynolds), brief.tailPolar().likelyLiftSlope(tails))
+        .about(aircraft.centreOfGravity().x(), aircraft.centreOfGravity().z())
+        .factor();
   }
 
   @Override

@@ -2,7 +2,7 @@
 package io.github.wingwright.stability.design;
 
 import io.github.wingwright.core.aerodynamics.AircraftDrag;
-import io.github.wingwright.core.aerodynamics.SectionPolar;
+import io.github.wingwright.core.aerodynamics.InducedDrag;
 import io.github.wingwright.core.aircraft.Aircraft;
 import io.github.wingwright.core.atmosphere.AirState;
 import io.github.wingwright.core.basis.Finding;
@@ -12,10 +12,12 @@ import io.github.wingwright.core.performance.GlidePerformance;
 import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Speed;
 import io.github.wingwright.core.quantity.Time;
+import io.github.wingwright.stability.AirframeDerivatives;
 import io.github.wingwright.stability.PitchModel;
 import io.github.wingwright.stability.Trim;
 import io.github.wingwright.stability.TrimmedPolar;
 import io.github.wingwright.stability.derivatives.LateralContribution;
+import io.github.wingwright.stability.derivatives.LateralEstimate;
 import io.github.wingwright.stability.derivatives.LateralGuidelines;
 import io.github.wingwright.stability.derivatives.LatticeDerivatives;
 import io.github.wingwright.stability.dynamics.BodyInertia;
@@ -59,7 +61,7 @@ public final class FlightModes {
   private final BodyInertia body;
   private final WingApparentMass air;
   private final LongitudinalTerms along;
-  private final LateralTerms across;
+  private final LateralEstimate.Result across;
   private final LongitudinalForces forces;
   private final StateMatrix longitudinal;
   private final StateMatrix lateral;
@@ -68,7 +70,7 @@ public final class FlightModes {
   private final Workings workings;
 
   private FlightModes(
-      PitchModel model, Aircraft aircraft, GlidePerformance glide, SectionPolar finSection, double liftCoefficient) {
+      PitchModel model, Aircraft aircraft, GlidePerformance glide, double liftCoefficient) {
     AircraftDrag drag = glide.drag();
     AirState state = glide.air();
     double viscosity = state.kinematicViscosity().si();
@@ -80,25 +82,14 @@ public final class FlightModes {
             point.speed(), state.density(), point.angle().negated(), wing.area(), wing.meanAerodynamicChord(), wing.span());
     body = BodyInertia.of(aircraft.mass(), aircraft.inertia(), trim.angleOfAttack());
     air = WingApparentMass.of(state.density(), aircraft.airframe().wing(), aircraft.centreOfGravity().x());
-    along = new LongitudinalTerms(model, aircraft, drag, point, viscosity);
-    double reynolds = drag.reynolds(point.speed().si(), viscosity);
-    double finReynolds =
-        aircraft
-            .airframe()
-            .verticalTail()
-            .map(fin -> reynolds * fin.planform().meanAerodynamicChord().dividedBy(wing.meanAerodynamicChord()))
-            .orElse(reynolds);
-    double wingLift = trim.wingLiftCoefficient();
-    across =
-        new LateralTerms(
-            aircraft,
-            model.slopes().wing(),
-            drag.section().likelyLiftSlope(reynolds),
-            finSection.likelyLiftSlope(finReynolds),
-            wingLift,
-            drag.section().likelyProfileDrag(wingLift, reynolds));
+    double induced = InducedDrag.coefficient(liftCoefficient, drag.inducedLoss(), drag.aspectRatio());
+    AirframeDerivatives shape =
+        AirframeDerivatives.of(
+            model, aircraft.centreOfGravity(), liftCoefficient, Math.max(0.0, point.dragCoefficient() - induced));
+    along = new LongitudinalTerms(model, shape, aircraft.centreOfGravity(), drag, point, viscosity);
+    across = shape.lateral();
     LongitudinalForces bare = LongitudinalForces.of(flight, body.mass(), along.derivatives);
-    LateralForces sideways = LateralForces.of(flight, across.result.total());
+    LateralForces sideways = LateralForces.of(flight, across.total());
     BodyInertia heavier = air.addedTo(body);
     forces = bare.with(air);
     longitudinal = forces.stateMatrix(flight, heavier);
@@ -116,8 +107,8 @@ public final class FlightModes {
     LateralGuidelines guidelines = small ? LateralGuidelines.handLaunchedModel() : LateralGuidelines.lightAeroplane();
     List<Finding> found = new ArrayList<>(qualities.check(first));
     found.addAll(qualities.check(second));
-    found.addAll(guidelines.check(across.result.total()));
-    found.addAll(across.result.findings());
+    found.addAll(guidelines.check(across.total()));
+    found.addAll(shape.findings());
     findings = Finding.inOrderOfWeight(found);
     workings = Workings.of(new ModeSteps(this, along, across, heavier).steps());
   }
@@ -128,14 +119,13 @@ public final class FlightModes {
    * @param model wing, tail and fuselage, with section data; there must be a horizontal tail
    * @param aircraft shape and masses; the inertia of its parts counts
    * @param glide drag, and the air it flies in
-   * @param finSection polar of the fin's section
    * @param liftCoefficient lift coefficient of the glide, one that can be trimmed
    * @return the motions
    * @throws IllegalStateException if there is no horizontal tail, or section data are missing
    */
   public static FlightModes of(
-      PitchModel model, Aircraft aircraft, GlidePerformance glide, SectionPolar finSection, double liftCoefficient) {
-    return new FlightModes(model, aircraft, glide, finSection, liftCoefficient);
+      PitchModel model, Aircraft aircraft, GlidePerformance glide, double liftCoefficient) {
+    return new FlightModes(model, aircraft, glide, liftCoefficient);
   }
 
   /**
@@ -190,8 +180,8 @@ public final class FlightModes {
   }
 
   /**
-   * The motions with the derivatives of a lattice instead of the handbook's: of wing and tails alone, with sections that
-   * lift as in potential flow unless the lattice has their own slope. Drag, mass and the rate of angle of attack stay.
+   * The motions with the derivatives of a lattice instead of the handbook's: of wing and tails alone, without body. Drag,
+   * mass and the rate of angle of attack stay.
    *
    * @param lattice lattice with its moments about the centre of gravity
    * @return the motions, those in the plane of symmetry first
@@ -295,7 +285,7 @@ public final class FlightModes {
    * @return nondimensional, in stability axes
    */
   public LateralDerivatives lateralDerivatives() {
-    return across.result.total();
+    return across.total();
   }
 
   /**
@@ -304,7 +294,7 @@ public final class FlightModes {
    * @return the parts
    */
   public List<LateralContribution> lateralContributions() {
-    return across.result.contributions();
+    return across.contributions();
   }
 
   /**

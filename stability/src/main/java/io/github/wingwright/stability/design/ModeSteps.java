@@ -12,6 +12,7 @@ import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.quantity.MomentOfInertia;
 import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Speed;
+import io.github.wingwright.stability.derivatives.LateralEstimate;
 import io.github.wingwright.stability.dynamics.BodyInertia;
 import io.github.wingwright.stability.dynamics.LateralDerivatives;
 import io.github.wingwright.stability.dynamics.ModeApproximations;
@@ -27,7 +28,7 @@ final class ModeSteps {
   private static final Source PARTS = Source.library("sum over wing, body and fin");
 
   private final LongitudinalTerms along;
-  private final LateralTerms across;
+  private final LateralEstimate.Result across;
   private final List<Step> steps = new ArrayList<>();
   private final Step density;
   private final Step speed;
@@ -37,7 +38,7 @@ final class ModeSteps {
   private final Step gravity = Step.given("acceleration of gravity", "g", Acceleration.STANDARD_GRAVITY, Source.DEFINITION);
   private final double frequencySquared;
 
-  ModeSteps(FlightModes modes, LongitudinalTerms along, LateralTerms across, BodyInertia heavier) {
+  ModeSteps(FlightModes modes, LongitudinalTerms along, LateralEstimate.Result across, BodyInertia heavier) {
     this.along = along;
     this.across = across;
     SteadyFlight f = modes.flight();
@@ -56,8 +57,11 @@ final class ModeSteps {
         Step.given("mass with the air carried along", "m", Mass.kilograms(heavier.mass() + airIn(modes.apparentMass())), MASSES);
     Step zw = Step.of(MotionFormulas.HEAVE, density, speed, area, along.lift, Step.given("drag coefficient", "C_D", modes.glide().dragCoefficient(), FLIGHT), mass);
     Step pitch = inertia("pitch inertia", "I_y", heavier.pitch());
+    Step wing =
+        rate("pitch damping of the wing", "C_mq,w", along.derivatives.mPitchRate() - along.tailDamping.value());
+    Step damping = Step.sum("pitch damping", "C_mq", List.of(along.tailDamping, wing));
     Step mw = moment("m_w", MotionFormulas.BY_SPEED, chord, along.moment, pitch);
-    Step mq = moment("m_q", MotionFormulas.BY_RATE, chord, along.pitchDamping, pitch);
+    Step mq = moment("m_q", MotionFormulas.BY_RATE, chord, damping, pitch);
     Step lag = Step.of(MotionFormulas.BY_LAG, density, area, chord, along.lag, pitch);
     frequencySquared = zw.value() * mq.value() - f.speed() * mw.value();
     steps.addAll(List.of(zw, mw, mq, lag));

@@ -70,15 +70,6 @@ final class MotionFormulas {
           .from(TABLE_4_4)
           .computedBy(MotionFormulas::byLag);
 
-  /** Pitch damping of tail and wing. */
-  static final Formula WITH_WING =
-      Formula.named("pitch damping with the wing's own part")
-          .gives("C_mq", NamedUnit.NUMBER)
-          .as("1.1·C_mq,h")
-          .where("C_mq,h", "pitch damping of the tailplane", -100, 0)
-          .from(Source.fromMemory("R. C. Nelson, Flight Stability and Automatic Control, 2nd ed., 1998", "section 3.3: ten per cent for the wing"))
-          .computedBy(MotionFormulas::withWing);
-
   private MotionFormulas() {}
 
   static double heave(double density, double speed, double area, double slope, double drag, double mass) {
@@ -95,9 +86,5 @@ final class MotionFormulas {
 
   static double byLag(double density, double area, double chord, double c, double inertia) {
     return density * area * chord * chord * c / (4.0 * inertia);
-  }
-
-  static double withWing(double tail) {
-    return 1.1 * tail;
   }
 }
