@@ -12,4 +12,5 @@ module io.github.wingwright.stability {
   exports io.github.wingwright.stability.derivatives;
   exports io.github.wingwright.stability.dynamics;
   exports io.github.wingwright.stability.lattice;
+  exports io.github.wingwright.stability.production;
 }
