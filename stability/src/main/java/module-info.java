@@ -8,9 +8,12 @@ module io.github.wingwright.stability {
   requires commons.math3;
 
   exports io.github.wingwright.stability;
+  exports io.github.wingwright.stability.comparison;
   exports io.github.wingwright.stability.design;
   exports io.github.wingwright.stability.derivatives;
   exports io.github.wingwright.stability.dynamics;
   exports io.github.wingwright.stability.flight;
+  exports io.github.wingwright.stability.flighttest;
   exports io.github.wingwright.stability.lattice;
+  exports io.github.wingwright.stability.production;
 }

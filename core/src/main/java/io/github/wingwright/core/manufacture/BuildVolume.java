@@ -22,10 +22,10 @@ import org.jspecify.annotations.Nullable;
  * <pre>{@code
  * BuildVolume small = BuildVolume.box(millimetres(250), millimetres(210), millimetres(220));
  * small.longest(Lay.DIAGONAL, millimetres(30), millimetres(4));     // 297.1 mm
- * small.orientation(millimetres(290), millimetres(30), millimetres(4));   // across the bed at a slant of 37.6°
+ * small.orientation(millimetres(290), millimetres(30), millimetres(4));   // across the bed at a slant of 38.9°
  * }</pre>
  *
- * <p>Width and depth are those of the box around the part across its length; a part may lie on its width or on its depth.
+ * <p>Width and depth are those of the box around the part across its length; a part lies on its width, or on edge on its depth.
  * Standing, its section may be turned on the bed as well. In a cylinder one of the two sides stays level, which leaves the
  * rectangle of √(D² − w²) by H for the length and the other side. What skirts, clips and brims take is subtracted by
  * {@link #keepingClear}.
@@ -153,8 +153,9 @@ public final class BuildVolume implements Serializable {
    */
   public double longest(Lay lay, double width, double depth) {
     return switch (lay) {
-      case STRAIGHT -> Math.max(straight(width, depth), straight(depth, width));
-      case DIAGONAL -> Math.max(diagonal(width, depth), diagonal(depth, width));
+      case STRAIGHT -> straight(width, depth);
+      case DIAGONAL -> diagonal(width, depth);
+      case ON_EDGE -> diagonal(depth, width);
       case UPRIGHT -> standsOnBed(width, depth) ? height : 0.0;
       case RAISED -> raised(width, depth);
     };
@@ -233,15 +234,14 @@ public final class BuildVolume implements Serializable {
   private Orientation lying(Lay lay, double length, double w, double d) {
     return switch (lay) {
       case STRAIGHT -> {
-        boolean onEdge = straight(w, d) < length;
-        double side = onEdge ? d : w;
-        boolean across = !round && side > b;
-        yield new Orientation(lay, across ? RIGHT : Angle.ZERO, Angle.ZERO, onEdge ? RIGHT : Angle.ZERO);
+        boolean across = !round && w > b;
+        yield new Orientation(lay, across ? RIGHT : Angle.ZERO, Angle.ZERO, Angle.ZERO);
       }
-      case DIAGONAL -> {
-        boolean onEdge = diagonal(w, d) < length;
-        double slant = Inscribed.slant(a, b, onEdge ? d : w);
-        yield new Orientation(lay, Angle.radians(slant), Angle.ZERO, onEdge ? RIGHT : Angle.ZERO);
+      case DIAGONAL -> new Orientation(lay, slant(w), Angle.ZERO, Angle.ZERO);
+      case ON_EDGE -> {
+        boolean straight = straight(d, w) >= length;
+        Angle turned = straight ? Angle.ZERO : slant(d);
+        yield new Orientation(lay, turned, Angle.ZERO, RIGHT);
       }
       case UPRIGHT -> {
         boolean straight = round || Math.max(w, d) <= a && Math.min(w, d) <= b;
@@ -262,6 +262,10 @@ public final class BuildVolume implements Serializable {
         yield new Orientation(lay, Angle.radians(bar.azimuth()), Angle.radians(bar.elevation()), Angle.radians(roll));
       }
     };
+  }
+
+  private Angle slant(double width) {
+    return round ? Angle.ZERO : Angle.radians(Inscribed.slant(a, b, width));
   }
 
   /**

@@ -42,6 +42,18 @@ public record Joint(
   }
 
   /**
+   * The lightest joint that fits into a part at a place and carries twice what bends it there; the strongest that fits if
+   * none does.
+   *
+   * @param part the part
+   * @param at where, along the part from its first end
+   * @return the joint
+   */
+  public static Joint lightest(SlenderPart part, Length at) {
+    return new JointChoice(part).at(at.si());
+  }
+
+  /**
    * How many times its bending moment it carries.
    *
    * @return the reserve; infinite where nothing bends it

@@ -29,6 +29,9 @@ final class JointChoice {
   private static final double LOOSE = 0.2e-3;
 
   private static final double TIGHT = 0.1e-3;
+  /** A tube in a part much deeper than itself has nothing to hold it. */
+  private static final double SNUG = 4.0;
+
   private static final double SHORTEST = 5e-3;
   private static final double LONGEST_TONGUE = 10e-3;
 
@@ -90,14 +93,14 @@ final class JointChoice {
     return joint(JointKind.TONGUE, s, overlap, thick, 0.0, mass, moment);
   }
 
-  /** Tubes and dowels that the depth leaves room for, with a wall of the part around them. */
+  /** Tubes that fill the depth, and in solid parts dowels, with a wall of the part around them. */
   private void pinned(List<Joint> joints, SlenderPart.Station s) {
     double wall = Math.max(part.wall().si(), 0.4e-3);
     double room = s.depth().si() - 2.0 * wall - 2.0 * TIGHT;
     double carbon = strength(Materials.CARBON_TUBE);
     double density = Materials.CARBON_TUBE.density().si();
     for (double[] tube : TUBES) {
-      if (tube[0] <= room) {
+      if (tube[0] <= room && s.depth().si() <= SNUG * tube[0]) {
         double inner = tube[0] - 2.0 * tube[1];
         double overlap = Math.max(15e-3, 5.0 * tube[0]);
         double area = 0.25 * Math.PI * (tube[0] * tube[0] - inner * inner);
@@ -113,7 +116,7 @@ final class JointChoice {
       }
     }
     for (double dowel : DOWELS) {
-      if (dowel <= room && s.width().si() >= 6.0 * dowel) {
+      if (!part.wall().isPositive() && dowel <= room && s.width().si() >= 6.0 * dowel) {
         double overlap = Math.max(8e-3, 4.0 * dowel);
         double moment = 2.0 * JointStrength.tubeMoment(strength(part.material()), dowel, 0.0);
         double volume = 2.0 * 0.25 * Math.PI * dowel * dowel * 2.0 * overlap;

@@ -28,23 +28,15 @@ public record Orientation(Lay lay, Angle turned, Angle raised, Angle rolled) imp
     Door.within(rolled, Angle.ZERO, Angle.degrees(180), "roll about the length");
   }
 
-  /**
-   * Whether it lies on its narrow side.
-   *
-   * @return true if its width points up
-   */
-  public boolean isOnEdge() {
-    return lay != Lay.RAISED && rolled.degrees() > 45.0;
-  }
-
   @Override
   public String toString() {
     String by =
         switch (lay) {
           case STRAIGHT, UPRIGHT -> "";
           case DIAGONAL -> " of " + turned.format(Angle.DEGREE, 3);
+          case ON_EDGE -> turned.si() == 0.0 ? "" : " across the bed at a slant of " + turned.format(Angle.DEGREE, 3);
           case RAISED -> ", " + turned.format(Angle.DEGREE, 3) + " across and " + raised.format(Angle.DEGREE, 3) + " up";
         };
-    return lay.words() + by + (isOnEdge() ? ", on edge" : "");
+    return lay.words() + by;
   }
 }

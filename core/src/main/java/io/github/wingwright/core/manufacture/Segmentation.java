@@ -171,14 +171,13 @@ public final class Segmentation implements Serializable {
       changes.add("a machine that is " + mm(length) + " high, " + mm(length - machine.height().si()) + " more than this one");
     }
     if (lays.contains(Lay.DIAGONAL)) {
-      // In a square bed √2·a − w: the side that a diagonal part needs, on its narrower side if the machine is high enough.
-      boolean onEdge = part.depth().si() < part.width().si() && part.width().si() <= machine.height().si();
-      double side = (length + (onEdge ? part.depth() : part.width()).si()) / Math.sqrt(2.0);
-      changes.add("a square bed of " + mm(side) + ", with the part lying across it" + (onEdge ? " on edge" : ""));
+      // In a square bed √2·a − w: the side that a diagonal part needs.
+      changes.add("a square bed of " + mm((length + part.width().si()) / Math.sqrt(2.0)) + ", with the part lying across it");
     }
-    if (!lays.contains(Lay.DIAGONAL)
-        && machine.longest(Lay.DIAGONAL, part.width(), part.depth()).si() >= length) {
-      changes.add("printed lying across the bed, where it fits, not " + lays.iterator().next().words());
+    for (Lay lay : List.of(Lay.DIAGONAL, Lay.ON_EDGE)) {
+      if (!lays.contains(lay) && machine.longest(lay, part.width(), part.depth()).si() >= length) {
+        changes.add("printed " + lay.words() + ", where it fits, not " + lays.iterator().next().words());
+      }
     }
     if (!lays.contains(Lay.RAISED) && machine.longest(Lay.RAISED, part.width(), part.depth()).si() >= length) {
       changes.add("printed raised towards the far upper corner, where it fits, on supports all along");

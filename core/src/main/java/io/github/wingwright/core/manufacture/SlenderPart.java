@@ -156,6 +156,19 @@ public record SlenderPart(String name, Material material, Length wall, List<Stat
   }
 
   /**
+   * The same part as deep all along: a plate.
+   *
+   * @param depth its thickness, positive
+   * @return the plate
+   */
+  public SlenderPart withDepth(Length depth) {
+    Door.positive(depth, "thickness of " + name);
+    List<Station> plate =
+        stations.stream().map(s -> new Station(s.at(), s.front(), s.rear(), depth, s.bending())).toList();
+    return new SlenderPart(name, material, wall, plate);
+  }
+
+  /**
    * Its length.
    *
    * @return from the first station to the last

@@ -34,7 +34,6 @@ class BuildVolumeTest {
         .isCloseTo(row.number("bed_diagonal_mm"), within(tolerance));
     assertThat(machine.longest(Lay.RAISED, Length.ZERO, Length.ZERO).millimetres())
         .isCloseTo(row.number("body_diagonal_mm"), within(1e-5 * row.number("body_diagonal_mm")));
-    // Deeper than wide, so that it does not go on edge.
     Length width = mm(row.number("width_mm"));
     assertThat(machine.longest(Lay.DIAGONAL, width, width).millimetres())
         .isCloseTo(row.number("longest_flat_mm"), within(tolerance));
@@ -59,9 +58,12 @@ class BuildVolumeTest {
   @Test
   void a_wide_flat_part_goes_on_edge_where_only_that_fits() {
     BuildVolume machine = box(100, 50, 200);
-    Orientation lying = machine.orientation(mm(90), mm(120), mm(5), EnumSet.of(Lay.STRAIGHT)).orElseThrow();
-    assertThat(lying.isOnEdge()).isTrue();
-    assertThat(lying).hasToString("lying along a side of the bed, on edge");
+    assertThat(machine.orientation(mm(90), mm(120), mm(5), EnumSet.of(Lay.STRAIGHT, Lay.DIAGONAL))).isEmpty();
+    Orientation lying = machine.orientation(mm(90), mm(120), mm(5)).orElseThrow();
+    assertThat(lying.rolled().degrees()).isEqualTo(90);
+    assertThat(lying).hasToString("lying on edge");
+    assertThat(machine.orientation(mm(105), mm(120), mm(5)).orElseThrow().toString())
+        .startsWith("lying on edge across the bed at a slant of ");
   }
 
   @Test

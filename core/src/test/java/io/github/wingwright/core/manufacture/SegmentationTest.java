@@ -94,18 +94,18 @@ class SegmentationTest {
   void what_would_make_it_one_piece_does() {
     SlenderPart part = beam(270, x -> 0.01);
     Segmentation two = Segmentation.of(part, cube(180), EnumSet.of(Lay.UPRIGHT, Lay.DIAGONAL));
-    // On edge, 6 mm wide, √2·180 mm − 6 mm go across the bed.
+    // Across the bed of 180 mm the 80 mm wide beam has √2·180 mm − 80 mm, less than along it.
     assertThat(two.changesForOnePiece())
         .containsExactly(
-            "beam shorter by 21.44 mm, to 248.6 mm",
+            "beam shorter by 90 mm, to 180 mm",
             "a machine that is 270 mm high, 90 mm more than this one",
-            "a square bed of 195.2 mm, with the part lying across it on edge");
+            "a square bed of 247.5 mm, with the part lying across it");
     BuildVolume higher = BuildVolume.box(mm(180), mm(180), mm(270));
     assertThat(Segmentation.of(part, higher, UPRIGHT).segments()).hasSize(1);
-    BuildVolume wider = BuildVolume.box(mm(195.3), mm(195.3), mm(180));
+    BuildVolume wider = BuildVolume.box(mm(247.5), mm(247.5), mm(180));
     assertThat(Segmentation.of(part, wider, EnumSet.of(Lay.DIAGONAL)).segments()).hasSize(1);
     assertThat(Segmentation.of(beam(240, x -> 0.01), cube(180), UPRIGHT).changesForOnePiece())
-        .contains("printed lying across the bed, where it fits, not standing on end");
+        .contains("printed lying on edge, where it fits, not standing on end");
   }
 
   @Test
