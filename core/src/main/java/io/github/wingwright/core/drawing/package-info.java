@@ -17,6 +17,10 @@
  *     <td>centre of gravity at 85 mm, neutral point at 87 mm, and what is allowed</td></tr>
  * <tr><td>{@link io.github.wingwright.core.drawing.CurvePicture}</td>
  *     <td>curves over two axes with marked points, such as a glide polar</td></tr>
+ * <tr><td>{@link io.github.wingwright.core.drawing.FlightPicture}</td>
+ *     <td>flights from the side in their hall: 12.6 m in 2.2 s, stalled pieces dotted</td></tr>
+ * <tr><td>{@link io.github.wingwright.core.drawing.MapPicture}</td>
+ *     <td>a value over two others in tones with a key, such as distance over throw speed and decalage</td></tr>
  * <tr><td>{@link io.github.wingwright.core.drawing.Svg}, {@link io.github.wingwright.core.drawing.Pen},
  *     {@link io.github.wingwright.core.drawing.Lettering}</td>
  *     <td>what all of them are drawn with, for pictures of your own</td></tr>
