@@ -102,6 +102,7 @@ public final class DesignProgram {
     files.put("three-view.svg", report.threeView().document());
     files.put("fuselage-range.svg", report.fuselageRange().document());
     files.put("section.svg", report.sectionPicture().document());
+    files.put("flight.svg", report.flightPicture().document());
     files.put("section.txt", DesignData.coordinates(design.aircraft().airframe().wing().section()));
     files.put("design.json", DesignData.json(design));
     return files;

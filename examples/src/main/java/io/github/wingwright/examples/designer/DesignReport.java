@@ -37,8 +37,10 @@ final class DesignReport {
   private final Design design;
   private final GliderBrief brief;
   private final BriefUnits units;
+  private final FlightChapter flight;
 
   DesignReport(Design design, GliderBrief brief) {
+    this.flight = new FlightChapter(design, brief);
     this.design = design;
     this.brief = brief;
     this.units = brief.units();
@@ -57,6 +59,7 @@ final class DesignReport {
     chapters.add(balance());
     chapters.add(drag());
     chapters.add(glide());
+    chapters.add(flight.chapter());
     chapters.add(Chapter.of("Findings", new Block.Findings(design.findings())));
     chapters.add(cautions());
     chapters.add(Chapter.of("Workings", new Block.Steps(design.workings())));
@@ -82,6 +85,10 @@ final class DesignReport {
     Length diameter = design.aircraft().airframe().fuselage().diameter();
     return RangePicture.draw(
         design.sizedFuselage().range(), diameter.si(), "chosen: " + diameter.format(units.length(), 3));
+  }
+
+  Svg flightPicture() {
+    return flight.picture();
   }
 
   private Chapter asked() {
