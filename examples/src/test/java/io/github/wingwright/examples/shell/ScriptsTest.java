@@ -10,8 +10,13 @@ import io.github.wingwright.airfoils.Naca4;
 import io.github.wingwright.airfoils.viscous.ViscousMethod;
 import io.github.wingwright.core.aerodynamics.EstimatedPolar;
 import io.github.wingwright.core.atmosphere.AirState;
+import io.github.wingwright.core.atmosphere.Atmosphere;
 import io.github.wingwright.core.geometry.BodyShape;
 import io.github.wingwright.core.mass.Materials;
+import io.github.wingwright.core.performance.GlideGoal;
+import io.github.wingwright.core.performance.Hall;
+import io.github.wingwright.core.performance.LaunchTrajectory;
+import io.github.wingwright.core.performance.Throw;
 import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.quantity.Pressure;
@@ -24,6 +29,7 @@ import io.github.wingwright.stability.design.Design;
 import io.github.wingwright.stability.design.DesignBrief;
 import io.github.wingwright.stability.design.SizingLoop;
 import io.github.wingwright.stability.design.TailBrief;
+import io.github.wingwright.stability.flight.PitchFlight;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -33,6 +39,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
@@ -52,7 +59,7 @@ class ScriptsTest {
 
   /** What each script prints, by the Java API. A new script needs its line here. */
   private static final Map<String, Supplier<List<String>>> PRINTED =
-      Map.of("glider.jsh", ScriptsTest::glider, "section.jsh", ScriptsTest::section);
+      Map.of("glider.jsh", ScriptsTest::glider, "section.jsh", ScriptsTest::section, "throws.jsh", ScriptsTest::thrown);
 
   @TempDir
   Path temporary;
@@ -66,10 +73,32 @@ class ScriptsTest {
   }
 
   private static List<String> glider() {
+    Design design = design(AirState.of(Pressure.pascals(100_400), Temperature.degreesCelsius(19)));
+    return design.numbers().values().stream().map(Object::toString).toList();
+  }
+
+  private static List<String> thrown() {
+    Design design = design(Atmosphere.standard().at(metres(100)));
+    Hall hall = Hall.of(metres(27), metres(7));
+    LaunchTrajectory point = LaunchTrajectory.of(design.glide()).in(hall);
+    PitchFlight pitch = PitchFlight.of(design).in(hall);
+    List<String> lines = new ArrayList<>();
+    lines.add("angle   point      with pitch");
+    for (int degrees = -20; degrees <= 20; degrees += 10) {
+      Throw how = new Throw(Speed.metresPerSecond(8), Angle.degrees(degrees), metres(1.6));
+      lines.add(
+          String.format(
+              Locale.ROOT, "%4d°   %5.1f m    %s", degrees, point.thrown(how).distance().metres(), pitch.thrown(how)));
+    }
+    lines.add(pitch.bestAngles(GlideGoal.DISTANCE, Speed.metresPerSecond(8), metres(1.6)).toString());
+    return lines;
+  }
+
+  private static Design design(AirState air) {
     Naca4 section = Naca4.parse("4406").withTrailingEdgeThickness(0.006);
     ComposedSection plate = ComposedSection.plate(0.02, 0.0);
     DesignBrief brief = DesignBrief.named("java")
-        .air(AirState.of(Pressure.pascals(100_400), Temperature.degreesCelsius(19)))
+        .air(air)
         .thrown(Speed.metresPerSecond(6.5), metres(1.5))
         .material(Materials.FOAMING_PLA)
         .wing(WingSizing.forSpan(millimetres(480))
@@ -82,8 +111,7 @@ class ScriptsTest {
             .considering(Considerations.lengthAtMost(millimetres(256)))
             .diameter(millimetres(22)))
         .tails(plate, EstimatedPolar.of(plate), new TailBrief(0.52, 3.5, 0.8), new TailBrief(0.035, 1.5, 0.7));
-    Design design = SizingLoop.of(brief).madeTo(millimetres(0.5), Mass.grams(0.1)).solve();
-    return design.numbers().values().stream().map(Object::toString).toList();
+    return SizingLoop.of(brief).madeTo(millimetres(0.5), Mass.grams(0.1)).solve();
   }
 
   private static List<String> section() {
