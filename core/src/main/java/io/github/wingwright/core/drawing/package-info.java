@@ -29,6 +29,10 @@
  *     <td>several quantities over one axis, such as speed, angle and load factor after a gust</td></tr>
  * <tr><td>{@link io.github.wingwright.core.drawing.RootPicture}</td>
  *     <td>a map of roots with the motions named: Dutch roll at −0.7 ± 8.5 i</td></tr>
+ * <tr><td>{@link io.github.wingwright.core.drawing.FlightPicture}</td>
+ *     <td>flights from the side in their hall: 12.6 m in 2.2 s, stalled pieces dotted</td></tr>
+ * <tr><td>{@link io.github.wingwright.core.drawing.MapPicture}</td>
+ *     <td>a value over two others in tones with a key, such as distance over throw speed and decalage</td></tr>
  * <tr><td>{@link io.github.wingwright.core.drawing.Svg}, {@link io.github.wingwright.core.drawing.Pen},
  *     {@link io.github.wingwright.core.drawing.Lettering}</td>
  *     <td>what all of them are drawn with, for pictures of your own</td></tr>

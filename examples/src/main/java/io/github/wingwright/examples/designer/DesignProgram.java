@@ -103,6 +103,7 @@ public final class DesignProgram {
     files.put("fuselage-range.svg", report.fuselageRange().document());
     files.put("fuselage-region.svg", report.fuselageRegion().document());
     files.put("section.svg", report.sectionPicture().document());
+    files.put("flight.svg", report.flightPicture().document());
     files.put("section.txt", DesignData.coordinates(design.aircraft().airframe().wing().section()));
     files.put("design.json", DesignData.json(design));
     return files;

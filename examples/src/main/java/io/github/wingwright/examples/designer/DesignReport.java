@@ -32,8 +32,10 @@ final class DesignReport {
   private final GliderBrief brief;
   private final BriefUnits units;
   private final FuselageChapter fuselage;
+  private final FlightChapter flight;
 
   DesignReport(Design design, GliderBrief brief) {
+    this.flight = new FlightChapter(design, brief);
     this.design = design;
     this.brief = brief;
     this.units = brief.units();
@@ -59,6 +61,7 @@ final class DesignReport {
     chapters.add(new ResponseChapter(design, units).chapter());
     chapters.add(drag());
     chapters.add(glide());
+    chapters.add(flight.chapter());
     chapters.add(Chapter.of("Findings", new Block.Findings(design.findings())));
     chapters.add(cautions());
     chapters.add(Chapter.of("Workings", new Block.Steps(design.workings())));
@@ -86,6 +89,10 @@ final class DesignReport {
 
   Svg fuselageRegion() {
     return fuselage.regionPicture();
+  }
+
+  Svg flightPicture() {
+    return flight.picture();
   }
 
   private Chapter asked() {

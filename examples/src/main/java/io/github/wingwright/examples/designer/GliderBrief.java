@@ -22,6 +22,7 @@ import io.github.wingwright.core.mass.MassItem;
 import io.github.wingwright.core.mass.Material;
 import io.github.wingwright.core.mass.Materials;
 import io.github.wingwright.core.performance.GlideGoal;
+import io.github.wingwright.core.performance.Hall;
 import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Density;
@@ -59,6 +60,7 @@ import java.util.function.Function;
  * @param making what dimensions are rounded to
  * @param units the units of the brief
  * @param fuselage what the fuselage is negotiated between, once the wing is known
+ * @param hall where it is flown; outdoors if the brief does not say
  */
 record GliderBrief(
     DesignBrief brief,
@@ -66,7 +68,8 @@ record GliderBrief(
     String purpose,
     Making making,
     BriefUnits units,
-    Function<Wing, FuselageSizing> fuselage) {
+    Function<Wing, FuselageSizing> fuselage,
+    Hall hall) {
 
   /** What fuselages a brief may ask for. */
   private enum Shape {
@@ -146,8 +149,20 @@ record GliderBrief(
     for (Field item : top.optional("carried").map(Field::items).orElse(List.of())) {
       brief = brief.carrying(carried(item));
     }
+    Hall hall = top.optional("hall").map(f -> hall(f, height.value())).orElse(Hall.OUTDOORS);
     top.refuseTheRest();
-    return new GliderBrief(brief, title, purpose, machine.making(), units, body.sizing());
+    return new GliderBrief(brief, title, purpose, machine.making(), units, body.sizing(), hall);
+  }
+
+  /** A hall with the thrower at its end; one without a length has no walls. */
+  private static Hall hall(Field field, Length hand) {
+    Length ceiling = field.required("height").quantity(Length.KIND, "1 m", "200 m");
+    if (!(ceiling.si() > hand.si())) {
+      throw field.error("must be higher than the hand at launch, " + hand + ", was " + ceiling + " high");
+    }
+    Optional<Length> length = field.optional("length").map(f -> f.quantity(Length.KIND, "2 m", "1000 m"));
+    field.refuseTheRest();
+    return length.map(l -> Hall.of(l, ceiling)).orElseGet(() -> Hall.OUTDOORS.withCeiling(ceiling));
   }
 
   private static String name(Field field) {

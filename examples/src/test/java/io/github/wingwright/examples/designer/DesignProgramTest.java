@@ -26,7 +26,7 @@ import org.xml.sax.InputSource;
 /** The program with good briefs: what it prints and what it writes. */
 class DesignProgramTest {
   private static final List<String> FILES =
-      List.of("design.json", "fuselage-range.svg", "fuselage-region.svg", "report.html", "section.svg", "section.txt", "three-view.svg");
+      List.of("design.json", "flight.svg", "fuselage-range.svg", "fuselage-region.svg", "report.html", "section.svg", "section.txt", "three-view.svg");
 
   /** The numbers that whoever reads the data can rely on. */
   private static final List<String> NAMES = List.of(
@@ -148,7 +148,7 @@ class DesignProgramTest {
     Document page = xml(html);
     assertThat(texts(page, "h2")).containsSubsequence(
         "The brief", "Three views", "Sheet of dimensions", "The fuselage, negotiated", "The wing's chord, negotiated",
-        "Wing section", "Mass statement", "Balance, stability, trim", "Drag build-up at best glide", "Glide",
+        "Wing section", "Mass statement", "Balance, stability, trim", "Drag build-up at best glide", "Glide", "Thrown down the hall",
         "Findings", "Cautions", "Workings");
     assertThat(html.replaceAll("xmlns=\"http://www\\.w3\\.org/(2000/svg|1999/xhtml)\"", "")).doesNotContain("http:", "https:", "<script", "<link", "@import", "src=");
     assertThat(page.getElementsByTagName("svg").getLength()).isGreaterThanOrEqualTo(6);

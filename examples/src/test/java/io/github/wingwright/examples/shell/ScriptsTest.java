@@ -10,8 +10,13 @@ import io.github.wingwright.airfoils.Naca4;
 import io.github.wingwright.airfoils.viscous.ViscousMethod;
 import io.github.wingwright.core.aerodynamics.EstimatedPolar;
 import io.github.wingwright.core.atmosphere.AirState;
+import io.github.wingwright.core.atmosphere.Atmosphere;
 import io.github.wingwright.core.geometry.BodyShape;
 import io.github.wingwright.core.mass.Materials;
+import io.github.wingwright.core.performance.GlideGoal;
+import io.github.wingwright.core.performance.Hall;
+import io.github.wingwright.core.performance.LaunchTrajectory;
+import io.github.wingwright.core.performance.Throw;
 import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.quantity.Pressure;
@@ -24,6 +29,7 @@ import io.github.wingwright.stability.design.Design;
 import io.github.wingwright.stability.design.DesignBrief;
 import io.github.wingwright.stability.design.SizingLoop;
 import io.github.wingwright.stability.design.TailBrief;
+import io.github.wingwright.stability.flight.PitchFlight;
 import io.github.wingwright.stability.lattice.LatticeCondition;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -34,6 +40,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
@@ -55,7 +62,14 @@ class ScriptsTest {
   /** What each script prints, by the Java API. A new script needs its line here. */
   private static final Map<String, Supplier<List<String>>> PRINTED =
       Map.of(
-          "glider.jsh", ScriptsTest::glider, "section.jsh", ScriptsTest::section, "stability.jsh", ScriptsTest::stability);
+          "glider.jsh",
+          ScriptsTest::glider,
+          "section.jsh",
+          ScriptsTest::section,
+          "stability.jsh",
+          ScriptsTest::stability,
+          "throws.jsh",
+          ScriptsTest::thrown);
 
   @TempDir
   Path temporary;
@@ -69,11 +83,11 @@ class ScriptsTest {
   }
 
   private static List<String> glider() {
-    return design().numbers().values().stream().map(Object::toString).toList();
+    return design(AirState.of(Pressure.pascals(100_400), Temperature.degreesCelsius(19))).numbers().values().stream().map(Object::toString).toList();
   }
 
   private static List<String> stability() {
-    Design design = design();
+    Design design = design(AirState.of(Pressure.pascals(100_400), Temperature.degreesCelsius(19)));
     double angle = design.modes().angle(design.lattice());
     return Stream.of(
             design.trim(), design.finiteWing(), design.lattice().solve(LatticeCondition.at(angle)), design.modes())
@@ -81,11 +95,28 @@ class ScriptsTest {
         .toList();
   }
 
-  private static Design design() {
+  private static List<String> thrown() {
+    Design design = design(Atmosphere.standard().at(metres(100)));
+    Hall hall = Hall.of(metres(27), metres(7));
+    LaunchTrajectory point = LaunchTrajectory.of(design.glide()).in(hall);
+    PitchFlight pitch = PitchFlight.of(design).in(hall);
+    List<String> lines = new ArrayList<>();
+    lines.add("angle   point      with pitch");
+    for (int degrees = -20; degrees <= 20; degrees += 10) {
+      Throw how = new Throw(Speed.metresPerSecond(8), Angle.degrees(degrees), metres(1.6));
+      lines.add(
+          String.format(
+              Locale.ROOT, "%4d°   %5.1f m    %s", degrees, point.thrown(how).distance().metres(), pitch.thrown(how)));
+    }
+    lines.add(pitch.bestAngles(GlideGoal.DISTANCE, Speed.metresPerSecond(8), metres(1.6)).toString());
+    return lines;
+  }
+
+  private static Design design(AirState air) {
     Naca4 section = Naca4.parse("4406").withTrailingEdgeThickness(0.006);
     ComposedSection plate = ComposedSection.plate(0.02, 0.0);
     DesignBrief brief = DesignBrief.named("java")
-        .air(AirState.of(Pressure.pascals(100_400), Temperature.degreesCelsius(19)))
+        .air(air)
         .thrown(Speed.metresPerSecond(6.5), metres(1.5))
         .material(Materials.FOAMING_PLA)
         .wing(WingSizing.forSpan(millimetres(480))

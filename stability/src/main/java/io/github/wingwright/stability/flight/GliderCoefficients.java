@@ -120,7 +120,7 @@ final class GliderCoefficients implements CoefficientTable.Coefficients {
     double steady = atSlow - friction * bySlow;
     if (stalled) {
       steady = wing.dragBehindStall(chord, steady);
-      friction *= Math.abs(Math.cos(chord));
+      friction *= Math.abs(Math.cos(chord)) / Math.cos(wing.stallAngle(chord > 0.0));
     }
     if (tail.stalled(tailChord)) {
       steady += parts.tailShare() * Math.max(0.0, tail.dragBehindStall(tailChord, 0.0));

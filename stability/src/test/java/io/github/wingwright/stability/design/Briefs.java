@@ -25,7 +25,7 @@ import io.github.wingwright.core.sizing.WingSizing;
 import java.util.function.Function;
 
 /** Briefs of invented gliders of usual proportions. */
-final class Briefs {
+public final class Briefs {
   /** A lens 6 % thick about a parabola of 4 % camber. */
   static final AirfoilSection LENS = new Lens(0.06, 0.04);
 
@@ -34,7 +34,7 @@ final class Briefs {
   private Briefs() {}
 
   /** A glider of 410 mm span with a heavy nose: no ballast is needed. */
-  static DesignBrief balanced() {
+  public static DesignBrief balanced() {
     return withNose(Mass.grams(12));
   }
 

@@ -1,0 +1,232 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.examples.designer;
+
+import io.github.wingwright.core.basis.Finding;
+import io.github.wingwright.core.drawing.CurvePicture;
+import io.github.wingwright.core.drawing.FlightPicture;
+import io.github.wingwright.core.drawing.MapPicture;
+import io.github.wingwright.core.drawing.Svg;
+import io.github.wingwright.core.performance.Flight;
+import io.github.wingwright.core.performance.FlightModel;
+import io.github.wingwright.core.performance.GlideGoal;
+import io.github.wingwright.core.performance.Hall;
+import io.github.wingwright.core.performance.LaunchTrajectory;
+import io.github.wingwright.core.performance.RangeMap;
+import io.github.wingwright.core.performance.Throw;
+import io.github.wingwright.core.performance.ThrowAngles;
+import io.github.wingwright.core.performance.ThrowOptimum;
+import io.github.wingwright.core.performance.TrackPoint;
+import io.github.wingwright.core.quantity.Angle;
+import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.quantity.NamedUnit;
+import io.github.wingwright.core.quantity.Time;
+import io.github.wingwright.core.report.Block;
+import io.github.wingwright.core.report.Chapter;
+import io.github.wingwright.stability.design.Design;
+import io.github.wingwright.stability.flight.PitchFlight;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The throw of the brief, simulated: as a point, and with pitch where the design has a tail that trims. */
+final class FlightChapter {
+  private static final int MAP_COLUMNS = 40;
+  private static final int MAP_ROWS = 24;
+
+  /** How far the map goes to either side of the decalage of the design. */
+  private static final double DECALAGES = Math.toRadians(5.0);
+
+  private final Design design;
+  private final BriefUnits units;
+  private final Hall hall;
+  private final Throw level;
+  private final Optional<PitchFlight> pitch;
+  private final String withoutPitch;
+  private final FlightModel best;
+  private final Flight pointFlight;
+  private final Flight flight;
+
+  FlightChapter(Design design, GliderBrief brief) {
+    this.design = design;
+    units = brief.units();
+    hall = brief.hall();
+    level = Throw.level(design.brief().launch().speed(), design.brief().launch().height());
+    LaunchTrajectory point = LaunchTrajectory.of(design.glide()).in(hall);
+    PitchFlight found = null;
+    String why = "";
+    try {
+      found = PitchFlight.of(design).in(hall);
+    } catch (IllegalStateException none) {
+      why = none.getMessage();
+    }
+    pitch = Optional.ofNullable(found);
+    withoutPitch = why;
+    best = found == null ? point : found;
+    pointFlight = point.thrown(level);
+    flight = best.thrown(level);
+  }
+
+  Svg picture() {
+    List<FlightPicture.Path> paths = new ArrayList<>();
+    if (pitch.isPresent()) {
+      paths.add(path("with pitch", flight, FlightPicture.Style.MAIN));
+      paths.add(path("as a point", pointFlight, FlightPicture.Style.OTHER));
+    } else {
+      paths.add(path("as a point", flight, FlightPicture.Style.MAIN));
+    }
+    return new FlightPicture(
+            "Thrown level at " + level.speed().format(units.speed(), 3) + " from " + level.height().format(units.distance(), 3),
+            units.distance(),
+            new FlightPicture.Room(
+                hall.wallBehind().map(Length::si).orElse(Double.NEGATIVE_INFINITY),
+                hall.wallAhead().map(Length::si).orElse(Double.POSITIVE_INFINITY),
+                hall.ceiling().map(Length::si).orElse(Double.POSITIVE_INFINITY)),
+            paths)
+        .draw();
+  }
+
+  private FlightPicture.Path path(String label, Flight flight, FlightPicture.Style style) {
+    List<TrackPoint> track = flight.track();
+    return new FlightPicture.Path(
+        label,
+        style == FlightPicture.Style.MAIN
+            ? flight.distance().format(units.distance(), 3) + " in " + flight.time().format(Time.SECOND, 2)
+            : "",
+        track.stream().map(TrackPoint::seconds).toList(),
+        track.stream().map(TrackPoint::x).toList(),
+        track.stream().map(TrackPoint::h).toList(),
+        track.stream().map(TrackPoint::stalled).toList(),
+        style);
+  }
+
+  Chapter chapter() {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(
+        new Block.Paragraph(
+            "The throw of the brief, level, " + place() + ", flown step by step. What the sheet says is a steady glide from the"
+                + " height of the hand; a throw begins with another speed and another angle, and lands before that has died"
+                + " out."));
+    if (pitch.isEmpty()) {
+      blocks.add(new Block.Paragraph("It is flown as a point that holds its lift, not with pitch: " + withoutPitch + "."));
+    }
+    blocks.add(
+        new Block.Table(
+            List.of("reckoned as", "distance", "time", "highest", "at its end", "stalls", "phugoid"), rows()));
+    blocks.add(
+        new Block.Picture(
+            picture().element(), "Circles mark the time. The line is dotted where the wing is stalled."));
+    List<Finding> findings = flight.findings();
+    if (!findings.isEmpty()) {
+      blocks.add(new Block.Findings(findings));
+    }
+    blocks.add(
+        new Block.Paragraph(
+            "The best throw at this speed, " + (pitch.isPresent() ? "with pitch" : "as a point") + ", for a hand that is true to "
+                + Angle.DEGREE.format(Math.toRadians(ThrowOptimum.CARE_DEGREES), 2) + ":"));
+    blocks.add(new Block.Points(bestThrows()));
+    pitch.ifPresent(model -> map(model, blocks));
+    blocks.add(
+        new Block.Paragraph(
+            "Likely values of drag, lift and trim; how deep a stall is, is a rough estimate. Nothing turns or rolls here, and the"
+                + " glider leaves the hand without nodding."));
+    return new Chapter("Thrown down the hall", blocks);
+  }
+
+  private String place() {
+    String ceiling = hall.ceiling().map(c -> c.format(units.distance(), 3) + " high").orElse("");
+    return hall.wallAhead()
+        .map(wall -> "in a hall " + wall.format(units.distance(), 3) + " long and " + ceiling)
+        .orElse(ceiling.isEmpty() ? "in a field without walls and ceiling" : "under a ceiling " + ceiling);
+  }
+
+  private List<List<String>> rows() {
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(
+        List.of(
+            "steady glide, as on the sheet",
+            units.distance().format(design.number("glide.distance_m").value(), 3),
+            Time.SECOND.format(design.number("glide.time_s").value(), 2) + " at least sink",
+            level.height().format(units.distance(), 3),
+            design.glide().bestGlide().speed().format(units.speed(), 2),
+            "",
+            ""));
+    rows.add(row("point that holds the lift of best glide", pointFlight));
+    if (pitch.isPresent()) {
+      rows.add(row("with pitch, decalage " + pitch.orElseThrow().decalage().format(Angle.DEGREE, 2), flight));
+    }
+    return rows;
+  }
+
+  private List<String> row(String name, Flight flown) {
+    return List.of(
+        name,
+        flown.distance().format(units.distance(), 3),
+        flown.time().format(Time.SECOND, 2),
+        flown.highest().height().format(units.distance(), 2),
+        flown.end().words() + ", " + flown.landingSpeed().format(units.speed(), 2) + ", "
+            + flown.landingAngle().format(Angle.DEGREE, 2) + " down",
+        flown.firstStall().map(s -> "after " + s.time().format(Time.SECOND, 2)).orElse("no"),
+        flown.swings().toString());
+  }
+
+  private GlideGoal goal() {
+    return design.brief().goal();
+  }
+
+  private List<String> bestThrows() {
+    ThrowAngles angles = best.bestAngles(goal(), level.speed(), level.height());
+    ThrowOptimum care = angles.careful();
+    List<String> points = new ArrayList<>();
+    points.add(
+        "throw at " + angle(care) + ": " + value(care.value()) + ", and no less than " + value(care.nearby())
+            + " if it is that much off");
+    for (ThrowOptimum optimum : angles.optima()) {
+      if (optimum.value() > 0.5 * angles.best().value()) {
+        points.add(
+            (optimum == angles.best() ? "the most is " : "also good: ") + value(optimum.value()) + " at " + angle(optimum)
+                + (optimum.isDelicate() ? ", but as little as " + value(optimum.nearby()) + " beside it" : ""));
+      }
+    }
+    return points;
+  }
+
+  private static String angle(ThrowOptimum optimum) {
+    double degrees = optimum.angle().degrees();
+    String size = NamedUnit.NUMBER.format(Math.abs(Math.rint(10.0 * degrees) / 10.0), 3) + "°";
+    return Math.abs(degrees) < 0.05 ? "level" : size + (degrees > 0.0 ? " up" : " down");
+  }
+
+  private String value(double value) {
+    return goal() == GlideGoal.DISTANCE ? units.distance().format(value, 3) : Time.SECOND.format(value, 2);
+  }
+
+  private void map(PitchFlight model, List<Block> blocks) {
+    double stall = design.glide().stallSpeed().si();
+    double thrown = level.speed().si();
+    double[] speeds = RangeMap.evenly(0.8 * Math.min(stall, thrown), 1.8 * Math.max(stall, thrown), MAP_COLUMNS);
+    double set = model.decalage().si();
+    double[] decalages = RangeMap.evenly(set - DECALAGES, set + DECALAGES, MAP_ROWS);
+    RangeMap map = model.map(goal(), speeds, decalages, 0.0, level.height().si());
+    boolean distance = goal() == GlideGoal.DISTANCE;
+    double per = distance ? units.distance().fromSi(1.0) : 1.0;
+    List<List<Double>> rows = new ArrayList<>();
+    for (int i = 0; i < MAP_ROWS; i++) {
+      rows.add(map.row(i).stream().map(v -> per * v).toList());
+    }
+    MapPicture picture =
+        new MapPicture(
+            (distance ? "Distance" : "Time") + " of a level throw",
+            "throw speed in " + units.speed().symbol(),
+            "decalage in °",
+            distance ? "distance in " + units.distance().symbol() : "time in s",
+            map.speeds().stream().map(v -> units.speed().fromSi(v)).toList(),
+            map.settings().stream().map(Math::toDegrees).toList(),
+            rows,
+            List.of(new CurvePicture.Point("the throw of the brief", level.speed().in(units.speed()), Math.toDegrees(set))));
+    blocks.add(
+        new Block.Picture(
+            picture.draw().element(),
+            "Each cell is one flight with pitch; the numbers are some of the values. A flight that meets ceiling or wall counts up to"
+                + " there. More decalage lifts more and flies slower; where a little more speed lands much nearer, it stalls on top."));
+  }
+}
