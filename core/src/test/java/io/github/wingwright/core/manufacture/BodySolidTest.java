@@ -161,13 +161,13 @@ class BodySolidTest {
   void bodies_with_everything_drawn_at_random_are_watertight() {
     Seeded.points(
             61125,
-            40,
+            30,
             new double[] {8, 40},
             new double[] {6, 14},
             new double[] {0.35, 0.85},
             new double[] {0, 20},
             new double[] {0.02, 0.1},
-            new double[] {0.005, 0.2},
+            new double[] {0.02, 0.2},
             new double[] {0, 1})
         .forEach(p -> {
           double d = p[0];

@@ -136,7 +136,7 @@ class WingSolidTest {
   void wings_of_several_panels_drawn_at_random_are_watertight() {
     Seeded.points(
             20251125,
-            60,
+            40,
             new double[] {20, 200},
             new double[] {0.3, 1.2},
             new double[] {-20, 35},
