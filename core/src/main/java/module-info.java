@@ -18,6 +18,7 @@ module io.github.wingwright.core {
   exports io.github.wingwright.core.basis;
   exports io.github.wingwright.core.drawing;
   exports io.github.wingwright.core.geometry;
+  exports io.github.wingwright.core.manufacture;
   exports io.github.wingwright.core.mass;
   exports io.github.wingwright.core.performance;
   exports io.github.wingwright.core.quantity;

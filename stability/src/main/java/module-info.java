@@ -11,5 +11,7 @@ module io.github.wingwright.stability {
   exports io.github.wingwright.stability.design;
   exports io.github.wingwright.stability.derivatives;
   exports io.github.wingwright.stability.dynamics;
+  exports io.github.wingwright.stability.flighttest;
   exports io.github.wingwright.stability.lattice;
+  exports io.github.wingwright.stability.production;
 }

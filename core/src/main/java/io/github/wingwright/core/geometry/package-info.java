@@ -33,6 +33,8 @@
  *       {@linkplain io.github.wingwright.core.geometry.BodyStation stations}</td><td>a box that shrinks to a round tail</td></tr>
  *   <tr><td>{@link io.github.wingwright.core.geometry.Fuselage}</td><td>a body shape with its length and diameter</td>
  *       <td>capsule 300 mm × 25 mm: 143.2 cm³, 235.6 cm²</td></tr>
+ *   <tr><td>{@link io.github.wingwright.core.geometry.Inscribed}</td><td>the longest bar in a box or on a bed</td>
+ *       <td>250 mm × 210 mm take 297.1 mm of 30 mm width</td></tr>
  *   <tr><td>{@link io.github.wingwright.core.geometry.Placement}</td><td>where a part sits</td>
  *       <td>x 70 mm, y 0, z 10 mm</td></tr>
  *   <tr><td>{@link io.github.wingwright.core.geometry.Airframe}</td><td>fuselage, wing and tails together</td>

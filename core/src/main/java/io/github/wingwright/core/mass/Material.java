@@ -11,7 +11,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a part is made of: its density as a range with a likely value, and its stiffness where it is known.
+ * What a part is made of: its density as a range with a likely value, and its stiffness and strength where they are known.
  *
  * <p>{@link Materials} holds a small catalogue; a material of one's own, weighed, is better:
  *
@@ -27,18 +27,24 @@ public final class Material implements Serializable {
   private final @Nullable Band elasticModulus;
   private final Source source;
   private final @Nullable Source elasticModulusSource;
+  private final @Nullable Band strength;
+  private final @Nullable Source strengthSource;
 
   private Material(
       String name,
       Band density,
       @Nullable Band elasticModulus,
       Source source,
-      @Nullable Source elasticModulusSource) {
+      @Nullable Source elasticModulusSource,
+      @Nullable Band strength,
+      @Nullable Source strengthSource) {
     this.name = Door.said(name, "name of a material");
     this.density = density;
     this.elasticModulus = elasticModulus;
     this.source = source;
     this.elasticModulusSource = elasticModulusSource;
+    this.strength = strength;
+    this.strengthSource = strengthSource;
   }
 
   /**
@@ -66,7 +72,7 @@ public final class Material implements Serializable {
   public static Material of(String name, Density low, Density likely, Density high, Source source) {
     Door.positive(low, "density of " + name);
     Door.positive(high, "density of " + name);
-    return new Material(name, new Band(low.si(), likely.si(), high.si()), null, source, null);
+    return new Material(name, new Band(low.si(), likely.si(), high.si()), null, source, null, null, null);
   }
 
   /**
@@ -81,7 +87,39 @@ public final class Material implements Serializable {
   public Material withElasticModulus(Pressure low, Pressure likely, Pressure high, Source from) {
     Door.positive(low, "elastic modulus of " + name);
     Door.positive(high, "elastic modulus of " + name);
-    return new Material(name, density, new Band(low.si(), likely.si(), high.si()), source, from);
+    return new Material(name, density, new Band(low.si(), likely.si(), high.si()), source, from, strength, strengthSource);
+  }
+
+  /**
+   * The same material with its strength in bending.
+   *
+   * @param low least stress at which it breaks or yields, positive
+   * @param likely the stress to reckon with
+   * @param high greatest stress
+   * @param from where the range comes from
+   * @return the material
+   */
+  public Material withStrength(Pressure low, Pressure likely, Pressure high, Source from) {
+    Door.positive(low, "strength of " + name);
+    Door.positive(high, "strength of " + name);
+    Band stress = new Band(low.si(), likely.si(), high.si());
+    return new Material(name, density, elasticModulus, source, elasticModulusSource, stress, from);
+  }
+
+  /**
+   * The same material as it was weighed: its name, stiffness and strength stay.
+   *
+   * @param low least density, positive
+   * @param likely the density to reckon with
+   * @param high greatest density
+   * @param from who weighed it
+   * @return the material
+   */
+  public Material withDensity(Density low, Density likely, Density high, Source from) {
+    Door.positive(low, "density of " + name);
+    Door.positive(high, "density of " + name);
+    Band weighed = new Band(low.si(), likely.si(), high.si());
+    return new Material(name, weighed, elasticModulus, from, elasticModulusSource, strength, strengthSource);
   }
 
   /**
@@ -130,6 +168,33 @@ public final class Material implements Serializable {
   }
 
   /**
+   * The stress at which it breaks or yields in bending, along the grain, the fibre or the printed line.
+   *
+   * @return the likely strength, empty if it is not known
+   */
+  public Optional<Pressure> strength() {
+    return Optional.ofNullable(strength).map(s -> Pressure.pascals(s.likely()));
+  }
+
+  /**
+   * The strength with its range.
+   *
+   * @return the band [Pa], empty if it is not known
+   */
+  public Optional<Band> strengthBand() {
+    return Optional.ofNullable(strength);
+  }
+
+  /**
+   * Where the strength comes from.
+   *
+   * @return the source, empty if the strength is not known
+   */
+  public Optional<Source> strengthSource() {
+    return Optional.ofNullable(strengthSource);
+  }
+
+  /**
    * Where the density comes from.
    *
    * @return the source
@@ -154,7 +219,9 @@ public final class Material implements Serializable {
         && density.equals(that.density)
         && source.equals(that.source)
         && elasticModulusBand().equals(that.elasticModulusBand())
-        && elasticModulusSource().equals(that.elasticModulusSource());
+        && elasticModulusSource().equals(that.elasticModulusSource())
+        && strengthBand().equals(that.strengthBand())
+        && strengthSource().equals(that.strengthSource());
   }
 
   @Override

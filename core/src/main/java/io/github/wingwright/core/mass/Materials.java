@@ -30,82 +30,121 @@ public final class Materials {
   private static final Source FOAM_STIFFNESS =
       Source.fromMemory("Gibson & Ashby, Cellular Solids, 2nd ed. 1997", "E ∝ ρ² of the solid's modulus");
 
+  private static final Source GEOFOAM_STIFFNESS =
+      Source.fromMemory("data sheets of rigid polystyrene foams", "compression modulus and bending strength");
+  private static final Source FOAM_SHEET_PRACTICE = Source.COMMON_PRACTICE;
+  private static final Source POLYMER_STRENGTH =
+      Source.fromMemory("data sheets of printed polymers", "tension along the line; across layers a third to four fifths of it");
+  private static final Source WOOD_STRENGTH =
+      Source.fromMemory("Wood Handbook, USDA Forest Products Laboratory", "ch. 5, modulus of rupture");
+  private static final Source FOAM_STRENGTH =
+      Source.fromMemory("Gibson & Ashby, Cellular Solids, 2nd ed. 1997", "strength ∝ ρ^1.5 of the solid's");
+
   /** Polylactide, printed. */
   public static final Material PLA =
-      polymer("PLA", 1.22, 1.24, 1.26, FILAMENT).withElasticModulus(gpa(2.3), gpa(2.8), gpa(3.5), POLYMER_STIFFNESS);
+      polymer("PLA", 1.22, 1.24, 1.26, FILAMENT).withElasticModulus(gpa(2.3), gpa(2.8), gpa(3.5), POLYMER_STIFFNESS)
+          .withStrength(mpa(35), mpa(50), mpa(60), POLYMER_STRENGTH);
 
   /** Foaming polylactide, printed hot so that it foams fully. */
   public static final Material FOAMING_PLA =
-      polymer("foaming PLA", 0.45, 0.50, 0.55, FOAMING).withElasticModulus(gpa(0.3), gpa(0.45), gpa(0.9), FOAM_STIFFNESS);
+      polymer("foaming PLA", 0.45, 0.50, 0.55, FOAMING).withElasticModulus(gpa(0.3), gpa(0.45), gpa(0.9), FOAM_STIFFNESS)
+          .withStrength(mpa(7), mpa(12), mpa(16), FOAM_STRENGTH);
 
   /** Foaming polylactide, printed so that it foams in part. */
   public static final Material FOAMING_PLA_PARTLY =
       polymer("foaming PLA, partly foamed", 0.70, 0.78, 0.85, FOAMING)
-          .withElasticModulus(gpa(0.8), gpa(1.1), gpa(1.7), FOAM_STIFFNESS);
+          .withElasticModulus(gpa(0.8), gpa(1.1), gpa(1.7), FOAM_STIFFNESS)
+          .withStrength(mpa(16), mpa(22), mpa(28), FOAM_STRENGTH);
 
   /** Glycol-modified polyester, printed. */
   public static final Material PETG =
-      polymer("PETG", 1.25, 1.27, 1.29, FILAMENT).withElasticModulus(gpa(1.6), gpa(1.9), gpa(2.2), POLYMER_STIFFNESS);
+      polymer("PETG", 1.25, 1.27, 1.29, FILAMENT).withElasticModulus(gpa(1.6), gpa(1.9), gpa(2.2), POLYMER_STIFFNESS)
+          .withStrength(mpa(35), mpa(45), mpa(50), POLYMER_STRENGTH);
 
   /** Acrylonitrile butadiene styrene, printed. */
   public static final Material ABS =
-      polymer("ABS", 1.03, 1.04, 1.05, FILAMENT).withElasticModulus(gpa(1.6), gpa(2.0), gpa(2.4), POLYMER_STIFFNESS);
+      polymer("ABS", 1.03, 1.04, 1.05, FILAMENT).withElasticModulus(gpa(1.6), gpa(2.0), gpa(2.4), POLYMER_STIFFNESS)
+          .withStrength(mpa(28), mpa(35), mpa(42), POLYMER_STRENGTH);
 
   /** Acrylonitrile styrene acrylate, printed. */
   public static final Material ASA =
-      polymer("ASA", 1.05, 1.06, 1.07, FILAMENT).withElasticModulus(gpa(1.6), gpa(1.9), gpa(2.3), POLYMER_STIFFNESS);
+      polymer("ASA", 1.05, 1.06, 1.07, FILAMENT).withElasticModulus(gpa(1.6), gpa(1.9), gpa(2.3), POLYMER_STIFFNESS)
+          .withStrength(mpa(30), mpa(38), mpa(45), POLYMER_STRENGTH);
 
   /** Polyamide 6 and 66 blends, printed, dry. */
   public static final Material PA =
-      polymer("PA", 1.14, 1.145, 1.15, FILAMENT).withElasticModulus(gpa(1.2), gpa(2.0), gpa(3.0), POLYMER_STIFFNESS);
+      polymer("PA", 1.14, 1.145, 1.15, FILAMENT).withElasticModulus(gpa(1.2), gpa(2.0), gpa(3.0), POLYMER_STIFFNESS)
+          .withStrength(mpa(40), mpa(55), mpa(70), POLYMER_STRENGTH);
 
   /** Polycarbonate, printed. */
   public static final Material PC =
-      polymer("PC", 1.19, 1.20, 1.21, FILAMENT).withElasticModulus(gpa(1.9), gpa(2.2), gpa(2.4), POLYMER_STIFFNESS);
+      polymer("PC", 1.19, 1.20, 1.21, FILAMENT).withElasticModulus(gpa(1.9), gpa(2.2), gpa(2.4), POLYMER_STIFFNESS)
+          .withStrength(mpa(45), mpa(58), mpa(68), POLYMER_STRENGTH);
 
   /** Polypropylene, printed. */
   public static final Material PP =
-      polymer("PP", 0.89, 0.90, 0.91, FILAMENT).withElasticModulus(gpa(0.8), gpa(1.1), gpa(1.5), POLYMER_STIFFNESS);
+      polymer("PP", 0.89, 0.90, 0.91, FILAMENT).withElasticModulus(gpa(0.8), gpa(1.1), gpa(1.5), POLYMER_STIFFNESS)
+          .withStrength(mpa(18), mpa(22), mpa(30), POLYMER_STRENGTH);
 
   /** Thermoplastic polyurethane, printed; soft, for noses. */
   public static final Material TPU = polymer("TPU", 1.20, 1.21, 1.22, FILAMENT);
 
   /** Balsa, light: 4 to 6 lb/ft³. */
   public static final Material BALSA_LIGHT =
-      balsa("light balsa", 4, 5, 6).withElasticModulus(gpa(0.9), gpa(1.5), gpa(2.2), WOOD_STIFFNESS);
+      balsa("light balsa", 4, 5, 6).withElasticModulus(gpa(0.9), gpa(1.5), gpa(2.2), WOOD_STIFFNESS)
+          .withStrength(mpa(7), mpa(10), mpa(14), WOOD_STRENGTH);
 
   /** Balsa, medium: 8 to 12 lb/ft³. */
   public static final Material BALSA_MEDIUM =
-      balsa("medium balsa", 8, 10, 12).withElasticModulus(gpa(2.3), gpa(3.4), gpa(4.5), WOOD_STIFFNESS);
+      balsa("medium balsa", 8, 10, 12).withElasticModulus(gpa(2.3), gpa(3.4), gpa(4.5), WOOD_STIFFNESS)
+          .withStrength(mpa(15), mpa(20), mpa(25), WOOD_STRENGTH);
 
   /** Balsa, hard: 14 to 16 lb/ft³. */
   public static final Material BALSA_HARD =
-      balsa("hard balsa", 14, 15, 16).withElasticModulus(gpa(4.0), gpa(5.5), gpa(7.0), WOOD_STIFFNESS);
+      balsa("hard balsa", 14, 15, 16).withElasticModulus(gpa(4.0), gpa(5.5), gpa(7.0), WOOD_STIFFNESS)
+          .withStrength(mpa(25), mpa(33), mpa(40), WOOD_STRENGTH);
 
   /** Spruce. */
   public static final Material SPRUCE =
-      handbook("spruce", 0.36, 0.40, 0.45).withElasticModulus(gpa(9.0), gpa(10.5), gpa(12), WOOD_STIFFNESS);
+      handbook("spruce", 0.36, 0.40, 0.45).withElasticModulus(gpa(9.0), gpa(10.5), gpa(12), WOOD_STIFFNESS)
+          .withStrength(mpa(60), mpa(70), mpa(80), WOOD_STRENGTH);
 
   /** Birch plywood. */
   public static final Material BIRCH_PLYWOOD =
-      handbook("birch plywood", 0.65, 0.68, 0.70).withElasticModulus(gpa(7), gpa(9), gpa(12), WOOD_STIFFNESS);
+      handbook("birch plywood", 0.65, 0.68, 0.70).withElasticModulus(gpa(7), gpa(9), gpa(12), WOOD_STIFFNESS)
+          .withStrength(mpa(40), mpa(60), mpa(80), WOOD_STRENGTH);
 
   /** Expanded polystyrene; builders cut wings of the lighter types. */
-  public static final Material EPS = foam("EPS foam", 11, 18, 30, GEOFOAM);
+  public static final Material EPS = foam("EPS foam", 11, 18, 30, GEOFOAM)
+          .withElasticModulus(mpa(2), mpa(5), mpa(10), GEOFOAM_STIFFNESS)
+          .withStrength(mpa(0.07), mpa(0.2), mpa(0.4), GEOFOAM_STIFFNESS);
 
   /** Extruded polystyrene. */
-  public static final Material XPS = foam("XPS foam", 28, 33, 45, FOAM_PAGE);
+  public static final Material XPS = foam("XPS foam", 28, 33, 45, FOAM_PAGE)
+          .withElasticModulus(mpa(8), mpa(14), mpa(25), GEOFOAM_STIFFNESS)
+          .withStrength(mpa(0.3), mpa(0.45), mpa(0.7), GEOFOAM_STIFFNESS);
+
+  /** Extruded polystyrene in thin sheets of 2 to 6 mm, for plates and folded wings. */
+  public static final Material FOAM_SHEET = foam("foam sheet", 33, 36, 40, FOAM_SHEET_PRACTICE);
 
   /** Expanded polypropylene, 1.3 to 1.9 lb/ft³. */
   public static final Material EPP = foam("EPP foam", 20.8, 20.8, 30.4, FOAM_PAGE);
 
+  /** Balsa plywood, three thin veneers: light ribs and plates. */
+  public static final Material BALSA_PLYWOOD = polymer("balsa plywood", 0.20, 0.26, 0.32, Source.COMMON_PRACTICE);
+
+  /** Cardboard and drawing paper, as sheet. */
+  public static final Material CARD = handbook("card", 0.65, 0.80, 1.0);
+
   /** Pultruded carbon and epoxy, as rod or tube, of the wall itself. */
   public static final Material CARBON_TUBE =
-      handbook("carbon tube", 1.5, 1.55, 1.6).withElasticModulus(gpa(100), gpa(120), gpa(150), HANDBOOK);
+      handbook("carbon tube", 1.5, 1.55, 1.6).withElasticModulus(gpa(100), gpa(120), gpa(150), HANDBOOK)
+          .withStrength(mpa(600), mpa(900), mpa(1400), HANDBOOK);
 
   /** Glass and epoxy laminate. */
   public static final Material GLASS_LAMINATE =
-      handbook("glass laminate", 1.8, 1.9, 2.0).withElasticModulus(gpa(12), gpa(20), gpa(40), HANDBOOK);
+      handbook("glass laminate", 1.8, 1.9, 2.0).withElasticModulus(gpa(12), gpa(20), gpa(40), HANDBOOK)
+          .withStrength(mpa(200), mpa(300), mpa(450), HANDBOOK);
 
   /** Steel, also as piano wire and nuts. */
   public static final Material STEEL =
@@ -131,8 +170,8 @@ public final class Materials {
   private static final List<Material> ALL =
       List.of(
           PLA, FOAMING_PLA, FOAMING_PLA_PARTLY, PETG, ABS, ASA, PA, PC, PP, TPU, BALSA_LIGHT, BALSA_MEDIUM, BALSA_HARD,
-          SPRUCE, BIRCH_PLYWOOD, EPS, XPS, EPP, CARBON_TUBE, GLASS_LAMINATE, STEEL, BRASS, LEAD, TUNGSTEN, TUNGSTEN_PUTTY,
-          MODELLING_CLAY);
+          SPRUCE, BIRCH_PLYWOOD, BALSA_PLYWOOD, CARD, EPS, XPS, FOAM_SHEET, EPP, CARBON_TUBE, GLASS_LAMINATE, STEEL, BRASS,
+          LEAD, TUNGSTEN, TUNGSTEN_PUTTY, MODELLING_CLAY);
 
   private Materials() {}
 
@@ -194,6 +233,10 @@ public final class Materials {
         Density.kilogramsPerCubicMetre(likely),
         Density.kilogramsPerCubicMetre(high),
         source);
+  }
+
+  private static Pressure mpa(double value) {
+    return Pressure.megapascals(value);
   }
 
   private static Pressure gpa(double value) {

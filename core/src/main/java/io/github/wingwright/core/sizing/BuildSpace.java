@@ -4,6 +4,7 @@ package io.github.wingwright.core.sizing;
 import io.github.wingwright.core.basis.Consideration;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Strength;
+import io.github.wingwright.core.geometry.Inscribed;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 
@@ -21,8 +22,6 @@ import io.github.wingwright.core.quantity.Length;
  * <p>On a square bed θ = 45° and p = √2·a − w. Subtract what skirts and clips take before.
  */
 public final class BuildSpace {
-  private static final int HALVINGS = 80;
-
   private BuildSpace() {}
 
   /**
@@ -34,32 +33,7 @@ public final class BuildSpace {
    * @return p [m]; 0 if the part is wider than the bed. A bed of 250 mm × 210 mm takes 297.1082 mm of 30 mm width
    */
   public static double longestLying(double a, double b, double width) {
-    double longer = Math.max(a, b);
-    double shorter = Math.min(a, b);
-    if (width > shorter) {
-      return 0.0;
-    }
-    // Straight along the longer side; at a slant the angle from that side lies between 0 and 45°.
-    double low = 0.0;
-    double high = 0.25 * Math.PI;
-    for (int i = 0; i < HALVINGS; i++) {
-      double middle = 0.5 * (low + high);
-      if (alongLonger(longer, width, middle) <= acrossShorter(shorter, width, middle)) {
-        low = middle;
-      } else {
-        high = middle;
-      }
-    }
-    return Math.max(longer, Math.min(alongLonger(longer, width, low), acrossShorter(shorter, width, low)));
-  }
-
-  private static double alongLonger(double a, double width, double angle) {
-    return (a - width * Math.sin(angle)) / Math.cos(angle);
-  }
-
-  private static double acrossShorter(double b, double width, double angle) {
-    double sine = Math.sin(angle);
-    return sine == 0.0 ? Double.POSITIVE_INFINITY : (b - width * Math.cos(angle)) / sine;
+    return Inscribed.longestRectangle(a, b, width);
   }
 
   /**

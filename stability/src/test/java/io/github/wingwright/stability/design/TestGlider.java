@@ -26,8 +26,8 @@ import io.github.wingwright.core.sizing.WingSizing;
 import java.util.function.Function;
 
 /** A glider for the tests of the loop: invented, of usual proportions. */
-final class TestGlider {
-  static final AirfoilSection WEDGE = new Wedge(0.06);
+public final class TestGlider {
+  public static final AirfoilSection WEDGE = new Wedge(0.06);
   static final AirfoilSection PLATE = new Wedge(0.02);
   static final TailBrief LEVEL = new TailBrief(0.5, 3.5, 0.8);
   static final TailBrief FIN = new TailBrief(0.035, 1.5, 0.7);
@@ -47,7 +47,7 @@ final class TestGlider {
   }
 
   /** It needs ballast. */
-  static DesignBrief brief() {
+  public static DesignBrief brief() {
     return DesignBrief.named("plover")
         .air(AirState.of(Pressure.pascals(100_900), Temperature.degreesCelsius(18)))
         .thrown(Speed.metresPerSecond(7), metres(1.6))
@@ -59,7 +59,7 @@ final class TestGlider {
   }
 
   /** A weight in the nose lets the wing find a station without ballast. */
-  static DesignBrief noseHeavy() {
+  public static DesignBrief noseHeavy() {
     return brief().carrying(MassItem.of("nose clip", Mass.grams(14), Placement.at(millimetres(6), Length.ZERO)));
   }
 

@@ -1,0 +1,349 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.manufacture;
+
+import io.github.wingwright.core.basis.Finding;
+import io.github.wingwright.core.basis.Interval;
+import io.github.wingwright.core.basis.Severity;
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.geometry.Inscribed;
+import io.github.wingwright.core.quantity.Angle;
+import io.github.wingwright.core.quantity.Door;
+import io.github.wingwright.core.quantity.Length;
+import java.io.Serializable;
+import java.util.EnumSet;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The space in which a machine makes a part: a box, or a cylinder on a round bed. It says how long a part of a width and a
+ * depth can be in each {@link Lay}, and how a given part has to lie to fit.
+ *
+ * <pre>{@code
+ * BuildVolume small = BuildVolume.box(millimetres(250), millimetres(210), millimetres(220));
+ * small.longest(Lay.DIAGONAL, millimetres(30), millimetres(4));     // 297.1 mm
+ * small.orientation(millimetres(290), millimetres(30), millimetres(4));   // across the bed at a slant of 38.9°
+ * }</pre>
+ *
+ * <p>Width and depth are those of the box around the part across its length; a part lies on its width, or on edge on its depth.
+ * Standing, its section may be turned on the bed as well. In a cylinder one of the two sides stays level, which leaves the
+ * rectangle of √(D² − w²) by H for the length and the other side. What skirts, clips and brims take is subtracted by
+ * {@link #keepingClear}.
+ */
+public final class BuildVolume implements Serializable {
+  private static final long serialVersionUID = 1L;
+
+  private static final Source MACHINE = Source.library("geometry of a part in the space of the machine");
+  private static final Angle RIGHT = Angle.degrees(90);
+
+  /** Sides of the box [m], the longer side of the bed first; of a cylinder its diameter twice. */
+  private final double a;
+
+  private final double b;
+  private final double height;
+  private final boolean round;
+
+  private BuildVolume(double a, double b, double height, boolean round) {
+    this.a = a;
+    this.b = b;
+    this.height = height;
+    this.round = round;
+  }
+
+  /**
+   * A box.
+   *
+   * @param width one side of the bed, positive
+   * @param depth the other side of the bed, positive
+   * @param height height above the bed, positive
+   * @return the volume
+   */
+  public static BuildVolume box(Length width, Length depth, Length height) {
+    Door.positive(width, "width of the bed");
+    Door.positive(depth, "depth of the bed");
+    Door.positive(height, "height of the build volume");
+    return new BuildVolume(Math.max(width.si(), depth.si()), Math.min(width.si(), depth.si()), height.si(), false);
+  }
+
+  /**
+   * A cylinder on a round bed.
+   *
+   * @param diameter diameter of the bed, positive
+   * @param height height above the bed, positive
+   * @return the volume
+   */
+  public static BuildVolume cylinder(Length diameter, Length height) {
+    Door.positive(diameter, "diameter of the bed");
+    Door.positive(height, "height of the build volume");
+    return new BuildVolume(diameter.si(), diameter.si(), height.si(), true);
+  }
+
+  /**
+   * The same machine with a margin along the rim of its bed, for skirts, brims and clips.
+   *
+   * @param margin what is lost at each edge of the bed, not negative
+   * @return the smaller volume
+   * @throws IllegalArgumentException if nothing would be left
+   */
+  public BuildVolume keepingClear(Length margin) {
+    double lost = 2.0 * Door.notNegative(margin, "margin").si();
+    if (lost >= b) {
+      throw new IllegalArgumentException("margin must leave some of the bed of " + Length.metres(b) + ", was " + margin);
+    }
+    return new BuildVolume(a - lost, b - lost, height, round);
+  }
+
+  /**
+   * Whether it is a cylinder.
+   *
+   * @return true if the bed is round
+   */
+  public boolean isRound() {
+    return round;
+  }
+
+  /**
+   * The longer side of the bed, or its diameter.
+   *
+   * @return the length
+   */
+  public Length bedLength() {
+    return Length.metres(a);
+  }
+
+  /**
+   * The shorter side of the bed, or its diameter.
+   *
+   * @return the length
+   */
+  public Length bedWidth() {
+    return Length.metres(b);
+  }
+
+  /**
+   * Height above the bed.
+   *
+   * @return the height
+   */
+  public Length height() {
+    return Length.metres(height);
+  }
+
+  /**
+   * The longest part of a width and a depth in one lay.
+   *
+   * @param lay how it lies
+   * @param width its width, not negative
+   * @param depth its depth, not negative
+   * @return its length; zero if its section alone does not fit
+   */
+  public Length longest(Lay lay, Length width, Length depth) {
+    Door.notNegative(width, "width of the part");
+    Door.notNegative(depth, "depth of the part");
+    return Length.metres(longest(lay, width.si(), depth.si()));
+  }
+
+  /**
+   * The longest part of a width and a depth in one lay, for loops.
+   *
+   * @param lay how it lies
+   * @param width its width [m], not negative
+   * @param depth its depth [m], not negative
+   * @return its length [m]; 0 if its section alone does not fit
+   */
+  public double longest(Lay lay, double width, double depth) {
+    return switch (lay) {
+      case STRAIGHT -> straight(width, depth);
+      case DIAGONAL -> diagonal(width, depth);
+      case ON_EDGE -> diagonal(depth, width);
+      case UPRIGHT -> standsOnBed(width, depth) ? height : 0.0;
+      case RAISED -> raised(width, depth);
+    };
+  }
+
+  /** Lying along a side, the depth up. */
+  private double straight(double width, double depth) {
+    if (depth > height) {
+      return 0.0;
+    }
+    if (round) {
+      return width > a ? 0.0 : Math.sqrt(a * a - width * width);
+    }
+    return width <= b ? a : width <= a ? b : 0.0;
+  }
+
+  private double diagonal(double width, double depth) {
+    if (depth > height) {
+      return 0.0;
+    }
+    return round ? straight(width, depth) : Inscribed.longestRectangle(a, b, width);
+  }
+
+  private boolean standsOnBed(double width, double depth) {
+    if (round) {
+      return Math.hypot(width, depth) <= a;
+    }
+    return Inscribed.longestRectangle(a, b, Math.min(width, depth)) >= Math.max(width, depth);
+  }
+
+  private double raised(double width, double depth) {
+    return round ? Math.max(raisedInCylinder(width, depth), raisedInCylinder(depth, width))
+        : Inscribed.longestBar(a, b, height, width, depth);
+  }
+
+  /** The width stays level: a rectangle of length and depth in one of chord and height. */
+  private double raisedInCylinder(double level, double other) {
+    return level >= a ? 0.0 : Inscribed.longestRectangle(Math.sqrt(a * a - level * level), height, other);
+  }
+
+  /**
+   * The simplest way in which a part fits, raised on supports only if nothing else does.
+   *
+   * @param length its length, positive
+   * @param width its width, not negative
+   * @param depth its depth, not negative
+   * @return the orientation, empty if it does not fit
+   */
+  public Optional<Orientation> orientation(Length length, Length width, Length depth) {
+    return orientation(length, width, depth, EnumSet.allOf(Lay.class));
+  }
+
+  /**
+   * The simplest way among some in which a part fits.
+   *
+   * @param length its length, positive
+   * @param width its width, not negative
+   * @param depth its depth, not negative
+   * @param lays how it may lie
+   * @return the orientation, empty if it does not fit
+   */
+  public Optional<Orientation> orientation(Length length, Length width, Length depth, Set<Lay> lays) {
+    Door.positive(length, "length of the part");
+    Door.notNegative(width, "width of the part");
+    Door.notNegative(depth, "depth of the part");
+    double w = width.si();
+    double d = depth.si();
+    for (Lay lay : Lay.values()) {
+      if (lays.contains(lay) && longest(lay, w, d) >= length.si()) {
+        return Optional.of(lying(lay, length.si(), w, d));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Orientation lying(Lay lay, double length, double w, double d) {
+    return switch (lay) {
+      case STRAIGHT -> {
+        boolean across = !round && w > b;
+        yield new Orientation(lay, across ? RIGHT : Angle.ZERO, Angle.ZERO, Angle.ZERO);
+      }
+      case DIAGONAL -> new Orientation(lay, slant(w), Angle.ZERO, Angle.ZERO);
+      case ON_EDGE -> {
+        boolean straight = straight(d, w) >= length;
+        Angle turned = straight ? Angle.ZERO : slant(d);
+        yield new Orientation(lay, turned, Angle.ZERO, RIGHT);
+      }
+      case UPRIGHT -> {
+        boolean straight = round || Math.max(w, d) <= a && Math.min(w, d) <= b;
+        double turned = straight ? 0.0 : Inscribed.slant(a, b, Math.min(w, d));
+        yield new Orientation(lay, Angle.radians(turned), RIGHT, Angle.ZERO);
+      }
+      case RAISED -> {
+        if (round) {
+          boolean onEdge = raisedInCylinder(w, d) < length;
+          double level = onEdge ? d : w;
+          double chord = Math.sqrt(a * a - level * level);
+          double up = Inscribed.slant(chord, height, onEdge ? w : d);
+          Angle angle = Angle.radians(height > chord ? 0.5 * Math.PI - up : up);
+          yield new Orientation(lay, Angle.ZERO, angle, onEdge ? RIGHT : Angle.ZERO);
+        }
+        Inscribed.Bar bar = Inscribed.bar(a, b, height, w, d);
+        double roll = bar.roll() - Math.PI * Math.floor(bar.roll() / Math.PI);
+        yield new Orientation(lay, Angle.radians(bar.azimuth()), Angle.radians(bar.elevation()), Angle.radians(roll));
+      }
+    };
+  }
+
+  private Angle slant(double width) {
+    return round ? Angle.ZERO : Angle.radians(Inscribed.slant(a, b, width));
+  }
+
+  /**
+   * The longest part of a width and a depth, in the best of some lays.
+   *
+   * @param width its width, not negative
+   * @param depth its depth, not negative
+   * @param lays how it may lie
+   * @return its length; zero if its section alone does not fit
+   */
+  public Length longest(Length width, Length depth, Set<Lay> lays) {
+    double longest = 0.0;
+    for (Lay lay : lays) {
+      longest = Math.max(longest, longest(lay, width, depth).si());
+    }
+    return Length.metres(longest);
+  }
+
+  /**
+   * What stands in the way of making a part in one piece, and by how much.
+   *
+   * @param name what the part is
+   * @param length its length, positive
+   * @param width its width, not negative
+   * @param depth its depth, not negative
+   * @param lays how it may lie
+   * @return a serious finding, empty if it fits
+   */
+  public Optional<Finding> obstacle(String name, Length length, Length width, Length depth, Set<Lay> lays) {
+    if (orientation(length, width, depth, lays).isPresent()) {
+      return Optional.empty();
+    }
+    double longest = longest(width, depth, lays).si();
+    if (longest == 0.0) {
+      return Optional.of(
+          Finding.of(
+              Severity.SERIOUS,
+              name,
+              "Its section of " + width + " × " + depth + " does not go into the machine of " + this + " in any lay allowed.",
+              Math.max(width.si(), depth.si()),
+              Interval.between(0.0, Math.max(a, height)),
+              Length.MILLIMETRE,
+              MACHINE));
+    }
+    return Optional.of(
+        Finding.of(
+            Severity.SERIOUS,
+            name,
+            "It is "
+                + Length.metres(length.si() - longest).format(Length.MILLIMETRE, 3)
+                + " too long for the machine of "
+                + this
+                + ".",
+            length.si(),
+            Interval.between(0.0, longest),
+            Length.MILLIMETRE,
+            MACHINE));
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof BuildVolume that
+        && a == that.a
+        && b == that.b
+        && height == that.height
+        && round == that.round;
+  }
+
+  @Override
+  public int hashCode() {
+    return Double.hashCode(a) * 31 + Double.hashCode(b) * 7 + Double.hashCode(height);
+  }
+
+  @Override
+  public String toString() {
+    String tall = height().format(Length.MILLIMETRE, 4);
+    return round
+        ? "⌀ " + bedLength().format(Length.MILLIMETRE, 4) + " × " + tall
+        : bedLength().format(Length.MILLIMETRE, 4) + " × " + bedWidth().format(Length.MILLIMETRE, 4) + " × " + tall;
+  }
+}

@@ -1,0 +1,160 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.manufacture;
+
+import io.github.wingwright.core.basis.Finding;
+import io.github.wingwright.core.basis.Guideline;
+import io.github.wingwright.core.basis.Interval;
+import io.github.wingwright.core.basis.Severity;
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.quantity.Angle;
+import io.github.wingwright.core.quantity.Length;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What a printer that lays plastic line by line can make, as guidelines: the values that public design guides agree on for a
+ * nozzle of 0.4 mm. No standard has them; ISO/ASTM 52910 says that it gives no data of a process.
+ */
+public final class PrintGuidelines {
+  private static final Source GUIDES =
+      Source.published("public design guides for material extrusion, three in agreement", "nozzle of 0.4 mm");
+  private static final Source RECORDS =
+      Source.published("public records of hobby prints, unrefereed", "shells of a single line, solid and foamed");
+  private static final String PRINTS = "printed parts";
+
+  /** Walls that stand by themselves: two lines. */
+  public static final Guideline WALL =
+      length("standing wall", 0.8e-3, Double.POSITIVE_INFINITY, "Print two lines, or close the wall to a shell.", GUIDES);
+
+  /** Shells of a single line. */
+  public static final Guideline SINGLE_WALL =
+      length("single wall of a closed shell", 0.40e-3, 0.65e-3, "Lay one line as wide as the nozzle allows.", RECORDS);
+
+  /** The smallest feature that comes out. */
+  public static final Guideline FEATURE = length("smallest feature", 0.8e-3, Double.POSITIVE_INFINITY, "Make it larger, or cut it from sheet.", GUIDES);
+
+  /** Round pins. */
+  public static final Guideline PIN = length("pin", 1.8e-3, Double.POSITIVE_INFINITY, "Use a rod, or a pin of four lines.", GUIDES);
+
+  /** Holes come out narrower than drawn. */
+  public static final Guideline HOLE = length("hole", 2.0e-3, Double.POSITIVE_INFINITY, "Print it at 2 mm or more and drill it to size.", GUIDES);
+
+  /** An edge is at least one line thick. */
+  public static final Guideline TRAILING_EDGE =
+      length("trailing edge", 0.4e-3, Double.POSITIVE_INFINITY, "Cut the section off where it is one line thick.", GUIDES);
+
+  /** How far a wall may lean from the vertical without support. */
+  public static final Guideline OVERHANG =
+      new Guideline(
+          "overhang from the vertical",
+          Interval.between(0.0, Math.toRadians(50.0)),
+          Angle.DEGREE,
+          PRINTS + " without support",
+          "Turn the part, add support, or cut the end off flat.",
+          GUIDES);
+
+  /** How far a line hangs free between two supports. */
+  public static final Guideline BRIDGE = length("bridge", 0.0, 10e-3, "Put infill or a rib under it.", GUIDES);
+
+  /** How high a part stands over its foot. */
+  public static final Guideline SLENDERNESS =
+      Guideline.ofNumber(
+          "height over the width of the foot",
+          0.0,
+          12.0,
+          PRINTS + " that stand on end",
+          "Print it with a brim, slowly towards the top.",
+          Source.COMMON_PRACTICE);
+
+  private PrintGuidelines() {}
+
+  private static Guideline length(String name, double lower, double upper, String advice, Source source) {
+    return new Guideline(name, Interval.between(lower, upper), Length.MILLIMETRE, PRINTS, advice, source);
+  }
+
+  /**
+   * What to know about a part in its lay: wall, overhang, foot.
+   *
+   * @param part the part, or a whole that is made in segments
+   * @param orientation how it lies
+   * @return findings, each under the name of the part
+   */
+  public static List<Finding> check(SlenderPart part, Orientation orientation) {
+    List<Finding> findings = new ArrayList<>();
+    double wall = part.wall().si();
+    if (wall > 0.0) {
+      Guideline guideline = wall < WALL.range().lower() ? SINGLE_WALL : WALL;
+      guideline.check(wall).ifPresent(f -> findings.add(named(part, f)));
+    } else {
+      FEATURE.check(part.depth().si()).ifPresent(f -> findings.add(named(part, f)));
+    }
+    if (orientation.lay() == Lay.UPRIGHT) {
+      overhang(part, findings);
+      double foot = Math.min(part.width().si(), part.depth().si());
+      if (wall > 0.0 && part.width().si() < 4.0 * part.depth().si()) {
+        SLENDERNESS.check(part.length().si() / foot).ifPresent(f -> findings.add(named(part, f)));
+      }
+    }
+    return findings;
+  }
+
+  private static Finding named(SlenderPart part, Finding finding) {
+    return Finding.of(
+        finding.severity(),
+        part.name() + ": " + finding.subject(),
+        finding.message(),
+        finding.value().orElse(0.0),
+        finding.range().orElse(Interval.ALL),
+        finding.unit(),
+        finding.source());
+  }
+
+  /**
+   * How much the walls of a part lean when it stands on its first end.
+   *
+   * <pre>{@code tan φ = max(|front′|, |rear′|, ½·|depth′|)}</pre>
+   *
+   * @param part the part
+   * @param index number of the step between two stations, from 0
+   * @return angle from the vertical φ
+   */
+  public static Angle lean(SlenderPart part, int index) {
+    SlenderPart.Station a = part.stations().get(index);
+    SlenderPart.Station b = part.stations().get(index + 1);
+    double up = b.at().si() - a.at().si();
+    double front = Math.abs(b.front().si() - a.front().si());
+    double rear = Math.abs(b.rear().si() - a.rear().si());
+    double deep = 0.5 * Math.abs(b.depth().si() - a.depth().si());
+    return Angle.radians(Math.atan2(Math.max(Math.max(front, rear), deep), up));
+  }
+
+  private static void overhang(SlenderPart part, List<Finding> findings) {
+    double limit = OVERHANG.range().upper();
+    int steps = part.stations().size() - 1;
+    double greatest = 0.0;
+    double opening = 0.0;
+    for (int i = 0; i < steps; i++) {
+      double lean = lean(part, i).si();
+      greatest = Math.max(greatest, lean);
+      if (lean > limit) {
+        opening = Math.max(opening, part.stations().get(i + (i < steps / 2 ? 1 : 0)).depth().si());
+      }
+    }
+    if (greatest <= limit) {
+      return;
+    }
+    boolean closes = BRIDGE.range().contains(opening);
+    findings.add(
+        Finding.of(
+            closes ? Severity.NOTE : Severity.CAUTION,
+            part.name() + ": overhang from the vertical",
+            "Its rounded ends lean further than a line holds, where they are still "
+                + Length.MILLIMETRE.format(opening, 2)
+                + " wide"
+                + (closes ? ": the line bridges that." : ". Support them from inside, or print the ends as caps, open end down."),
+            greatest,
+            OVERHANG.range(),
+            Angle.DEGREE,
+            GUIDES));
+  }
+}

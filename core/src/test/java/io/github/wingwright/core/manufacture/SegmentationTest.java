@@ -1,0 +1,173 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.manufacture;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import io.github.wingwright.core.basis.Severity;
+import io.github.wingwright.core.geometry.BodyShape;
+import io.github.wingwright.core.geometry.Fuselage;
+import io.github.wingwright.core.mass.Materials;
+import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.quantity.Moment;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Random;
+import java.util.function.DoubleUnaryOperator;
+import org.junit.jupiter.api.Test;
+
+class SegmentationTest {
+  private static final EnumSet<Lay> UPRIGHT = EnumSet.of(Lay.UPRIGHT);
+
+  private static Length mm(double value) {
+    return Length.millimetres(value);
+  }
+
+  private static BuildVolume cube(double side) {
+    return BuildVolume.box(mm(side), mm(side), mm(side));
+  }
+
+  /** A hollow beam 80 mm wide and 6 mm deep. */
+  private static SlenderPart beam(double length, DoubleUnaryOperator bending) {
+    List<SlenderPart.Station> stations = new ArrayList<>();
+    for (int i = 0; i <= 100; i++) {
+      double x = length * i / 100;
+      stations.add(
+          new SlenderPart.Station(
+              mm(x), Length.ZERO, mm(80), mm(6), Moment.newtonMetres(bending.applyAsDouble(x / length))));
+    }
+    return new SlenderPart("beam", Materials.PLA, mm(0.42), stations);
+  }
+
+  @Test
+  void a_part_that_fits_stays_in_one_piece_and_needs_no_change() {
+    Segmentation one = Segmentation.of(beam(170, x -> 1 - x), cube(180), UPRIGHT);
+    assertThat(one.segments()).hasSize(1);
+    assertThat(one.joints()).isEmpty();
+    assertThat(one.addedMass().si()).isZero();
+    assertThat(one.changesForOnePiece()).isEmpty();
+    assertThat(one.findings()).isEmpty();
+  }
+
+  @Test
+  void it_takes_the_fewest_segments_with_room_for_the_tongue() {
+    // 175 mm and its tongue of 5 mm just fill 180 mm: 355 mm go in two, 356 mm in three.
+    assertThat(Segmentation.of(beam(354, x -> 0.01), cube(180), UPRIGHT).segments()).hasSize(2);
+    assertThat(Segmentation.of(beam(356, x -> 0.01), cube(180), UPRIGHT).segments()).hasSize(3);
+  }
+
+  @Test
+  void the_joint_of_a_cantilever_lies_as_far_out_as_the_machine_allows() {
+    Segmentation two = Segmentation.of(beam(240, x -> 0.1 * (1 - x) * (1 - x)), cube(180), UPRIGHT);
+    assertThat(two.segments()).hasSize(2);
+    assertThat(two.joints().get(0).at().millimetres()).isBetween(173.0, 175.0);
+    assertThat(two.segments().get(1).from()).isEqualTo(two.joints().get(0).at());
+    assertThat(two.segments().get(1).to().millimetres()).isCloseTo(240, within(1e-9));
+  }
+
+  @Test
+  void no_split_into_as_many_segments_bends_its_worst_joint_less() {
+    DoubleUnaryOperator bumps = x -> 0.05 * (1.2 + Math.sin(17 * x) * Math.cos(5 * x));
+    SlenderPart part = beam(480, bumps);
+    Segmentation three = Segmentation.of(part, cube(180), UPRIGHT);
+    assertThat(three.segments()).hasSize(3);
+    double worst = three.joints().stream().mapToDouble(j -> Math.abs(j.bending().si())).max().orElseThrow();
+    Random random = new Random(95);
+    int tried = 0;
+    while (tried < 20_000) {
+      double a = 480 * random.nextDouble();
+      double b = a + (480 - a) * random.nextDouble();
+      if (a + 5 > 180 || b - a + 5 > 180 || 480 - b > 180) {
+        continue;
+      }
+      tried++;
+      double here =
+          Math.max(part.at(mm(a)).bending().si(), part.at(mm(b)).bending().si());
+      // The grid is a two-hundredth of the part.
+      assertThat(worst).isLessThan(here + 0.002);
+    }
+  }
+
+  @Test
+  void what_would_make_it_one_piece_does() {
+    SlenderPart part = beam(270, x -> 0.01);
+    Segmentation two = Segmentation.of(part, cube(180), EnumSet.of(Lay.UPRIGHT, Lay.DIAGONAL));
+    // Across the bed of 180 mm the 80 mm wide beam has √2·180 mm − 80 mm, less than along it.
+    assertThat(two.changesForOnePiece())
+        .containsExactly(
+            "beam shorter by 90 mm, to 180 mm",
+            "a machine that is 270 mm high, 90 mm more than this one",
+            "a square bed of 247.5 mm, with the part lying across it");
+    BuildVolume higher = BuildVolume.box(mm(180), mm(180), mm(270));
+    assertThat(Segmentation.of(part, higher, UPRIGHT).segments()).hasSize(1);
+    BuildVolume wider = BuildVolume.box(mm(247.5), mm(247.5), mm(180));
+    assertThat(Segmentation.of(part, wider, EnumSet.of(Lay.DIAGONAL)).segments()).hasSize(1);
+    assertThat(Segmentation.of(beam(240, x -> 0.01), cube(180), UPRIGHT).changesForOnePiece())
+        .contains("printed lying on edge, where it fits, not standing on end");
+  }
+
+  @Test
+  void a_part_too_wide_cannot_be_made_and_says_why() {
+    Segmentation none = Segmentation.of(beam(240, x -> 0.01), BuildVolume.box(mm(50), mm(50), mm(300)), UPRIGHT);
+    assertThat(none.isPossible()).isFalse();
+    assertThat(none.findings().get(0).severity()).isEqualTo(Severity.SERIOUS);
+    assertThat(none.findings().get(0).message()).contains("section of 80 mm × 6 mm does not go into the machine");
+  }
+
+  @Test
+  void a_joint_that_carries_too_little_says_how_much() {
+    Segmentation weak = Segmentation.of(beam(240, x -> 20), cube(180), UPRIGHT);
+    assertThat(weak.joints().get(0).reserve()).isLessThan(1);
+    assertThat(weak.findings()).anySatisfy(f -> {
+      assertThat(f.severity()).isEqualTo(Severity.SERIOUS);
+      assertThat(f.subject()).isEqualTo("joint of the beam");
+    });
+  }
+
+  @Test
+  void a_stronger_bending_takes_a_heavier_joint() {
+    Joint light = Segmentation.of(beam(240, x -> 0.01), cube(180), UPRIGHT).joints().get(0);
+    Joint strong = Segmentation.of(beam(240, x -> 1.0), cube(180), UPRIGHT).joints().get(0);
+    assertThat(strong.capacity().si()).isGreaterThan(2.0);
+    assertThat(strong.added().si()).isGreaterThan(light.added().si());
+  }
+
+  @Test
+  void a_body_is_as_wide_as_its_diameter_and_narrow_at_its_ends() {
+    SlenderPart body =
+        SlenderPart.body(
+            new Fuselage(BodyShape.capsule(), mm(256), mm(22)), Materials.FOAMING_PLA, mm(0.84), x -> 0.0);
+    assertThat(body.width().millimetres()).isCloseTo(22, within(1e-9));
+    assertThat(body.at(Length.ZERO).width().millimetres()).isZero();
+    assertThat(body.at(mm(128)).depth().millimetres()).isCloseTo(22, within(1e-9));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> body.at(mm(300)))
+        .withMessageStartingWith("place on fuselage must be 0 m to 256 mm, was 300 mm");
+  }
+
+  @Test
+  void the_documented_moments_hold() {
+    assertThat(JointStrength.shellMoment(10e6, 1e-3, 20e-3, 20e-3)).isCloseTo(Math.PI, within(1e-12));
+    assertThat(JointStrength.tubeMoment(900e6, 4e-3, 3e-3)).isCloseTo(3.8656, within(5e-5));
+  }
+
+  @Test
+  void the_thin_ellipse_is_within_a_few_percent_of_its_integral() {
+    // Z = (2/h)·∮ t·z² ds over the outline.
+    for (double ratio : new double[] {1, 2, 5, 15}) {
+      double b = 0.5 * ratio;
+      double h = 0.5;
+      double sum = 0;
+      int n = 100_000;
+      for (int i = 0; i < n; i++) {
+        double a = 2 * Math.PI * (i + 0.5) / n;
+        double ds = Math.hypot(b * Math.sin(a), h * Math.cos(a)) * 2 * Math.PI / n;
+        sum += h * h * Math.sin(a) * Math.sin(a) * ds;
+      }
+      double exact = sum * 1e-3 / h;
+      assertThat(JointStrength.shellMoment(1, 1e-3, 2 * h, 2 * b) / exact).isBetween(0.85, 1.15);
+    }
+  }
+}

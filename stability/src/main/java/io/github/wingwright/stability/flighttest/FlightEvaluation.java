@@ -1,0 +1,355 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.stability.flighttest;
+
+import io.github.wingwright.core.basis.Finding;
+import io.github.wingwright.core.basis.Interval;
+import io.github.wingwright.core.basis.Severity;
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.mass.MassItem;
+import io.github.wingwright.core.mass.Material;
+import io.github.wingwright.core.quantity.Density;
+import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.quantity.Mass;
+import io.github.wingwright.core.quantity.NamedUnit;
+import io.github.wingwright.stability.design.Design;
+import io.github.wingwright.stability.design.DesignBrief;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Test flights and weighed parts against the design that they are of, and the brief of the next one.
+ *
+ * <pre>{@code
+ * FlightEvaluation tested = FlightEvaluation.of(design, weighed, flights);
+ * tested.liftToDrag();                        // 7.9 ± 0.3
+ * tested.advice();                            // add 2.1 g to the nose, or …
+ * Design next = SizingLoop.of(tested.nextBrief()).solve();
+ * }</pre>
+ *
+ * <p>Only steady glides, straight and timed, tell the drag. Of each the drag coefficient is compared with what the design
+ * reckons at the same lift and speed; the mean difference corrects the polar. The weighed printed parts correct the density
+ * of their material, all by the same factor.
+ */
+public final class FlightEvaluation {
+  private static final Source TESTS = Source.library("flight tests against the design");
+
+  /** Beyond so many uncertainties two values do not agree. */
+  private static final double DISAGREE = 3.0;
+
+  /** Parts that the design prints, by their names in its mass statement. */
+  private static final List<String> BOUGHT = List.of("ballast");
+
+  private final Design design;
+  private final Measured mass;
+  private final Measured place;
+  private final double materialFactor;
+  private final double materialUncertainty;
+  private final List<GlideResult> results;
+  private final List<Measured> excess;
+  private final List<TrimAdvice> advice;
+  private final List<Finding> findings = new ArrayList<>();
+
+  private FlightEvaluation(
+      Design design, List<WeighedPart> weighed, Optional<Measured> balancePoint, List<FlightTest> flights) {
+    this.design = design;
+    Map<String, Measured> scales = new HashMap<>();
+    for (WeighedPart part : weighed) {
+      if (design.aircraft().masses().item(part.name()).isEmpty()) {
+        throw new IllegalArgumentException(
+            "weighed part must be one of "
+                + design.aircraft().masses().items().stream().map(MassItem::name).toList()
+                + ", was "
+                + part.name());
+      }
+      scales.put(part.name(), part.mass());
+    }
+    this.mass = mass(scales);
+    this.place = balancePoint.orElse(new Measured(design.aircraft().centreOfGravity().x().si(), 0.0));
+    double printed = 0.0;
+    double reckoned = 0.0;
+    double square = 0.0;
+    for (MassItem item : design.aircraft().masses().items()) {
+      Measured m = scales.get(item.name());
+      if (m != null && isPrinted(item)) {
+        printed += m.value();
+        reckoned += item.mass().si();
+        square += m.uncertainty() * m.uncertainty();
+      }
+    }
+    this.materialFactor = reckoned > 0.0 ? printed / reckoned : 1.0;
+    this.materialUncertainty = reckoned > 0.0 ? Math.sqrt(square) / reckoned : 0.0;
+    double density = design.brief().air().density().si();
+    double area = design.aircraft().airframe().wing().planform().area().si();
+    this.results =
+        flights.stream().filter(FlightTest::isSteady).map(f -> GlideResult.of(f, mass, density, area)).toList();
+    this.excess = results.stream().map(this::excess).toList();
+    this.advice = advice(flights, density, area);
+    balanceFinding();
+    glideFindings(flights);
+  }
+
+  /**
+   * Evaluates flights of a design whose centre of gravity is where it was designed.
+   *
+   * @param design the design that was built
+   * @param weighed parts that were weighed, by their names in its mass statement; the others count as reckoned
+   * @param flights the flights
+   * @return the evaluation
+   */
+  public static FlightEvaluation of(Design design, List<WeighedPart> weighed, List<FlightTest> flights) {
+    return new FlightEvaluation(design, weighed, Optional.empty(), flights);
+  }
+
+  /**
+   * Evaluates flights of a design whose centre of gravity was found by balancing it.
+   *
+   * @param design the design that was built
+   * @param weighed parts that were weighed, by their names in its mass statement; the others count as reckoned
+   * @param balancePoint where it balances, behind the nose [m]
+   * @param flights the flights
+   * @return the evaluation
+   */
+  public static FlightEvaluation of(
+      Design design, List<WeighedPart> weighed, Measured balancePoint, List<FlightTest> flights) {
+    return new FlightEvaluation(design, weighed, Optional.of(balancePoint), flights);
+  }
+
+  private boolean isPrinted(MassItem item) {
+    return !BOUGHT.contains(item.name())
+        && design.brief().carried().stream().noneMatch(c -> c.name().equals(item.name()));
+  }
+
+  /** What was weighed, and for the rest the mass statement, whose range counts as evenly likely. */
+  private Measured mass(Map<String, Measured> scales) {
+    double sum = 0.0;
+    double square = 0.0;
+    for (MassItem item : design.aircraft().masses().items()) {
+      double half = 0.5 * (item.massBand().high() - item.massBand().low());
+      Measured m = scales.getOrDefault(item.name(), new Measured(item.mass().si(), half / Math.sqrt(3.0)));
+      sum += m.value();
+      square += m.uncertainty() * m.uncertainty();
+    }
+    return new Measured(sum, Math.sqrt(square));
+  }
+
+  private Measured excess(GlideResult r) {
+    double nu = design.brief().air().kinematicViscosity().si();
+    double cd = design.glide().drag().likelyCoefficient(r.liftCoefficient().value(), r.speed().value(), nu);
+    return new Measured(r.dragCoefficient().value() - cd, r.dragCoefficient().uncertainty());
+  }
+
+  private List<TrimAdvice> advice(List<FlightTest> flights, double density, double area) {
+    Trimming trimming = new Trimming(design, place.value(), mass.value());
+    List<TrimAdvice> all = new ArrayList<>();
+    List<Behaviour> done = new ArrayList<>();
+    for (FlightTest flight : flights) {
+      Optional<Double> lift =
+          flight.time().map(t -> GlideResult.of(flight, mass, density, area).liftCoefficient().value());
+      for (Behaviour seen : flight.behaviours().stream().sorted().toList()) {
+        if (!done.contains(seen)) {
+          done.add(seen);
+          all.add(trimming.advice(seen, flight, lift));
+        }
+      }
+    }
+    return List.copyOf(all);
+  }
+
+  private void balanceFinding() {
+    double designed = design.aircraft().centreOfGravity().x().si();
+    double chord = design.aircraft().airframe().wing().planform().meanAerodynamicChord().si();
+    double margin = (design.neutralPoint().x().si() - place.value()) / chord;
+    design.brief().aircraftClass().staticMargin().check(margin).ifPresent(findings::add);
+    if (place.uncertainty() > 0.0 && place.distanceTo(designed) > DISAGREE) {
+      findings.add(
+          Finding.of(
+              Severity.CAUTION,
+              "centre of gravity as built",
+              "It balances elsewhere than it was designed to; the static margin is "
+                  + NamedUnit.NUMBER.format(margin, 2)
+                  + ". Shift ballast before trimming by the tail.",
+              place.value(),
+              Interval.between(designed - DISAGREE * place.uncertainty(), designed + DISAGREE * place.uncertainty()),
+              Length.MILLIMETRE,
+              TESTS));
+    }
+  }
+
+  private void glideFindings(List<FlightTest> flights) {
+    if (results.isEmpty()) {
+      findings.add(
+          Finding.of(
+              Severity.NOTE,
+              "flight tests",
+              "None of the " + flights.size() + " flights is a steady glide with its time: they say how to trim, but not the drag.",
+              TESTS));
+      return;
+    }
+    if (results.size() > 1) {
+      Measured mean = Measured.mean(excess);
+      double chi = 0.0;
+      for (Measured e : excess) {
+        chi += e.distanceTo(mean.value()) * e.distanceTo(mean.value());
+      }
+      double ratio = Math.sqrt(chi / (excess.size() - 1));
+      if (ratio > 2.0) {
+        findings.add(
+            Finding.of(
+                Severity.CAUTION,
+                "scatter of the flights",
+                "They scatter more than their uncertainties allow; something changed between them: throw, trim or wind.",
+                ratio,
+                Interval.atMost(2.0),
+                NamedUnit.NUMBER,
+                TESTS));
+      }
+    }
+    if (results.stream().anyMatch(r -> r.flight().launchSpeed().isEmpty())) {
+      findings.add(
+          Finding.of(
+              Severity.NOTE,
+              "launch speed",
+              "It was not measured in every flight and counts as the speed of the flight there; 1 m/s more of it is worth"
+                  + " some 0.7 m of height.",
+              TESTS));
+    }
+    double half = design.glide().usableLift();
+    for (GlideResult r : results) {
+      if (r.liftCoefficient().value() > half + 2.0 * r.liftCoefficient().uncertainty()) {
+        findings.add(
+            Finding.of(
+                Severity.CAUTION,
+                "flight " + r.flight().name(),
+                "Its lift coefficient is beyond the usable one: check its time and its distance.",
+                r.liftCoefficient().value(),
+                Interval.atMost(half),
+                NamedUnit.NUMBER,
+                TESTS));
+      }
+    }
+  }
+
+  /**
+   * The design that was flown.
+   *
+   * @return the design
+   */
+  public Design design() {
+    return design;
+  }
+
+  /**
+   * Its mass as weighed, what was not weighed as reckoned.
+   *
+   * @return mass [kg]
+   */
+  public Measured mass() {
+    return mass;
+  }
+
+  /**
+   * Weighed over reckoned mass of the printed parts.
+   *
+   * @return the factor on the density, exactly 1 if none was weighed
+   */
+  public Measured materialFactor() {
+    return new Measured(materialFactor, materialUncertainty);
+  }
+
+  /**
+   * What the steady flights say.
+   *
+   * @return one result for each
+   */
+  public List<GlideResult> results() {
+    return results;
+  }
+
+  /**
+   * Lift to drag over the steady flights.
+   *
+   * @return the weighted mean, empty if there was none
+   */
+  public Optional<Measured> liftToDrag() {
+    return mean(results.stream().map(GlideResult::liftToDrag).toList());
+  }
+
+  /**
+   * Sink rate over the steady flights.
+   *
+   * @return the weighted mean [m/s], empty if there was none
+   */
+  public Optional<Measured> sinkRate() {
+    return mean(results.stream().map(GlideResult::sinkRate).toList());
+  }
+
+  /**
+   * The drag beyond what the design reckons at the same lift and speed.
+   *
+   * @return drag coefficient on the wing area, negative for less; empty if there was no steady flight
+   */
+  public Optional<Measured> excessDrag() {
+    return mean(excess);
+  }
+
+  private static Optional<Measured> mean(List<Measured> all) {
+    return all.isEmpty() ? Optional.empty() : Optional.of(Measured.mean(all));
+  }
+
+  /**
+   * What to change before the next flight.
+   *
+   * @return advice for each behaviour that was seen, once
+   */
+  public List<TrimAdvice> advice() {
+    return advice;
+  }
+
+  /**
+   * What to know about the tests.
+   *
+   * @return findings, heaviest first
+   */
+  public List<Finding> findings() {
+    return Finding.inOrderOfWeight(findings);
+  }
+
+  /**
+   * The material as the parts came out.
+   *
+   * @return the material with the density that was found, within two uncertainties
+   */
+  public Material materialAsWeighed() {
+    Material material = design.brief().material();
+    if (materialFactor == 1.0 && materialUncertainty == 0.0) {
+      return material;
+    }
+    double likely = materialFactor * material.density().si();
+    double spread = 2.0 * materialUncertainty * material.density().si();
+    return material.withDensity(
+        Density.kilogramsPerCubicMetre(likely - spread),
+        Density.kilogramsPerCubicMetre(likely),
+        Density.kilogramsPerCubicMetre(likely + spread),
+        Source.library("parts as weighed"));
+  }
+
+  /**
+   * The brief of the next print: the same wishes, the material as weighed, the polar as flown.
+   *
+   * @return the brief, to be sized again
+   */
+  public DesignBrief nextBrief() {
+    DesignBrief next = design.brief().material(materialAsWeighed());
+    Optional<Measured> more = excessDrag();
+    return more.isEmpty() ? next : next.wingPolar(CorrectedPolar.of(design.brief().wingPolar(), more.get()));
+  }
+
+  @Override
+  public String toString() {
+    String glide = liftToDrag().map(e -> ", lift to drag " + e).orElse("");
+    return design.brief().name() + " as flown: " + mass.format(Mass.GRAM) + glide;
+  }
+}

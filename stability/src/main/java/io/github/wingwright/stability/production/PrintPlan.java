@@ -1,0 +1,162 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.stability.production;
+
+import io.github.wingwright.core.basis.Finding;
+import io.github.wingwright.core.basis.Interval;
+import io.github.wingwright.core.basis.Severity;
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.geometry.Airframe;
+import io.github.wingwright.core.geometry.Tail;
+import io.github.wingwright.core.geometry.Wing;
+import io.github.wingwright.core.manufacture.BuildVolume;
+import io.github.wingwright.core.manufacture.Joint;
+import io.github.wingwright.core.manufacture.Lay;
+import io.github.wingwright.core.manufacture.PrintGuidelines;
+import io.github.wingwright.core.manufacture.PrintItem;
+import io.github.wingwright.core.manufacture.PrintList;
+import io.github.wingwright.core.manufacture.Segmentation;
+import io.github.wingwright.core.manufacture.SlenderPart;
+import io.github.wingwright.core.mass.Material;
+import io.github.wingwright.core.mass.PrintedShell;
+import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.quantity.Mass;
+import io.github.wingwright.core.quantity.NamedUnit;
+import io.github.wingwright.stability.design.Design;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * How a design is printed on a machine: its parts, how each lies, into what it is split, and what it must stand.
+ *
+ * <pre>{@code
+ * PrintPlan plan = PrintPlan.of(design, BuildVolume.box(millimetres(256), millimetres(256), millimetres(256)));
+ * plan.list().toCsv();
+ * plan.list().beside(PrintPlan.of(design, smaller).list());
+ * }</pre>
+ */
+public final class PrintPlan {
+  private static final EnumSet<Lay> HOLLOW = EnumSet.of(Lay.UPRIGHT);
+  private static final EnumSet<Lay> PLATE = EnumSet.of(Lay.STRAIGHT, Lay.DIAGONAL);
+
+  private final Design design;
+  private final LaunchLoads loads;
+  private final PrintList list;
+  private final SlenderPart half;
+
+  private PrintPlan(Design design, BuildVolume machine) {
+    this.design = design;
+    this.loads = LaunchLoads.of(design);
+    Airframe airframe = design.aircraft().airframe();
+    Wing wing = airframe.wing();
+    Material material = design.brief().material();
+    Length wingWall = design.brief().wingShell().wallThickness();
+    this.half = SlenderPart.half("half wing", wing, material, wingWall, loads::wingBending);
+    List<PrintItem> items = new ArrayList<>();
+    items.add(item("half wing", 2, shell(design.brief().wingShell()), mass("wing").times(0.5), half, machine, HOLLOW));
+    SlenderPart body =
+        SlenderPart.body(airframe.fuselage(), material, design.brief().bodyShell().wallThickness(), loads::bodyBending);
+    items.add(item("fuselage", 1, shell(design.brief().bodyShell()), mass("fuselage"), body, machine, HOLLOW));
+    for (Tail tail : airframe.tails()) {
+      Length thickness = design.brief().tailThickness();
+      String name = tail.role().words();
+      SlenderPart plate =
+          (tail.planform().isMirrored()
+                  ? SlenderPart.whole(name, tail, material, Length.ZERO, thickness, y -> loads.tailBending(tail, y))
+                  : SlenderPart.half(name, tail, material, Length.ZERO, y -> loads.tailBending(tail, y)))
+              .withDepth(thickness);
+      String making = "plate of " + thickness.format(Length.MILLIMETRE, 3) + ", solid";
+      items.add(item(name, 1, making, mass(name), plate, machine, PLATE));
+    }
+    list = new PrintList(machine, items);
+  }
+
+  /**
+   * Plans the printing of a design.
+   *
+   * @param design the design
+   * @param machine the machine
+   * @return the plan
+   */
+  public static PrintPlan of(Design design, BuildVolume machine) {
+    return new PrintPlan(design, machine);
+  }
+
+  private Mass mass(String item) {
+    return design.aircraft().masses().item(item).map(i -> i.mass()).orElse(Mass.ZERO);
+  }
+
+  private static String shell(PrintedShell shell) {
+    String text = shell.toString();
+    return text.substring(shell.material().name().length() + 2);
+  }
+
+  private static PrintItem item(
+      String name, int count, String making, Mass mass, SlenderPart part, BuildVolume machine, EnumSet<Lay> lays) {
+    return new PrintItem(name, count, making, mass, Segmentation.of(part, machine, lays));
+  }
+
+  /**
+   * What is printed.
+   *
+   * @return the list
+   */
+  public PrintList list() {
+    return list;
+  }
+
+  /**
+   * What it must stand.
+   *
+   * @return loads at launch and impact
+   */
+  public LaunchLoads loads() {
+    return loads;
+  }
+
+  /**
+   * The joint in the middle of the wing, whose halves meet at an angle.
+   *
+   * @return the lightest that carries the throw twice, or the strongest that fits
+   */
+  public Joint rootJoint() {
+    return loads.rootJoint(half);
+  }
+
+  /**
+   * What to know about making it, on this machine.
+   *
+   * @return findings, heaviest first
+   */
+  public List<Finding> findings() {
+    List<Finding> findings = new ArrayList<>(list.findings());
+    findings.addAll(loads.findings());
+    trailingEdge().ifPresent(findings::add);
+    Joint root = rootJoint();
+    if (root.reserve() < 2.0) {
+      findings.add(
+          Finding.of(
+              root.reserve() < 1.0 ? Severity.SERIOUS : Severity.CAUTION,
+              "joint in the middle of the wing",
+              "The " + root + " carries too little of the throw; glue a bent wire or a strip of plywood across the middle.",
+              root.reserve(),
+              Interval.atLeast(2.0),
+              NamedUnit.NUMBER,
+              Source.library("bending of the throw against the joint")));
+    }
+    return Finding.inOrderOfWeight(findings);
+  }
+
+  /** The edge is thinnest at the tip. */
+  private Optional<Finding> trailingEdge() {
+    Wing wing = design.aircraft().airframe().wing();
+    double edge = wing.section().trailingEdgeThickness() * wing.planform().tipChord().si();
+    return PrintGuidelines.TRAILING_EDGE.check(edge, Severity.CAUTION);
+  }
+
+  @Override
+  public String toString() {
+    return list.toString();
+  }
+}
