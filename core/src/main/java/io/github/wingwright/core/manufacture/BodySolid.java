@@ -7,6 +7,7 @@ import io.github.wingwright.core.quantity.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
@@ -147,6 +148,22 @@ public final class BodySolid implements Solid {
     Map<Boolean, Spigot> more = new TreeMap<>(sockets);
     more.put(false, spigot);
     return new BodySolid(body, from, to, seat, slots, mark, aft, more);
+  }
+
+  Fuselage body() {
+    return body;
+  }
+
+  Optional<WingSeat> seat() {
+    return Optional.ofNullable(seat);
+  }
+
+  Optional<TailSlots> slots() {
+    return Optional.ofNullable(slots);
+  }
+
+  Optional<Length> mark() {
+    return Double.isNaN(mark) ? Optional.empty() : Optional.of(Length.metres(mark));
   }
 
   @Override

@@ -3,8 +3,10 @@ package io.github.wingwright.core.manufacture;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.function.IntToDoubleFunction;
 
 /**
@@ -62,7 +64,14 @@ final class FlatFace {
     for (int k = 0; k < inner.size(); k++) {
       ring = joined(ring, inner.get(k), inner.subList(k, inner.size()));
     }
-    clip(ring, turned ? (a, b, c) -> taker.take(a, c, b) : taker);
+    List<int[]> triangles = new ArrayList<>();
+    clip(ring, (a, b, c) -> triangles.add(new int[] {a, b, c}));
+    while (turnEdges(triangles)) {
+      // Each turn makes the least angle larger, so that this ends.
+    }
+    for (int[] t : triangles) {
+      taker.take(t[0], t[turned ? 2 : 1], t[turned ? 1 : 2]);
+    }
   }
 
   private static List<Integer> list(int[] ring, boolean turned) {
@@ -177,6 +186,52 @@ final class FlatFace {
       shape.set(best % n, shape(left, best % n));
     }
     taker.take(left.get(0), left.get(1), left.get(2));
+  }
+
+  /**
+   * Gives two triangles the other diagonal of their quadrilateral where the angles across from their common side are together
+   * more than a half turn (Lawson): no needle stays that need not.
+   */
+  private boolean turnEdges(List<int[]> triangles) {
+    Map<Long, int[]> open = new HashMap<>();
+    boolean[] used = new boolean[triangles.size()];
+    boolean turned = false;
+    for (int t = 0; t < triangles.size(); t++) {
+      for (int k = 0; k < 3 && !used[t]; k++) {
+        int[] own = triangles.get(t);
+        int a = own[k];
+        int b = own[(k + 1) % 3];
+        int[] other = open.get((long) b << 32 | a);
+        if (other == null || used[other[0]]) {
+          open.put((long) a << 32 | b, new int[] {t, k});
+          continue;
+        }
+        int c = own[(k + 2) % 3];
+        int d = triangles.get(other[0])[(other[1] + 2) % 3];
+        if (cross(c, d, b) > 0.0 && cross(d, c, a) > 0.0 && opposite(a, b, c, d) < -1e-9) {
+          triangles.set(t, new int[] {c, a, d});
+          triangles.set(other[0], new int[] {d, b, c});
+          used[t] = true;
+          used[other[0]] = true;
+          turned = true;
+        }
+      }
+    }
+    return turned;
+  }
+
+  /** Sine of the sum of the angles at c and d, which look at the side from a to b from both sides. */
+  private double opposite(int a, int b, int c, int d) {
+    double sinC = cross(c, a, b) / Math.sqrt(square(c, a) * square(c, b));
+    double cosC = dot(c, a, b) / Math.sqrt(square(c, a) * square(c, b));
+    double sinD = cross(d, b, a) / Math.sqrt(square(d, a) * square(d, b));
+    double cosD = dot(d, a, b) / Math.sqrt(square(d, a) * square(d, b));
+    return sinC * cosD + cosC * sinD;
+  }
+
+  private double dot(int at, int a, int b) {
+    return (u.applyAsDouble(a) - u.applyAsDouble(at)) * (u.applyAsDouble(b) - u.applyAsDouble(at))
+        + (v.applyAsDouble(a) - v.applyAsDouble(at)) * (v.applyAsDouble(b) - v.applyAsDouble(at));
   }
 
   private static int best(List<Double> shape) {

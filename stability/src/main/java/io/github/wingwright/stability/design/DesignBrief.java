@@ -434,6 +434,15 @@ public final class DesignBrief {
   }
 
   /**
+   * Width of a printed line.
+   *
+   * @return the width
+   */
+  public Length lineWidth() {
+    return parts.lineWidth;
+  }
+
+  /**
    * How the wing is printed.
    *
    * @return walls and infill

@@ -1,0 +1,188 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.manufacture;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
+
+import io.github.wingwright.core.geometry.BodyShape;
+import io.github.wingwright.core.geometry.BodyStation;
+import io.github.wingwright.core.geometry.CrossSection;
+import io.github.wingwright.core.geometry.EndProfile;
+import io.github.wingwright.core.geometry.Fuselage;
+import io.github.wingwright.core.geometry.LoftedBody;
+import io.github.wingwright.core.quantity.Angle;
+import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.testing.Seeded;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class BodySolidTest {
+  private static final Fuselage CAPSULE = new Fuselage(BodyShape.capsule(), mm(220), mm(22));
+  private static final WingSeat SEAT = new WingSeat(mm(40), mm(130), mm(8), Angle.ZERO);
+  private static final TailSlots SLOTS = new TailSlots(mm(170), mm(178), mm(0), mm(1));
+  private static final Length FINE = Length.micrometres(10);
+
+  private static Length mm(double value) {
+    return Length.millimetres(value);
+  }
+
+  private static double volume(Solid solid, Length tolerance) {
+    return MeshCheck.of(solid.mesh(tolerance)).volume().cubicMillimetres();
+  }
+
+  /** Area of the part of a circle above a chord. */
+  private static double segment(double r, double height) {
+    double half = Math.acos(height / r);
+    return r * r * (half - Math.sin(half) * Math.cos(half));
+  }
+
+  @Test
+  void bodies_of_every_kind_are_closed_and_have_their_volume_within_the_tolerance() {
+    List<Fuselage> bodies = List.of(
+        CAPSULE,
+        new Fuselage(BodyShape.prolateSpheroid(), mm(200), mm(30)),
+        new Fuselage(BodyShape.searsHaack(), mm(200), mm(20)),
+        new Fuselage(BodyShape.noseCylinderCone(1.5, 3), mm(200), mm(20)),
+        new Fuselage(BodyShape.of(EndProfile.tangentOgive(), 2, EndProfile.boatTail(0.4), 1.5), mm(180), mm(24)),
+        new Fuselage(BodyShape.podAndBoom(EndProfile.tangentOgive(), 1.5, 4, 1, 0.3), mm(300), mm(30)),
+        new Fuselage(BodyShape.capsule().upswept(3, Angle.degrees(8), 0.5), mm(220), mm(22)),
+        lofted().fuselage());
+    for (Fuselage body : bodies) {
+      double exact = body.volume().cubicMillimetres();
+      double skin = body.wettedArea().squareMillimetres();
+      for (double tolerance : new double[] {0.2, 0.05, 0.01}) {
+        MeshCheck check = MeshCheck.of(BodySolid.of(body).mesh(mm(tolerance)));
+        double volume = check.volume().cubicMillimetres();
+        assertThat(Math.abs(exact - volume)).as("%s at %s mm", body, tolerance).isLessThan(skin * tolerance);
+        assertThat(check.box().length().millimetres()).isCloseTo(body.length().millimetres(), within(1e-9));
+      }
+    }
+  }
+
+  private static LoftedBody lofted() {
+    return LoftedBody.withBase(
+        EndProfile.tangentOgive(),
+        List.of(
+            new BodyStation(mm(30), mm(24), mm(30), mm(0), CrossSection.roundedRectangle(0.4)),
+            new BodyStation(mm(120), mm(24), mm(32), mm(1), CrossSection.roundedRectangle(0.4)),
+            new BodyStation(mm(220), mm(12), mm(14), mm(6), CrossSection.ellipse())));
+  }
+
+  @Test
+  void no_point_of_the_mesh_of_a_capsule_strays_from_it() {
+    for (double tolerance : new double[] {0.2, 0.05, 0.01}) {
+      TriangleMesh mesh = BodySolid.of(CAPSULE).mesh(mm(tolerance));
+      double worst = 0.0;
+      for (int t = 0; t < mesh.triangles(); t++) {
+        double[] p = new double[3];
+        for (int axis = 0; axis < 3; axis++) {
+          for (int k = 0; k < 3; k++) {
+            p[axis] += 1e3 / 3.0 * mesh.coordinate(mesh.corner(t, k), axis);
+          }
+        }
+        double x = p[0] - Math.max(11.0, Math.min(209.0, p[0]));
+        worst = Math.max(worst, Math.abs(11.0 - Math.sqrt(x * x + p[1] * p[1] + p[2] * p[2])));
+      }
+      assertThat(worst).as("at %s mm", tolerance).isLessThan(tolerance);
+    }
+  }
+
+  @Test
+  void a_flat_seat_takes_a_segment_of_the_circle_along_its_length() {
+    double cut = volume(BodySolid.of(CAPSULE), FINE) - volume(BodySolid.of(CAPSULE).with(SEAT), FINE);
+    assertThat(cut).isCloseTo(90.0 * segment(11.0, 8.0), withinPercentage(0.3));
+  }
+
+  @Test
+  void a_seat_as_steep_as_the_wing_takes_less() {
+    WingSeat steep = new WingSeat(mm(40), mm(130), mm(8), Angle.degrees(12));
+    double flat = volume(BodySolid.of(CAPSULE).with(SEAT), FINE);
+    double bent = volume(BodySolid.of(CAPSULE).with(steep), FINE);
+    // The seat meets the circle of 11 mm at the half width w with w² + (8 + w·tan 12°)² = 11²: sector less triangle.
+    double tan = Angle.degrees(12).tangent();
+    double w = (-8.0 * tan + Math.sqrt(64.0 * tan * tan + (1.0 + tan * tan) * (121.0 - 64.0))) / (1.0 + tan * tan);
+    double area = 121.0 * Math.asin(w / 11.0) - 8.0 * w;
+    assertThat(volume(BodySolid.of(CAPSULE), FINE) - bent).isCloseTo(90.0 * area, withinPercentage(0.3));
+    assertThat(bent).isGreaterThan(flat);
+  }
+
+  @Test
+  void slots_take_their_width_and_the_end_behind_them() {
+    double before = volume(BodySolid.of(CAPSULE), FINE);
+    MeshCheck check = MeshCheck.of(BodySolid.of(CAPSULE).with(SLOTS).mesh(FINE));
+    // Level: 39 mm of 22 × 1 and a half circle of 11 mm; upright: 31 mm of 10.5 × 1 and a quarter circle.
+    double level = 39.0 * 22.0 + 0.5 * Math.PI * 121.0;
+    double upright = 31.0 * 10.5 + 0.25 * Math.PI * 110.25;
+    assertThat(before - check.volume().cubicMillimetres()).isCloseTo(level + upright, withinPercentage(0.5));
+    assertThat(check.box().length().millimetres()).isBetween(219.7, 219.9);
+  }
+
+  @Test
+  void the_mark_stands_out_below() {
+    MeshCheck plain = MeshCheck.of(BodySolid.of(CAPSULE).mesh(FINE));
+    MeshCheck marked = MeshCheck.of(BodySolid.of(CAPSULE).markedAt(mm(80)).mesh(FINE));
+    assertThat(marked.box().least().z().minus(plain.box().least().z()).millimetres()).isCloseTo(-0.4, within(0.005));
+    assertThat(marked.box().most().z()).isEqualTo(plain.box().most().z());
+  }
+
+  @Test
+  void pieces_with_spigot_and_socket_make_up_the_body() {
+    Spigot spigot = new Spigot(mm(10), mm(12), mm(0.15));
+    BodySolid body = BodySolid.of(CAPSULE).with(SEAT).with(SLOTS).markedAt(mm(80));
+    double fore = volume(body.between(mm(0), mm(150)).endingWith(spigot), FINE);
+    double rear = volume(body.between(mm(150), mm(220)).startingOver(spigot), FINE);
+    double plug = Math.PI * 25.0 * 12.0;
+    double hole = Math.PI * 5.15 * 5.15 * 12.15;
+    assertThat(fore + rear).isCloseTo(volume(body, FINE) + plug - hole, withinPercentage(0.02));
+    double tubed = volume(body.between(mm(0), mm(150)).endingOver(spigot), FINE);
+    assertThat(fore - tubed).isCloseTo(plug + hole, withinPercentage(0.3));
+  }
+
+  @Test
+  void what_does_not_fit_is_an_error_that_says_where() {
+    WingSeat high = new WingSeat(mm(40), mm(130), mm(12), Angle.ZERO);
+    assertThatThrownBy(() -> BodySolid.of(CAPSULE).with(high).mesh(mm(0.05)))
+        .isInstanceOf(IllegalStateException.class)
+        .hasMessageContaining("the wing seat must cut the outline of the body");
+    WingSeat far = new WingSeat(mm(40), mm(175), mm(8), Angle.ZERO);
+    assertThatThrownBy(() -> BodySolid.of(CAPSULE).with(far).with(SLOTS).mesh(mm(0.05)))
+        .hasMessageContaining("must end ahead of the tail slots");
+    Spigot wide = new Spigot(mm(17), mm(12), mm(0.1));
+    assertThatThrownBy(() -> BodySolid.of(CAPSULE).with(SEAT).between(mm(0), mm(100)).endingWith(wide).mesh(mm(0.05)))
+        .hasMessageContaining("a joint of 17 mm must leave a skin")
+        .hasMessageContaining("at x 100 mm");
+    assertThatThrownBy(() -> BodySolid.of(CAPSULE).markedAt(mm(300))).hasMessageContaining("place of the mark");
+    assertThatThrownBy(() -> BodySolid.of(CAPSULE).between(mm(100), mm(90))).hasMessageContaining("piece");
+  }
+
+  @Test
+  void bodies_with_everything_drawn_at_random_are_watertight() {
+    Seeded.points(
+            61125,
+            30,
+            new double[] {8, 40},
+            new double[] {6, 14},
+            new double[] {0.35, 0.85},
+            new double[] {0, 20},
+            new double[] {0.02, 0.1},
+            new double[] {0.02, 0.2},
+            new double[] {0, 1})
+        .forEach(p -> {
+          double d = p[0];
+          double length = d * p[1];
+          BodyShape shape = p[6] < 0.4 ? BodyShape.capsule() : p[6] < 0.7 ? BodyShape.noseCylinderCone(1, 2) : BodyShape.prolateSpheroid();
+          WingSeat seat =
+              new WingSeat(mm(0.3 * length), mm(0.6 * length), mm(0.5 * d * p[2]), Angle.degrees(p[3]));
+          TailSlots slots = new TailSlots(mm((0.75 + 0.3 * p[4]) * length), mm(0.78 * length), mm(0), mm(p[4] * d));
+          Fuselage body = new Fuselage(shape, mm(length), mm(d));
+          BodySolid solid = BodySolid.of(body).with(seat).with(slots).markedAt(mm(0.4 * length));
+          double whole = volume(solid, mm(p[5]));
+          assertThat(whole).isBetween(0.5 * body.volume().cubicMillimetres(), body.volume().cubicMillimetres());
+          double fore = volume(solid.between(mm(0), mm(0.5 * length)), mm(p[5]));
+          double rear = volume(solid.between(mm(0.5 * length), mm(length)), mm(p[5]));
+          assertThat(fore + rear).isCloseTo(whole, withinPercentage(3));
+        });
+  }
+}
