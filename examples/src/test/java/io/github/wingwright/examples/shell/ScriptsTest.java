@@ -71,6 +71,8 @@ class ScriptsTest {
           "throws.jsh",
           ScriptsTest::thrown);
 
+  private static final AirState HALL_AIR = AirState.of(Pressure.pascals(100_400), Temperature.degreesCelsius(19));
+
   @TempDir
   Path temporary;
 
@@ -83,11 +85,11 @@ class ScriptsTest {
   }
 
   private static List<String> glider() {
-    return design(AirState.of(Pressure.pascals(100_400), Temperature.degreesCelsius(19))).numbers().values().stream().map(Object::toString).toList();
+    return design(HALL_AIR).numbers().values().stream().map(Object::toString).toList();
   }
 
   private static List<String> stability() {
-    Design design = design(AirState.of(Pressure.pascals(100_400), Temperature.degreesCelsius(19)));
+    Design design = design(HALL_AIR);
     double angle = design.modes().angle(design.lattice());
     return Stream.of(
             design.trim(), design.finiteWing(), design.lattice().solve(LatticeCondition.at(angle)), design.modes())
