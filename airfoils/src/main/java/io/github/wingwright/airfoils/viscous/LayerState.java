@@ -82,6 +82,20 @@ class LayerState {
     rememberedDefect = new double[total];
   }
 
+  /** Takes over the state of another calculation of the same section. */
+  void take(LayerState other) {
+    System.arraycopy(other.outer, 0, outer, 0, total);
+    System.arraycopy(other.defect, 0, defect, 0, total);
+    System.arraycopy(other.theta, 0, theta, 0, total);
+    System.arraycopy(other.speed, 0, speed, 0, total);
+    System.arraycopy(other.carried, 0, carried, 0, total);
+    System.arraycopy(other.turbulent, 0, turbulent, 0, total);
+    System.arraycopy(other.transition, 0, transition, 0, 2);
+    stagnation = other.stagnation;
+    stagnationPlace = other.stagnationPlace;
+    equations = other.equations;
+  }
+
   double shape(int i) {
     return defect[i] / (theta[i] * speed[i]);
   }

@@ -41,6 +41,8 @@ public final class ViscousMethod {
 
   private static final int WAKE = 24;
   private static final int MOST_ITERATIONS = 150;
+  /** Steps of angle over which a second solution is followed. */
+  private static final int FURTHEST_BACK = 8;
 
   private final String name;
   private final DisplacedFlow flow;
@@ -107,7 +109,12 @@ public final class ViscousMethod {
   }
 
   /**
-   * A polar: points at equal steps of angle of attack, without those that have no solution (past stall).
+   * A polar: points at equal steps of rising angle of attack, each started from the one before, without those that have no
+   * solution (past stall).
+   *
+   * <p>Where the lift jumps from one angle to the next, the computation goes back from there with falling angle; a
+   * point at which it then finds other layers carries a finding "two solutions". The angles of that list are those at which a
+   * wind tunnel is likely to find hysteresis.
    *
    * @param reynolds Reynolds number on the chord [1], 5000 to 10⁷
    * @param from first angle
@@ -127,13 +134,45 @@ public final class ViscousMethod {
     for (int i = 0; i <= count; i++) {
       double angle = from.radians() + i * step.radians();
       Optional<ViscousPoint> point = solve(solver, angle, reynolds, warm);
-      point.ifPresent(points::add);
+      if (point.isPresent()) {
+        if (warm && jumps(points.get(points.size() - 1), point.get())) {
+          lookBack(solver, points);
+        }
+        points.add(point.get());
+      }
       warm = point.isPresent();
       if (warm) {
         solver.extrapolate();
       }
     }
     return points;
+  }
+
+  /** Whether the lift between two points changes quite unlike that of an attached flow. */
+  private static boolean jumps(ViscousPoint a, ViscousPoint b) {
+    double expected = 2 * Math.PI * (b.angleOfAttack().radians() - a.angleOfAttack().radians());
+    double share = (b.liftCoefficient() - a.liftCoefficient()) / expected;
+    return share < 0.2 || share > 1.8;
+  }
+
+  /** Goes back from the solver's present solution, and marks the points at which it finds another one. */
+  private void lookBack(CoupledSolver solver, List<ViscousPoint> points) {
+    CoupledSolver back = new CoupledSolver(flow);
+    back.take(solver);
+    for (int i = points.size() - 1; i >= 0 && i >= points.size() - FURTHEST_BACK; i--) {
+      ViscousPoint up = points.get(i);
+      double angle = up.angleOfAttack().radians();
+      if (!attempt(back, angle, up.reynolds())) {
+        return;
+      }
+      ViscousPoint down = Assessment.of(back, flow.method(), angle, up.reynolds());
+      boolean same = Math.abs(down.liftCoefficient() - up.liftCoefficient()) < 0.03
+          && Math.abs(down.dragCoefficient() / up.dragCoefficient() - 1) < 0.1;
+      if (same) {
+        return;
+      }
+      points.set(i, Assessment.withSecond(up, down));
+    }
   }
 
   private Optional<ViscousPoint> solve(CoupledSolver solver, double angle, double reynolds, boolean warm) {
