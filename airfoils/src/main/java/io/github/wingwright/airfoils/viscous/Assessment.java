@@ -117,7 +117,7 @@ final class Assessment {
   static ViscousPoint withSecond(ViscousPoint point, ViscousPoint other) {
     List<Finding> findings = new ArrayList<>(point.findings());
     findings.add(Finding.of(Severity.CAUTION, "section drag",
-        String.format(Locale.ROOT, "Two solutions: coming from greater angles the lift is %.2f and the drag %.4f."
+        String.format(Locale.ROOT, "Two solutions: besides this one there is another with lift %.2f and drag %.4f."
             + " Which one a wing finds depends on what it did before (hysteresis).",
             other.liftCoefficient(), other.dragCoefficient()),
         LIMITS));
