@@ -10,6 +10,7 @@ import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** From a solution to forces, regimes and findings. */
 final class Assessment {
@@ -110,6 +111,18 @@ final class Assessment {
     addLayer(findings, "The upper layer ", upper);
     addLayer(findings, "The lower layer ", lower);
     return findings;
+  }
+
+  /** A point with the finding that there is another solution at its angle. */
+  static ViscousPoint withSecond(ViscousPoint point, ViscousPoint other) {
+    List<Finding> findings = new ArrayList<>(point.findings());
+    findings.add(Finding.of(Severity.CAUTION, "section drag",
+        String.format(Locale.ROOT, "Two solutions: besides this one there is another with lift %.2f and drag %.4f."
+            + " Which one a wing finds depends on what it did before (hysteresis).",
+            other.liftCoefficient(), other.dragCoefficient()),
+        LIMITS));
+    return new ViscousPoint(point.angleOfAttack(), point.reynolds(), point.liftCoefficient(), point.dragCoefficient(),
+        point.momentAboutQuarterChord(), point.upper(), point.lower(), findings);
   }
 
   private static void addLayer(List<Finding> findings, String side, SurfaceLayer layer) {

@@ -13,20 +13,36 @@ import org.jspecify.annotations.Nullable;
  * in a given flow. The unknowns are the mass defects m = V·δ* of all stations and the two places of transition. For given
  * defects the layer equations give the speeds at the edge ({@code V_layer(m)}, regular through separation); the outer flow
  * gives its own ({@code V_outer(m)}, linear in m); the solution is where they agree. Each iteration marches the equations
- * once, carries the derivatives with respect to all unknowns along, and solves one dense system.
+ * once ({@link LayerMarch}), eliminates thicknesses and speeds station by station ({@link LinearLayers}), and solves one
+ * dense system for the defects.
  *
  * <p>Two guards make it robust. A pseudo-time term, in the direction in which defects relax physically, fades as the
  * residual falls. And transition starts a little behind laminar separation and moves with the iteration, at most a few
  * per cent of the chord at a time, as an unknown of the same system.
  *
- * <p>The first three stations from the stagnation point keep the similar layer of a stagnation point, a step behind. One
- * instance serves one thread; it keeps the last solution as the start of the next.
+ * <p>Close to the solution the factors of an earlier iteration serve again as long as they bring the residual down: such an
+ * iteration takes a third of the time.
+ *
+ * <p>The first three stations from the stagnation point keep the similar layer of a stagnation point: a step behind at
+ * first, as unknowns once the residual is small. One instance serves one thread; it keeps the last solution as the start
+ * of the next.
  */
 final class CoupledSolver extends LayerMarch {
   /** How much more slowly a solver goes that is told to be gentle. */
   private static final double GENTLE = 0.35;
-  /** Below this residual the pseudo-time term is left out. */
-  private static final double FADED = 0.01;
+  /** Below this residual the pseudo-time term is left out; above, its time step is this many times its inverse. */
+  private static final double FADED = 0.03;
+
+  private static final double TIME_STEP = 4;
+  /** Below this residual the stations at the stagnation point are unknowns too. */
+  private static final double TIGHT = 0.1;
+  /** Former factors serve after a change below this, if made at a residual below that, if the residual falls by this. */
+  private static final double SMALL_CHANGE = 0.1;
+
+  private static final double FIT_RESIDUAL = 0.3;
+  private static final double FALL = 0.6;
+  /** The solution is reached when a step changes no thickness by more than this share. */
+  private static final double TOLERANCE = 3e-4;
   /** How often transition may leave over the trailing edge before it is left there. */
   private static final int MOST_EXITS = 2;
 
@@ -37,8 +53,15 @@ final class CoupledSolver extends LayerMarch {
   private final double[][] onset;
   private final double[] right;
   private final double[] dm;
-  private @Nullable DenseLu factors;
   private double pace = 1;
+  /** Share of the last step that was taken, and the change that it made. */
+  private double taken;
+
+  private double lastChange;
+  private @Nullable DenseLu factors;
+  private int factoredStagnation;
+  private double factoredResidual;
+  private final int[] factoredCell = new int[2];
   int iterations;
 
   CoupledSolver(DisplacedFlow flow) {
@@ -67,6 +90,9 @@ final class CoupledSolver extends LayerMarch {
     sign();
     outerSpeeds();
     Arrays.fill(exits, 0);
+    factors = null;
+    lastChange = 1;
+    tight = false;
     for (iterations = 1; iterations <= most; iterations++) {
       int before = stagnation;
       locateStagnation();
@@ -79,9 +105,12 @@ final class CoupledSolver extends LayerMarch {
       if (!(change < Double.POSITIVE_INFINITY)) {
         return false;
       }
-      if (change < 3e-4) {
+      // The ratio of two changes says what a further step would change.
+      boolean foreseen = taken == 1 && change < 15 * TOLERANCE && change * change < 0.3 * TOLERANCE * lastChange;
+      if (change < TOLERANCE || foreseen) {
         return true;
       }
+      lastChange = change;
     }
     return false;
   }
@@ -108,27 +137,40 @@ final class CoupledSolver extends LayerMarch {
 
   /** Solves the system and moves; gives the largest relative change, infinite if it broke down. */
   private double step(double reynolds) {
+    DenseLu former = factors;
+    if (former != null && taken == 1 && lastChange < SMALL_CHANGE && factoredResidual < FIT_RESIDUAL
+        && stagnation == factoredStagnation) {
+      double before = residual;
+      march(false);
+      boolean broken = mismatch();
+      if (!broken && residual < FALL * before && Arrays.equals(cell, factoredCell)) {
+        return advance(former, reynolds);
+      }
+    }
+    tight = iterations > 1 && residual < TIGHT;
     march(true);
     if (mismatch()) {
       return Double.POSITIVE_INFINITY;
     }
+    assemble();
+    DenseLu fresh = new DenseLu(matrix);
+    factors = fresh;
+    factoredStagnation = stagnation;
+    factoredResidual = residual;
+    System.arraycopy(cell, 0, factoredCell, 0, 2);
+    return advance(fresh, reynolds);
+  }
+
+  private void assemble() {
     linear.columns(matrix, onset);
     for (int r = 0; r < unknowns; r++) {
       double[] row = matrix[r];
-      if (fixed[r]) {
-        Arrays.fill(row, 0);
-        row[r] = 1;
-        continue;
-      }
       int i = node[r];
-      double[] answer = response[i];
       boolean upper = i <= stagnation;
-      double sign = upper || i >= section ? 1 : -1;
-      for (int j = 0; j <= stagnation - 1; j++) {
-        row[j] += sign * answer[stagnation - j];
-      }
-      for (int j = stagnation, k = stagnation + 1; j < unknowns; j++, k = k == section - 2 ? section : k + 1) {
-        row[j] -= sign * answer[k];
+      if (fixed[r]) {
+        stagnationRow(row, r, i, upper ? 1 : -1);
+      } else {
+        addResponse(row, response[i], upper || i >= section ? 1 : -1);
       }
     }
     for (int side = 0; side < 2; side++) {
@@ -143,15 +185,43 @@ final class CoupledSolver extends LayerMarch {
       }
     }
     if (residual > FADED) {
-      double relaxation = pace * Math.max(1, pace / residual);
+      double relaxation = pace * Math.max(1, TIME_STEP * pace / residual);
       for (int r = 0; r < unknowns; r++) {
         if (!fixed[r]) {
           matrix[r][r] -= speed[node[r]] / (defect[node[r]] * relaxation);
         }
       }
     }
-    factors = new DenseLu(matrix);
-    return advance(reynolds);
+  }
+
+  /** Adds a multiple of the answer of the outer flow at a node to the defects of all stations. */
+  private void addResponse(double[] row, double[] answer, double factor) {
+    for (int j = 0; j < stagnation; j++) {
+      row[j] += factor * answer[stagnation - j];
+    }
+    for (int j = stagnation, k = stagnation + 1; j < unknowns; j++, k = k == section - 2 ? section : k + 1) {
+      row[j] -= factor * answer[k];
+    }
+  }
+
+  /** The defect of a station at the stagnation point goes with the root of speed times distance. */
+  private void stagnationRow(double[] row, int r, int i, double sign) {
+    Arrays.fill(row, 0);
+    row[r] = 1;
+    if (!tight) {
+      return;
+    }
+    double target = defect[i] + fixedStep[r];
+    addResponse(row, response[i], 0.5 * target / speed[i] * sign);
+    double first = outer[stagnation];
+    double second = outer[stagnation + 1];
+    double drop = first - second;
+    if (drop > 1e-9 && first > -drop && first < 2 * drop) {
+      double panel = place[stagnation + 1] - place[stagnation];
+      double byPlace = 0.5 * target / distance(i) * sign * panel / (drop * drop);
+      addResponse(row, response[stagnation], -byPlace * second);
+      addResponse(row, response[stagnation + 1], byPlace * first);
+    }
   }
 
   /** Right sides for the present residuals; whether they broke down. */
@@ -174,13 +244,13 @@ final class CoupledSolver extends LayerMarch {
     return !(residual < 1e6);
   }
 
-  private double advance(double reynolds) {
+  private double advance(DenseLu system, double reynolds) {
     for (int side = 0; side < 2; side++) {
       if (!free[side]) {
         right[unknowns + side] = 0;
       }
     }
-    factors.solve(right, dm);
+    system.solve(right, dm);
     linear.change(dm);
     double[] ft = linear.thetaChange;
     double[] fv = linear.speedChange;
@@ -202,11 +272,12 @@ final class CoupledSolver extends LayerMarch {
     for (int r = 0; r < unknowns; r++) {
       part = fixed[r] ? part : keepShape(node[r], ft[r], fv[r], dm[r], part);
     }
+    taken = part;
     double change = 0;
     for (int r = 0; r < unknowns; r++) {
       int i = node[r];
       if (fixed[r]) {
-        defect[i] += dm[r];
+        defect[i] = Math.max(defect[i] + (tight ? part : 1) * dm[r], 0.1 * defect[i]);
         continue;
       }
       theta[i] += part * ft[r];

@@ -10,6 +10,9 @@ import java.util.Arrays;
  */
 class LayerMarch extends LayerState {
   static final int STAGNATION_STATIONS = 3;
+  /** Stations in which a small shift of the stagnation point is a large change. */
+  private static final int YOUNG_STATIONS = STAGNATION_STATIONS + 2;
+
   /** Entrainment with which a layer that is still laminar at the trailing edge enters the wake. */
   static final double LAMINAR_ENTRAINMENT = 0.01;
 
@@ -28,6 +31,9 @@ class LayerMarch extends LayerState {
 
   final double[] lastAmplification = new double[2];
   final double[] lastGrowth = new double[2];
+  /** Whether the stations at the stagnation point are unknowns, too. */
+  boolean tight;
+  /** Largest residual; that of the first stations behind the stagnation point counts a tenth. */
   double residual;
   double critical = 9;
   private int lowerStart;
@@ -76,7 +82,9 @@ class LayerMarch extends LayerState {
     for (int r = 0; r < unknowns; r++) {
       if (fixed[r]) {
         stagnationStation(r);
-        linear.fixed(r);
+        if (differentiate) {
+          linear.stagnation(r, tight ? speed[node[r]] / (defect[node[r]] + fixedStep[r]) : 0);
+        }
         continue;
       }
       if (r < wakeStart) {
@@ -89,7 +97,9 @@ class LayerMarch extends LayerState {
       }
       double a = out[LayerEquations.MOMENTUM];
       double b = out[LayerEquations.SHAPE];
-      residual = Math.max(residual, Math.max(Math.abs(a), Math.abs(b)));
+      double both = Math.max(Math.abs(a), Math.abs(b));
+      boolean young = r < YOUNG_STATIONS || (r >= lowerStart && r < lowerStart + YOUNG_STATIONS);
+      residual = Math.max(residual, young ? 0.1 * both : both);
       linear.gap(r, a, b);
     }
   }

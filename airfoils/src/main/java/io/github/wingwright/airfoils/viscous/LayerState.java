@@ -14,6 +14,8 @@ class LayerState {
   static final double LONGEST_STEP = 0.04;
   /** A layer that stays laminar has its transition this far behind the trailing edge [chords]. */
   static final double FURTHEST = 0.01;
+  /** Nodes next to a moved stagnation point that are not extrapolated. */
+  private static final int NOSE = 4;
 
   final DisplacedFlow flow;
   final PanelMethod method;
@@ -44,6 +46,7 @@ class LayerState {
   private final double[] rememberedSpeed;
   private final double[] rememberedDefect;
   private final double[] rememberedTransition = new double[2];
+  private final boolean[] rememberedInside = new boolean[2];
   private int rememberedStagnation = -1;
 
   LayerState(DisplacedFlow flow) {
@@ -77,6 +80,20 @@ class LayerState {
     rememberedTheta = new double[total];
     rememberedSpeed = new double[total];
     rememberedDefect = new double[total];
+  }
+
+  /** Takes over the state of another calculation of the same section. */
+  void take(LayerState other) {
+    System.arraycopy(other.outer, 0, outer, 0, total);
+    System.arraycopy(other.defect, 0, defect, 0, total);
+    System.arraycopy(other.theta, 0, theta, 0, total);
+    System.arraycopy(other.speed, 0, speed, 0, total);
+    System.arraycopy(other.carried, 0, carried, 0, total);
+    System.arraycopy(other.turbulent, 0, turbulent, 0, total);
+    System.arraycopy(other.transition, 0, transition, 0, 2);
+    stagnation = other.stagnation;
+    stagnationPlace = other.stagnationPlace;
+    equations = other.equations;
   }
 
   double shape(int i) {
@@ -114,30 +131,39 @@ class LayerState {
 
   /** Keeps a solution, and moves on to what the next equal step of angle will probably give: saves iterations. */
   void extrapolate() {
-    boolean alike = rememberedStagnation == stagnation;
-    step(theta, rememberedTheta, alike);
-    step(speed, rememberedSpeed, alike);
-    step(defect, rememberedDefect, alike);
+    boolean known = rememberedStagnation >= 0;
+    boolean still = rememberedStagnation == stagnation;
+    // Nodes that change sides, and their neighbours, have no history.
+    int first = still ? total : Math.min(rememberedStagnation, stagnation) - NOSE;
+    int last = still ? -1 : Math.max(rememberedStagnation, stagnation) + 1 + NOSE;
+    for (int i = 0; i < total; i++) {
+      boolean move = known && (i < first || i > last);
+      theta[i] = step(theta, rememberedTheta, i, move);
+      speed[i] = step(speed, rememberedSpeed, i, move);
+      defect[i] = step(defect, rememberedDefect, i, move);
+    }
     for (int side = 0; side < 2; side++) {
       double now = transition[side];
       double end = end(side);
-      if (alike && now < end && rememberedTransition[side] < end) {
-        double next = now + Math.max(-LONGEST_STEP, Math.min(LONGEST_STEP, now - rememberedTransition[side]));
+      int direction = side == 0 ? -1 : 1;
+      double at = stagnationPlace + direction * now;
+      boolean inside = now < end;
+      if (known && inside && rememberedInside[side]) {
+        double gap = direction * (at - rememberedTransition[side]);
+        double next = now + Math.max(-LONGEST_STEP, Math.min(LONGEST_STEP, gap));
         transition[side] = Math.min(Math.max(next, 0.5 * now), end);
       }
-      rememberedTransition[side] = now;
+      rememberedTransition[side] = at;
+      rememberedInside[side] = inside;
     }
     rememberedStagnation = stagnation;
   }
 
-  private static void step(double[] now, double[] before, boolean move) {
-    for (int i = 0; i < now.length; i++) {
-      double value = now[i];
-      if (move) {
-        now[i] = value * Math.min(Math.max(value / before[i], 0.8), 1.25);
-      }
-      before[i] = value;
-    }
+  private static double step(double[] now, double[] before, int i, boolean move) {
+    double value = now[i];
+    double next = move ? value * Math.min(Math.max(value / before[i], 0.8), 1.25) : value;
+    before[i] = value;
+    return next;
   }
 
   private double laminarSeparation(int side) {

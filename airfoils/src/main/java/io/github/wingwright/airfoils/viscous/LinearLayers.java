@@ -82,10 +82,10 @@ final class LinearLayers {
     Arrays.fill(onsetStation, -1);
   }
 
-  /** A station whose state is given. */
-  void fixed(int r) {
+  /** A station of the stagnation point: thickness constant, speed in proportion to the defect. */
+  void stagnation(int r, double speedPerDefect) {
     Arrays.fill(link, r * LINK, (r + 1) * LINK, 0);
-    Arrays.fill(inverse, r * SPEED, (r + 1) * SPEED, 0);
+    link[r * LINK + SPEED + 4] = speedPerDefect;
     thetaGap[r] = speedGap[r] = carriedGap[r] = 0;
   }
 

@@ -41,6 +41,8 @@ public final class ViscousMethod {
 
   private static final int WAKE = 24;
   private static final int MOST_ITERATIONS = 150;
+  /** Steps of angle over which a second solution is followed. */
+  private static final int FURTHEST_BACK = 8;
 
   private final String name;
   private final DisplacedFlow flow;
@@ -107,7 +109,12 @@ public final class ViscousMethod {
   }
 
   /**
-   * A polar: points at equal steps of angle of attack, without those that have no solution (past stall).
+   * A polar: points at equal steps of rising angle of attack, each started from the one before, without those that have no
+   * solution (past stall).
+   *
+   * <p>Where the lift jumps from one angle to the next, the computation starts afresh there and goes back with falling angle;
+   * a point at which it then finds other layers carries a finding "two solutions": there a wind tunnel is likely to find
+   * hysteresis.
    *
    * @param reynolds Reynolds number on the chord [1], 5000 to 10⁷
    * @param from first angle
@@ -127,6 +134,13 @@ public final class ViscousMethod {
     for (int i = 0; i <= count; i++) {
       double angle = from.radians() + i * step.radians();
       Optional<ViscousPoint> point = solve(solver, angle, reynolds, warm);
+      if (warm && point.isPresent()) {
+        ViscousPoint before = points.get(points.size() - 1);
+        if (jumps(before, point.get())) {
+          point = Optional.of(nearer(solver, before, point.get()));
+          lookBack(solver, points);
+        }
+      }
       point.ifPresent(points::add);
       warm = point.isPresent();
       if (warm) {
@@ -134,6 +148,55 @@ public final class ViscousMethod {
       }
     }
     return points;
+  }
+
+  /** Of the solution found and one from a fresh start, if that is another one, the one that goes on from the point before. */
+  private ViscousPoint nearer(CoupledSolver solver, ViscousPoint before, ViscousPoint found) {
+    double angle = found.angleOfAttack().radians();
+    CoupledSolver fresh = new CoupledSolver(flow);
+    fresh.start(angle, found.reynolds());
+    if (!attempt(fresh, angle, found.reynolds(), MOST_ITERATIONS / 2)) {
+      return found;
+    }
+    ViscousPoint other = Assessment.of(fresh, flow.method(), angle, found.reynolds());
+    if (alike(found, other)) {
+      return found;
+    }
+    double expected = before.liftCoefficient() + 2 * Math.PI * (angle - before.angleOfAttack().radians());
+    if (Math.abs(other.liftCoefficient() - expected) < Math.abs(found.liftCoefficient() - expected)) {
+      solver.take(fresh);
+      return Assessment.withSecond(other, found);
+    }
+    return Assessment.withSecond(found, other);
+  }
+
+  private static boolean alike(ViscousPoint a, ViscousPoint b) {
+    return Math.abs(a.liftCoefficient() - b.liftCoefficient()) < 0.03
+        && Math.abs(a.dragCoefficient() / b.dragCoefficient() - 1) < 0.1;
+  }
+
+  /** Whether the lift between two points changes quite unlike that of an attached flow. */
+  private static boolean jumps(ViscousPoint a, ViscousPoint b) {
+    double expected = 2 * Math.PI * (b.angleOfAttack().radians() - a.angleOfAttack().radians());
+    return Math.abs(b.liftCoefficient() - a.liftCoefficient() - expected) > 0.08 + 0.3 * expected;
+  }
+
+  /** Goes back from the solver's present solution, and marks the points at which it finds another one. */
+  private void lookBack(CoupledSolver solver, List<ViscousPoint> points) {
+    CoupledSolver back = new CoupledSolver(flow);
+    back.take(solver);
+    for (int i = points.size() - 1; i >= 0 && i >= points.size() - FURTHEST_BACK; i--) {
+      ViscousPoint up = points.get(i);
+      double angle = up.angleOfAttack().radians();
+      if (!attempt(back, angle, up.reynolds())) {
+        return;
+      }
+      ViscousPoint down = Assessment.of(back, flow.method(), angle, up.reynolds());
+      if (alike(up, down)) {
+        return;
+      }
+      points.set(i, Assessment.withSecond(up, down));
+    }
   }
 
   private Optional<ViscousPoint> solve(CoupledSolver solver, double angle, double reynolds, boolean warm) {
@@ -152,8 +215,12 @@ public final class ViscousMethod {
   }
 
   private boolean attempt(CoupledSolver solver, double angle, double reynolds) {
+    return attempt(solver, angle, reynolds, MOST_ITERATIONS);
+  }
+
+  private boolean attempt(CoupledSolver solver, double angle, double reynolds, int most) {
     try {
-      return solver.solve(angle, reynolds, disturbance, MOST_ITERATIONS);
+      return solver.solve(angle, reynolds, disturbance, most);
     } catch (IllegalArgumentException singular) {
       // A singular system far from the solution: the caller starts afresh or gives up.
       return false;

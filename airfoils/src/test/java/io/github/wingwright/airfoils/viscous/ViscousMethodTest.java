@@ -123,6 +123,33 @@ class ViscousMethodTest {
   }
 
   @Test
+  void a_point_with_two_solutions_says_so() {
+    // Both tunnels at 6e4: collapse at about 6°, attached again near 10° on the way up, attached to 9.7° on the way down.
+    List<ViscousPoint> polar = section("6409").polar(4e4, Angle.degrees(2), Angle.degrees(12), Angle.degrees(1));
+    List<ViscousPoint> twofold = polar.stream()
+        .filter(p -> p.findings().stream().anyMatch(f -> f.message().startsWith("Two solutions")))
+        .toList();
+    assertThat(twofold).isNotEmpty().allMatch(p -> p.upper().regime() == Regime.OPEN)
+        .allMatch(p -> p.angleOfAttack().degrees() > 6 && p.angleOfAttack().degrees() < 12);
+    assertThat(section("0009").polar(2e5, Angle.degrees(0), Angle.degrees(6), Angle.degrees(1)))
+        .noneMatch(p -> p.findings().stream().anyMatch(f -> f.message().startsWith("Two solutions")));
+  }
+
+  @Test
+  void a_polar_goes_on_from_point_to_point_and_every_point_of_it_has_a_solution() {
+    // Once the march fell onto a solution with half of the lift at 4°, and the thin sections had points without any.
+    List<ViscousPoint> thin = section("0006").polar(6e4, Angle.degrees(-4), Angle.degrees(8), Angle.degrees(1));
+    assertThat(thin).hasSize(13);
+    for (int i = 1; i < thin.size(); i++) {
+      assertThat(thin.get(i).liftCoefficient()).isGreaterThan(thin.get(i - 1).liftCoefficient() - 0.01);
+    }
+    for (int i = 0; i <= 8; i++) {
+      assertThat(thin.get(i).liftCoefficient()).isCloseTo(-thin.get(8 - i).liftCoefficient(), within(0.02));
+    }
+    assertThat(section("4406").polar(8e4, Angle.degrees(-4), Angle.degrees(8), Angle.degrees(1))).hasSize(13);
+  }
+
+  @Test
   void a_trip_ahead_of_the_bubble_turns_the_layer_turbulent_there() {
     ViscousMethod tripped = section("6409").with(Disturbance.QUIET.withTrips(0.3, Double.POSITIVE_INFINITY));
     ViscousPoint point = tripped.at(Angle.degrees(3), 1e5);
