@@ -255,46 +255,46 @@ public final class BodyLayout {
   public static ShapeConsideration afterbodyClosesWithin(Angle top, Angle underside) {
     Door.positive(top, "closure angle of the top");
     Door.positive(underside, "closure angle of the underside");
-    return shape ->
-        new Monotone(
-            "tail closes at no more than " + top.format(4) + " above and " + underside.format(4) + " below",
-            Strength.GUIDELINE,
-            AFTERBODY,
-            false,
-            (length, diameter) ->
-                1.0
-                    - Math.max(
-                        lineSlope(shape, length, diameter, 1.0) / top.tangent(),
-                        lineSlope(shape, length, diameter, -1.0) / underside.tangent()));
+    return shape -> {
+      double half = 0.5 * (greatest(shape, 1.0) - greatest(shape, -1.0));
+      return new Monotone(
+          "tail closes at no more than " + top.format(4) + " above and " + underside.format(4) + " below",
+          Strength.GUIDELINE,
+          AFTERBODY,
+          false,
+          (length, diameter) -> {
+            double at = aftPlace(shape, length, diameter, half * diameter);
+            double above = lineSlope(shape, length, diameter, at, 1.0) / top.tangent();
+            double below = lineSlope(shape, length, diameter, at, -1.0) / underside.tangent();
+            return 1.0 - Math.max(above, below);
+          });
+    };
   }
 
-  /**
-   * Slope at which the top line or the underside closes where the aft section has half the greatest height.
-   *
-   * @param shape family of the body
-   * @param length length L [m]
-   * @param diameter diameter d [m]
-   * @param side 1 for the top line, −1 for the underside
-   * @return positive where the body narrows
-   */
-  private static double lineSlope(BodyShape shape, double length, double diameter, double side) {
-    double widest = shape.greatestSection(length, diameter);
-    double half = 0.5 * shape.height(widest, length, diameter);
-    double low = Math.max(widest, 0.5 * length);
+  /** Where the aft section has come down to a height [m]. */
+  private static double aftPlace(BodyShape shape, double length, double diameter, double height) {
+    double low = 0.5 * length;
     double high = length;
-    for (int i = 0; i < 60; i++) {
+    for (int i = 0; i < 40; i++) {
       double middle = 0.5 * (low + high);
-      if (shape.height(middle, length, diameter) > half) {
+      if (shape.height(middle, length, diameter) > height) {
         low = middle;
       } else {
         high = middle;
       }
     }
-    double step = 1e-5 * length;
-    double to = Math.min(length, low + step);
-    double before = side * (side > 0.0 ? top(shape, low - step, length, diameter) : bottom(shape, low - step, length, diameter));
-    double after = side * (side > 0.0 ? top(shape, to, length, diameter) : bottom(shape, to, length, diameter));
-    return (before - after) / (to - (low - step));
+    return low;
+  }
+
+  /** Slope of the top line (1) or the underside (−1), positive where the body narrows. */
+  private static double lineSlope(BodyShape shape, double length, double diameter, double at, double side) {
+    double from = at - 1e-5 * length;
+    double to = Math.min(length, at + 1e-5 * length);
+    double fall =
+        side > 0.0
+            ? top(shape, from, length, diameter) - top(shape, to, length, diameter)
+            : bottom(shape, to, length, diameter) - bottom(shape, from, length, diameter);
+    return fall / (to - from);
   }
 
   /**

@@ -346,7 +346,7 @@ public final class Contents {
     }
     double out = start;
     double in = widest;
-    for (int i = 0; i < 40; i++) {
+    for (int i = 0; i < 30; i++) {
       double middle = 0.5 * (in + out);
       if (ends(thing, middle, true, shape, length, diameter)) {
         in = middle;
@@ -440,7 +440,7 @@ public final class Contents {
       List<int[]> orders = contents.orders();
       double in = stoutest;
       double out = 0.0;
-      for (int i = 0; i < 50; i++) {
+      while (in - out > 1e-11 * in) {
         double middle = 0.5 * (in + out);
         if (contents.fitsAnyhow(shape, length, middle, orders)) {
           in = middle;

@@ -47,13 +47,29 @@ public final class FuselageSizing {
   private final Negotiation negotiation;
 
   private FuselageSizing(
-      BodyShape shape, List<Asked> asked, Optional<Length> length, Pricing pricing, NamedUnit<Length> unit) {
+      BodyShape shape,
+      List<Asked> asked,
+      Optional<Length> length,
+      Pricing pricing,
+      NamedUnit<Length> unit,
+      Negotiation negotiation) {
     this.shape = shape;
     this.asked = List.copyOf(asked);
     this.length = length;
     this.pricing = pricing;
     this.unit = unit;
-    this.negotiation = new Negotiation(shape, asked.stream().map(Asked::weighed).toList(), unit);
+    this.negotiation = negotiation;
+  }
+
+  private static FuselageSizing of(
+      BodyShape shape, List<Asked> asked, Optional<Length> length, Pricing pricing, NamedUnit<Length> unit) {
+    Negotiation negotiation = new Negotiation(shape, asked.stream().map(Asked::weighed).toList(), unit);
+    return new FuselageSizing(shape, asked, length, pricing, unit, negotiation);
+  }
+
+  /** With other things than considerations changed: what has been found of these stays. */
+  private FuselageSizing with(Optional<Length> otherLength, Pricing otherPricing) {
+    return new FuselageSizing(shape, asked, otherLength, otherPricing, unit, negotiation);
   }
 
   /**
@@ -63,7 +79,7 @@ public final class FuselageSizing {
    * @return the specification
    */
   public static FuselageSizing of(BodyShape shape) {
-    return new FuselageSizing(shape, List.of(), Optional.empty(), Pricing.NONE, Length.MILLIMETRE);
+    return of(shape, List.of(), Optional.empty(), Pricing.NONE, Length.MILLIMETRE);
   }
 
   /**
@@ -73,7 +89,7 @@ public final class FuselageSizing {
    * @return the new specification
    */
   public FuselageSizing shapedAs(BodyShape other) {
-    return new FuselageSizing(other, asked.stream().map(a -> a.on(other)).toList(), length, pricing, unit);
+    return of(other, asked.stream().map(a -> a.on(other)).toList(), length, pricing, unit);
   }
 
   /**
@@ -161,7 +177,7 @@ public final class FuselageSizing {
               + name
               + "\"");
     }
-    return new FuselageSizing(shape, rest, length, pricing, unit);
+    return of(shape, rest, length, pricing, unit);
   }
 
   /** Adds a consideration, or replaces the decision about one that is there by its name. */
@@ -171,11 +187,11 @@ public final class FuselageSizing {
     for (int i = 0; i < all.size(); i++) {
       if (all.get(i).name().equals(added.name())) {
         all.set(i, added);
-        return new FuselageSizing(shape, all, length, pricing, unit);
+        return of(shape, all, length, pricing, unit);
       }
     }
     all.add(added);
-    return new FuselageSizing(shape, all, length, pricing, unit);
+    return of(shape, all, length, pricing, unit);
   }
 
   /**
@@ -185,7 +201,7 @@ public final class FuselageSizing {
    * @return the new specification
    */
   public FuselageSizing length(Length fixed) {
-    return new FuselageSizing(shape, asked, Optional.of(Door.positive(fixed, "fuselage length")), pricing, unit);
+    return with(Optional.of(Door.positive(fixed, "fuselage length")), pricing);
   }
 
   /**
@@ -194,7 +210,7 @@ public final class FuselageSizing {
    * @return the new specification
    */
   public FuselageSizing freeLength() {
-    return new FuselageSizing(shape, asked, Optional.empty(), pricing, unit);
+    return with(Optional.empty(), pricing);
   }
 
   /**
@@ -204,7 +220,7 @@ public final class FuselageSizing {
    * @return the new specification
    */
   public FuselageSizing draggingAs(DragArea drag) {
-    return new FuselageSizing(shape, asked, length, pricing.withDrag(drag), unit);
+    return with(length, pricing.withDrag(drag));
   }
 
   /**
@@ -214,7 +230,7 @@ public final class FuselageSizing {
    * @return the new specification
    */
   public FuselageSizing madeOf(BodyShell shell) {
-    return new FuselageSizing(shape, asked, length, pricing.withShell(shell), unit);
+    return with(length, pricing.withShell(shell));
   }
 
   /**
@@ -224,7 +240,7 @@ public final class FuselageSizing {
    * @return the new specification
    */
   public FuselageSizing judgedBy(FigureOfMerit figure) {
-    return new FuselageSizing(shape, asked, length, pricing.withFigure(figure), unit);
+    return with(length, pricing.withFigure(figure));
   }
 
   /**
@@ -234,7 +250,7 @@ public final class FuselageSizing {
    * @return the new specification
    */
   public FuselageSizing showing(NamedUnit<Length> shown) {
-    return new FuselageSizing(shape, asked, length, pricing, shown);
+    return of(shape, asked, length, pricing, shown);
   }
 
   /**

@@ -7,12 +7,15 @@ import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Strength;
 
 /**
- * A consideration without a closed form whose margin only rises, or only falls, with the diameter: one bisection finds
- * the end of its interval.
+ * A consideration without a closed form whose margin only rises, or only falls, with the diameter: one search between
+ * a diameter that holds and one that fails finds the end of its interval.
  */
 record Monotone(String name, Strength strength, Source source, boolean rising, OfBody ofBody)
     implements Consideration {
-  private static final int HALVINGS = 64;
+  private static final int MOST_STEPS = 200;
+
+  /** Relative width at which an end counts as found. */
+  private static final double FINE = 1e-13;
 
   /** The margin. */
   @FunctionalInterface
@@ -27,8 +30,10 @@ record Monotone(String name, Strength strength, Source source, boolean rising, O
 
   @Override
   public Interval diametersAt(double length, Interval search) {
-    boolean atLower = margin(length, search.lower()) >= 0.0;
-    boolean atUpper = margin(length, search.upper()) >= 0.0;
+    double marginLower = margin(length, search.lower());
+    double marginUpper = margin(length, search.upper());
+    boolean atLower = marginLower >= 0.0;
+    boolean atUpper = marginUpper >= 0.0;
     if (atLower && atUpper) {
       return Interval.ALL;
     }
@@ -37,16 +42,28 @@ record Monotone(String name, Strength strength, Source source, boolean rising, O
     }
     double holds = atLower ? search.lower() : search.upper();
     double fails = atLower ? search.upper() : search.lower();
-    for (int i = 0; i < HALVINGS; i++) {
-      double middle = 0.5 * (holds + fails);
-      if (middle == holds || middle == fails) {
-        break;
+    double marginHolds = atLower ? marginLower : marginUpper;
+    double marginFails = atLower ? marginUpper : marginLower;
+    boolean halve = false;
+    for (int i = 0; i < MOST_STEPS && Math.abs(holds - fails) > FINE * Math.abs(holds); i++) {
+      double width = Math.abs(holds - fails);
+      // The secant where it gains, else the middle: a kink must not hold it up.
+      double between = marginHolds / (marginHolds - marginFails);
+      double at = halve || !(between > 0.0 && between < 1.0) ? 0.5 * (holds + fails) : holds + between * (fails - holds);
+      if (at == holds || at == fails) {
+        at = 0.5 * (holds + fails);
       }
-      if (margin(length, middle) >= 0.0) {
-        holds = middle;
+      double margin = margin(length, at);
+      if (margin >= 0.0) {
+        holds = at;
+        marginHolds = margin;
+        marginFails *= 0.5;
       } else {
-        fails = middle;
+        fails = at;
+        marginFails = margin;
+        marginHolds *= 0.5;
       }
+      halve = Math.abs(holds - fails) > 0.5 * width;
     }
     return rising ? Interval.atLeast(holds) : Interval.atMost(holds);
   }

@@ -14,6 +14,8 @@ import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * All considerations on one family of bodies, weighed together.
@@ -37,8 +39,19 @@ final class Negotiation {
   private final List<Weighed> weighed;
   private final NamedUnit<Length> unit;
 
+  /** What was found once is kept; finding it again would give the same, so it does not matter who is first. */
+  private final Map<Boolean, Interval> lengthsFound = new ConcurrentHashMap<>();
+
+  private final Map<String, Interval> lengthsLeft;
+
   Negotiation(BodyShape shape, List<Weighed> weighed, NamedUnit<Length> unit) {
+    this(shape, weighed, unit, new ConcurrentHashMap<>());
+  }
+
+  private Negotiation(
+      BodyShape shape, List<Weighed> weighed, NamedUnit<Length> unit, Map<String, Interval> lengthsLeft) {
     this.shape = shape;
+    this.lengthsLeft = lengthsLeft;
     List<Weighed> all = new ArrayList<>(weighed.size() + 1);
     all.addAll(weighed);
     all.add(new Weighed(stoutest(shape), Decision.chosen()));
@@ -111,6 +124,15 @@ final class Negotiation {
 
   /** Lengths at which some diameter satisfies all limits, or all limits and guidelines; ends may be infinite. */
   Interval lengths(boolean limitsOnly) {
+    Interval known = lengthsFound.get(limitsOnly);
+    if (known == null) {
+      known = searchLengths(limitsOnly);
+      lengthsFound.put(limitsOnly, known);
+    }
+    return known;
+  }
+
+  private Interval searchLengths(boolean limitsOnly) {
     Interval all = Interval.ALL;
     for (Weighed one : weighed) {
       if (one.binds() && (one.isLimit() || !limitsOnly)) {
@@ -121,9 +143,12 @@ final class Negotiation {
   }
 
   private Interval lengthsLeftBy(Weighed one) {
-    if (one.consideration() instanceof LengthWithin closed) {
-      return closed.lengths();
-    }
+    return one.consideration() instanceof LengthWithin closed
+        ? closed.lengths()
+        : lengthsLeft.computeIfAbsent(one.consideration().name(), name -> searchLengthsLeftBy(one));
+  }
+
+  private Interval searchLengthsLeftBy(Weighed one) {
     return MarginSearch.interval(
         length -> {
           Interval search = diameterSearch(length);
@@ -145,7 +170,7 @@ final class Negotiation {
    * cannot be had must not spoil the rest.
    */
   Interval workableDiameters(double length) {
-    double[] ends = spread(length, false);
+    double[] ends = spread(length);
     return new Interval(ends[0], ends[1]);
   }
 
@@ -155,13 +180,12 @@ final class Negotiation {
    */
   double leastBadDiameter(double length) {
     double stoutest = length / shape.leastFinenessRatio();
-    double[] hard = spread(length, true);
-    double[] soft = spread(length, false);
-    double wanted = middle(soft[0], soft[1]);
-    if (hard[0] > hard[1]) {
-      wanted = middle(hard[0], hard[1]);
+    double[] ends = spread(length);
+    double wanted = middle(ends[0], ends[1]);
+    if (ends[2] > ends[3]) {
+      wanted = middle(ends[2], ends[3]);
     } else {
-      wanted = Math.max(hard[0], Math.min(hard[1], wanted));
+      wanted = Math.max(ends[2], Math.min(ends[3], wanted));
     }
     return Math.min(wanted, stoutest);
   }
@@ -173,21 +197,20 @@ final class Negotiation {
     return low > 0.0 ? low : high;
   }
 
-  /** Greatest lower and least upper end, leaving out those that leave nothing at all. */
-  private double[] spread(double length, boolean limitsOnly) {
+  /** Greatest lower and least upper end, leaving out those that leave nothing at all: of all, then of the limits. */
+  private double[] spread(double length) {
     Interval search = diameterSearch(length);
-    double low = 0.0;
-    double high = Double.POSITIVE_INFINITY;
+    double[] ends = {0.0, Double.POSITIVE_INFINITY, 0.0, Double.POSITIVE_INFINITY};
     for (Weighed one : weighed) {
-      if (one.binds() && (one.isLimit() || !limitsOnly)) {
-        Interval interval = one.consideration().diametersAt(length, search);
-        if (!interval.isEmpty()) {
-          low = Math.max(low, interval.lower());
-          high = Math.min(high, interval.upper());
+      Interval interval = one.binds() ? one.consideration().diametersAt(length, search) : Interval.NONE;
+      if (!interval.isEmpty()) {
+        for (int i = 0; i <= (one.isLimit() ? 2 : 0); i += 2) {
+          ends[i] = Math.max(ends[i], interval.lower());
+          ends[i + 1] = Math.min(ends[i + 1], interval.upper());
         }
       }
     }
-    return new double[] {low, high};
+    return ends;
   }
 
   /**
@@ -221,9 +244,11 @@ final class Negotiation {
     return possible().lengths(false);
   }
 
+  /** Without those that no body satisfies; itself if there are none. */
   private Negotiation possible() {
-    return new Negotiation(
-        shape, weighed.stream().filter(w -> w.binds() && !lengthsLeftBy(w).isEmpty()).toList(), unit);
+    List<Weighed> rest = weighed.stream().filter(w -> w.binds() && !lengthsLeftBy(w).isEmpty()).toList();
+    boolean all = rest.size() == weighed.stream().filter(Weighed::binds).count();
+    return all ? this : new Negotiation(shape, rest, unit, lengthsLeft);
   }
 
   /** Where limits leave a length they are kept; where they clash the least bad length lies between those that do. */

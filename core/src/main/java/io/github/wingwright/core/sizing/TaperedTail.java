@@ -15,7 +15,7 @@ import io.github.wingwright.core.geometry.BodyShape;
  * Timoshenko, Mechanics of Materials, tapered cantilever; from memory).
  */
 final class TaperedTail {
-  private static final int INTERVALS = 96;
+  private static final int INTERVALS = 48;
 
   private TaperedTail() {}
 
@@ -42,15 +42,13 @@ final class TaperedTail {
       double wall,
       double modulus) {
     double free = (to - from) * length;
-    double h = 1.0 / INTERVALS;
-    double sum = 0.0;
-    for (int i = 0; i < INTERVALS; i++) {
-      // At the tail itself the lever is zero, so the thin end there is not asked.
-      sum += integrand(shape, length, diameter, to, free, 1.0 - i * h, wall);
-      sum += 4.0 * integrand(shape, length, diameter, to, free, 1.0 - (i + 0.5) * h, wall);
-      sum += i + 1 == INTERVALS ? 0.0 : integrand(shape, length, diameter, to, free, 1.0 - (i + 1) * h, wall);
+    // Simpson's rule; at the tail itself the lever is zero, so the thin end there is not asked.
+    double sum = integrand(shape, length, diameter, to, free, 1.0, wall);
+    for (int i = 1; i < 2 * INTERVALS; i++) {
+      double weight = i % 2 == 0 ? 2.0 : 4.0;
+      sum += weight * integrand(shape, length, diameter, to, free, 1.0 - 0.5 * i / INTERVALS, wall);
     }
-    return load / modulus * free * free * sum * h / 6.0;
+    return load / modulus * free * free * sum / (6.0 * INTERVALS);
   }
 
   /** (s/a)²/I at the part s/a of the free length ahead of the tail. */

@@ -152,6 +152,19 @@ public final class Field {
   }
 
   /**
+   * A truth value.
+   *
+   * @return true or false
+   * @throws BriefException if this is neither
+   */
+  public boolean truth() {
+    if (content instanceof Boolean truth) {
+      return truth;
+    }
+    throw error("must be true or false, was " + describe());
+  }
+
+  /**
    * A number between two ends.
    *
    * @param accepted the values accepted

@@ -15,7 +15,7 @@ import java.util.stream.Stream;
  * Writes a folder all at once: into a folder of a temporary name beside it, which takes its place when every file is
  * written. What was there before is there until then.
  */
-final class DesignFolder {
+public final class DesignFolder {
   private DesignFolder() {}
 
   /**
@@ -25,7 +25,7 @@ final class DesignFolder {
    * @param files name and text of each file
    * @throws IOException if it cannot be written; then nothing has changed
    */
-  static void write(Path folder, Map<String, String> files) throws IOException {
+  public static void write(Path folder, Map<String, String> files) throws IOException {
     Path parent = folder.toAbsolutePath().getParent();
     if (parent == null) {
       throw new IOException("folder must have a parent, was " + folder);

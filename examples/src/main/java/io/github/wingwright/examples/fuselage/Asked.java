@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.examples.fuselage;
+
+import io.github.wingwright.core.quantity.Angle;
+import io.github.wingwright.core.sizing.FuselageSizing;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The considerations of a brief.
+ *
+ * @param sizing the specification with all of them
+ * @param rules what each asks, as a formula in words, by the name of the consideration
+ * @param overNose angle at which the pilot must see over the nose
+ * @param rotation angle by which the aeroplane rotates
+ */
+record Asked(FuselageSizing sizing, Map<String, String> rules, Optional<Angle> overNose, Optional<Angle> rotation) {
+  Asked {
+    rules = Map.copyOf(rules);
+  }
+}
