@@ -25,6 +25,7 @@ import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.report.Block;
 import io.github.wingwright.core.report.Chapter;
 import io.github.wingwright.core.sizing.BodySteps;
+import io.github.wingwright.core.sizing.DragArea;
 import io.github.wingwright.core.sizing.DragSurvey;
 import io.github.wingwright.core.sizing.FlightDrag;
 import io.github.wingwright.core.sizing.FuselageSizing;
@@ -42,7 +43,8 @@ import java.util.Optional;
 public final class FuselageChapter {
   private final FuselageSizing sizing;
   private final Sized<Fuselage> sized;
-  private final FlightDrag drag;
+  private final FlightDrag method;
+  private final DragArea drag;
   private final Fuselage made;
   private final NamedUnit<Length> unit;
   private final NamedUnit<Area> areaUnit;
@@ -56,7 +58,8 @@ public final class FuselageChapter {
   private FuselageChapter(
       FuselageSizing sizing,
       Sized<Fuselage> sized,
-      FlightDrag drag,
+      FlightDrag method,
+      DragArea drag,
       Fuselage made,
       NamedUnit<Length> unit,
       NamedUnit<Area> areaUnit,
@@ -65,6 +68,7 @@ public final class FuselageChapter {
       Optional<Fuselage> best) {
     this.sizing = sizing;
     this.sized = sized;
+    this.method = method;
     this.drag = drag;
     this.made = made;
     this.unit = unit;
@@ -83,11 +87,24 @@ public final class FuselageChapter {
    * @return the chapter, in millimetres and square centimetres
    */
   public static FuselageChapter of(FuselageSizing sizing, Sized<Fuselage> sized, FlightDrag drag) {
+    return of(sizing, sized, drag, drag);
+  }
+
+  /**
+   * The chapter of a choice whose drag is more than friction and form: an upsweep, a wheel.
+   *
+   * @param sizing what was considered, with what it is judged by
+   * @param sized the choice
+   * @param method how friction and form are reckoned
+   * @param drag all of the drag of the body
+   * @return the chapter, in millimetres and square centimetres
+   */
+  public static FuselageChapter of(FuselageSizing sizing, Sized<Fuselage> sized, FlightDrag method, DragArea drag) {
     FuselageSizing priced = sizing.draggingAs(drag);
     FeasibleRegion region = priced.region();
     Optional<Fuselage> best = region.isEmpty() ? Optional.empty() : Optional.of(priced.freeLength().best().value());
     return new FuselageChapter(
-        priced, sized, drag, sized.value(), Length.MILLIMETRE, Area.SQUARE_CENTIMETRE, Optional.empty(), region, best);
+        priced, sized, method, drag, sized.value(), Length.MILLIMETRE, Area.SQUARE_CENTIMETRE, Optional.empty(), region, best);
   }
 
   /**
@@ -97,7 +114,7 @@ public final class FuselageChapter {
    * @return the chapter
    */
   public FuselageChapter madeTo(Fuselage rounded) {
-    return new FuselageChapter(sizing, sized, drag, rounded, unit, areaUnit, whole, region, best);
+    return new FuselageChapter(sizing, sized, method, drag, rounded, unit, areaUnit, whole, region, best);
   }
 
   /**
@@ -108,7 +125,7 @@ public final class FuselageChapter {
    * @return the chapter
    */
   public FuselageChapter showing(NamedUnit<Length> lengths, NamedUnit<Area> areas) {
-    return new FuselageChapter(sizing, sized, drag, made, lengths, areas, whole, region, best);
+    return new FuselageChapter(sizing, sized, method, drag, made, lengths, areas, whole, region, best);
   }
 
   /**
@@ -119,7 +136,7 @@ public final class FuselageChapter {
    * @return the chapter
    */
   public FuselageChapter partOf(Area all, String at) {
-    return new FuselageChapter(sizing, sized, drag, made, unit, areaUnit, Optional.of(new Whole(all, at)), region, best);
+    return new FuselageChapter(sizing, sized, method, drag, made, unit, areaUnit, Optional.of(new Whole(all, at)), region, best);
   }
 
   /**
@@ -152,7 +169,7 @@ public final class FuselageChapter {
    * @return pictures and words about them
    */
   public FuselageDragCurves dragCurves() {
-    return new FuselageDragCurves(drag, made, unit, areaUnit);
+    return new FuselageDragCurves(method, drag, made, unit, areaUnit);
   }
 
   /**
@@ -270,17 +287,17 @@ public final class FuselageChapter {
   private void methods(List<Block> blocks) {
     DragBuildUp alone =
         DragBuildUp.about(made.frontalArea())
-            .with(DragComponent.body("fuselage", made, drag.friction(), drag.form()).withBase(made.baseArea()));
-    MethodComparison comparison = MethodComparison.of(alone, drag.flight());
+            .with(DragComponent.body("fuselage", made, method.friction(), method.form()).withBase(made.baseArea()));
+    MethodComparison comparison = MethodComparison.of(alone, method.flight());
     double area = made.frontalArea().si();
     blocks.add(
         new Block.Paragraph(
-            "How well the drag of the body is known: the same body by every method, at " + drag.flight().airspeed().format(3)
+            "How well friction and form of the body are known: the same body by every method, at " + method.flight().airspeed().format(3)
                 + ". The spread of those that are made for it is the uncertainty: "
                 + areaUnit.format(comparison.coefficient().low() * area, 3) + " to "
                 + areaUnit.format(comparison.coefficient().high() * area, 3) + ", "
                 + areaUnit.format(comparison.coefficient().likely() * area, 3) + " by the method that was chosen ("
-                + drag.form() + "), that is " + signed(comparison.coefficient().low() / comparison.coefficient().likely() - 1.0)
+                + method.form() + "), that is " + signed(comparison.coefficient().low() / comparison.coefficient().likely() - 1.0)
                 + " to " + signed(comparison.coefficient().high() / comparison.coefficient().likely() - 1.0) + "."));
     List<List<String>> rows = new ArrayList<>();
     for (MethodComparison.Row row : comparison.rows()) {

@@ -10,6 +10,7 @@ import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.report.Block;
+import io.github.wingwright.core.sizing.DragArea;
 import io.github.wingwright.core.sizing.DragSurvey;
 import io.github.wingwright.core.sizing.FlightDrag;
 import java.util.ArrayList;
@@ -22,7 +23,8 @@ public final class FuselageDragCurves {
   /** Bodies that drag more than this many times the choice are not shown: they would squeeze the rest. */
   private static final double MOST_DRAG = 2.5;
 
-  private final FlightDrag drag;
+  private final FlightDrag method;
+  private final DragArea drag;
   private final Fuselage body;
   private final NamedUnit<Length> unit;
   private final NamedUnit<Area> areaUnit;
@@ -30,7 +32,8 @@ public final class FuselageDragCurves {
   private final DragSurvey atVolume;
   private final DragSurvey atSection;
 
-  FuselageDragCurves(FlightDrag drag, Fuselage body, NamedUnit<Length> unit, NamedUnit<Area> areaUnit) {
+  FuselageDragCurves(FlightDrag method, DragArea drag, Fuselage body, NamedUnit<Length> unit, NamedUnit<Area> areaUnit) {
+    this.method = method;
     this.drag = drag;
     this.body = body;
     this.unit = unit;
@@ -43,7 +46,7 @@ public final class FuselageDragCurves {
 
   /** Where the form factor's fit holds, for beyond it a least would be made by the end of the fit; the choice included. */
   private Interval fineness() {
-    Interval fit = drag.form().domain();
+    Interval fit = method.form().domain();
     double chosen = body.finenessRatio();
     double stoutest = Math.max(STOUTEST, 1.001 * body.shape().leastFinenessRatio());
     double from = Math.max(stoutest, chosen < fit.lower() ? 0.9 * chosen : fit.lower());
@@ -59,9 +62,9 @@ public final class FuselageDragCurves {
         new Block.Picture(
             overFineness().element(),
             "The same against the fineness ratio, and with the section as it is. The curves end where the fit of the form factor does, at "
-                + FuselageChapter.number(drag.form().domain().lower(), 3)
+                + FuselageChapter.number(method.form().domain().lower(), 3)
                 + " and "
-                + FuselageChapter.number(drag.form().domain().upper(), 3)
+                + FuselageChapter.number(method.form().domain().upper(), 3)
                 + ", or leave the picture upwards."));
     blocks.add(new Block.Points(words()));
   }
@@ -99,12 +102,12 @@ public final class FuselageDragCurves {
     CurvePicture.Point choice =
         new CurvePicture.Point("chosen: " + body.diameter().format(unit, 3), chosen, areaUnit.fromSi(area));
     return new DragCurvePicture(
-            title, method(), xLabel, "drag area D/q in " + areaUnit.symbol(), curves, List.of(choice))
+            title, methodInWords(), xLabel, "drag area D/q in " + areaUnit.symbol(), curves, List.of(choice))
         .draw();
   }
 
-  private String method() {
-    return "at " + drag.flight().airspeed().format(3) + "; layer: " + drag.friction() + "; form factor: " + drag.form();
+  private String methodInWords() {
+    return "at " + method.flight().airspeed().format(3) + "; layer: " + method.friction() + "; form factor: " + method.form();
   }
 
   private DragCurvePicture.Curve curve(DragSurvey survey, ToDoubleFunction<DragSurvey.Point> abscissa) {
@@ -155,7 +158,7 @@ public final class FuselageDragCurves {
     List<String> lines = new ArrayList<>();
     for (DragSurvey survey : List.of(atLength, atVolume, atSection)) {
       String shape = survey.atEnd() ? "" : survey.isFlat() ? ": a flat least" : ": a sharp least";
-      lines.add("At a fixed " + survey + shape + ", by the form factor of " + drag.form() + ".");
+      lines.add("At a fixed " + survey + shape + ", by the form factor of " + method.form() + ".");
     }
     return lines;
   }

@@ -60,7 +60,7 @@ class FuselageChapterTest {
     assertThat(report)
         .contains("Length and diameter of the fuselage", "the best inside: ", "Drag and diameter", "Drag and fineness ratio")
         .contains("The price of the choice", "distance", "bending stiffness", "shell mass")
-        .contains("How well the drag of the body is known", "Torenbeek", "Jenkinson", "Hoerner, laminar")
+        .contains("How well friction and form of the body are known", "Torenbeek", "Jenkinson", "Hoerner, laminar")
         .contains("of the drag of the aircraft at best glide", "The workings of the choice");
     assertThat(folder.resolve("hall-glider").resolve("fuselage-region.svg")).exists();
   }
