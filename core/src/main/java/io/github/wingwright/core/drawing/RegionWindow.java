@@ -37,7 +37,8 @@ record RegionWindow(Interval lengths, Interval diameters) {
     shown.addAll(wishes(region, shown));
     double[] lengths = shown.stream().mapToDouble(Point::length).toArray();
     double[] diameters = shown.stream().mapToDouble(Point::diameter).toArray();
-    return new RegionWindow(around(lengths, region.lengthWindow()), around(diameters, region.diameterWindow()));
+    return new RegionWindow(
+        around(lengths, region.lengthWindow()), around(diameters, region.diameterWindow()));
   }
 
   /** What targets would like best, unless that is far from everything else. */
@@ -62,7 +63,11 @@ record RegionWindow(Interval lengths, Interval diameters) {
                 region.boundaries().stream()
                     .filter(boundary -> conflict.concerns(boundary.consideration()))
                     .map(boundary -> boundary.lines().stream().map(line -> nearest(line, body)))
-                    .forEach(points -> points.min(Comparator.comparingDouble(p -> apart(p, body))).ifPresent(nearest::add)));
+                    .forEach(
+                        points ->
+                            points
+                                .min(Comparator.comparingDouble(p -> apart(p, body)))
+                                .ifPresent(nearest::add)));
     return nearest;
   }
 
@@ -81,9 +86,11 @@ record RegionWindow(Interval lengths, Interval diameters) {
     double uy = (to.diameter() - from.diameter()) / body.diameter();
     double wx = 1.0 - from.length() / body.length();
     double wy = 1.0 - from.diameter() / body.diameter();
-    double t = Math.max(0.0, Math.min(1.0, (ux * wx + uy * wy) / Math.max(1e-300, ux * ux + uy * uy)));
+    double t =
+        Math.max(0.0, Math.min(1.0, (ux * wx + uy * wy) / Math.max(1e-300, ux * ux + uy * uy)));
     return new Point(
-        from.length() + t * (to.length() - from.length()), from.diameter() + t * (to.diameter() - from.diameter()));
+        from.length() + t * (to.length() - from.length()),
+        from.diameter() + t * (to.diameter() - from.diameter()));
   }
 
   private static double apart(Point a, Point b) {

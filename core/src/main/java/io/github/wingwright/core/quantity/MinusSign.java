@@ -4,7 +4,8 @@ package io.github.wingwright.core.quantity;
 import java.util.regex.Pattern;
 
 /**
- * The minus sign in text for readers. Quantities are written with the hyphen of a keyboard, which every program reads;
+ * The minus sign in text for readers. Quantities are written with the hyphen of a keyboard, which every program
+ * reads;
  * reports and pictures set the mathematical sign, U+2212, as wide as a figure. The parser reads both.
  */
 public final class MinusSign {

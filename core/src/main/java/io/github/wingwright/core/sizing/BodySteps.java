@@ -7,7 +7,8 @@ import io.github.wingwright.core.geometry.BodyShape;
 import io.github.wingwright.core.geometry.Fuselage;
 
 /**
- * The geometry of a body as lines of the workings, each once, so that all that is reckoned from it stands in one graph.
+ * The geometry of a body as lines of the workings, each once, so that all that is reckoned from it stands in one
+ * graph.
  *
  * @param shape family of the body
  * @param length step of the length L
@@ -18,7 +19,13 @@ import io.github.wingwright.core.geometry.Fuselage;
  * @param wettedArea step of the wetted area
  */
 public record BodySteps(
-    BodyShape shape, Step length, Step diameter, Step fineness, Step frontalArea, Step volume, Step wettedArea) {
+    BodyShape shape,
+    Step length,
+    Step diameter,
+    Step fineness,
+    Step frontalArea,
+    Step volume,
+    Step wettedArea) {
 
   /**
    * From length and diameter.

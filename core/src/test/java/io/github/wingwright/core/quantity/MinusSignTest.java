@@ -31,7 +31,8 @@ class MinusSignTest {
   void theParserReadsWhatIsSet() {
     SplittableRandom random = new SplittableRandom(7);
     for (int i = 0; i < 200; i++) {
-      Length length = Length.metres(random.nextDouble(-1.0, 1.0) * Math.pow(10.0, random.nextInt(-12, 12)));
+      Length length =
+          Length.metres(random.nextDouble(-1.0, 1.0) * Math.pow(10.0, random.nextInt(-12, 12)));
       assertThat(Length.parse(MinusSign.in(length.toExactText()))).isEqualTo(length);
     }
   }

@@ -1,9 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.examples.designer;
 
-import io.github.wingwright.core.aerodynamics.DragBuildUp;
-import io.github.wingwright.core.aerodynamics.DragComponent;
-import io.github.wingwright.core.aerodynamics.MethodComparison;
 import io.github.wingwright.core.basis.Bound;
 import io.github.wingwright.core.basis.Conflict;
 import io.github.wingwright.core.basis.Consideration;
@@ -12,9 +9,7 @@ import io.github.wingwright.core.basis.FeasibleRange;
 import io.github.wingwright.core.basis.FeasibleRegion;
 import io.github.wingwright.core.basis.Price;
 import io.github.wingwright.core.basis.Sized;
-import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Weighed;
-import io.github.wingwright.core.basis.Workings;
 import io.github.wingwright.core.drawing.RangePicture;
 import io.github.wingwright.core.drawing.RegionPicture;
 import io.github.wingwright.core.drawing.Svg;
@@ -24,7 +19,7 @@ import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.report.Block;
 import io.github.wingwright.core.report.Chapter;
-import io.github.wingwright.core.sizing.BodySteps;
+import io.github.wingwright.core.sizing.DragArea;
 import io.github.wingwright.core.sizing.DragSurvey;
 import io.github.wingwright.core.sizing.FlightDrag;
 import io.github.wingwright.core.sizing.FuselageSizing;
@@ -34,15 +29,18 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * The choice of a fuselage as a lecture handout: what was considered, what that leaves, what was chosen, what the choice
- * costs against the best one, how the drag goes with the diameter, how well it is known, and every step of the workings.
+ * The choice of a fuselage as a lecture handout: what was considered, what that leaves, what was chosen, what the
+ * choice
+ * costs against the best one, how the drag goes with the diameter, how well it is known, and every step of the
+ * workings.
  *
  * <p>An immutable value: each call that adds something returns a new one.
  */
 public final class FuselageChapter {
   private final FuselageSizing sizing;
   private final Sized<Fuselage> sized;
-  private final FlightDrag drag;
+  private final FlightDrag method;
+  private final DragArea drag;
   private final Fuselage made;
   private final NamedUnit<Length> unit;
   private final NamedUnit<Area> areaUnit;
@@ -56,7 +54,8 @@ public final class FuselageChapter {
   private FuselageChapter(
       FuselageSizing sizing,
       Sized<Fuselage> sized,
-      FlightDrag drag,
+      FlightDrag method,
+      DragArea drag,
       Fuselage made,
       NamedUnit<Length> unit,
       NamedUnit<Area> areaUnit,
@@ -65,6 +64,7 @@ public final class FuselageChapter {
       Optional<Fuselage> best) {
     this.sizing = sizing;
     this.sized = sized;
+    this.method = method;
     this.drag = drag;
     this.made = made;
     this.unit = unit;
@@ -83,11 +83,35 @@ public final class FuselageChapter {
    * @return the chapter, in millimetres and square centimetres
    */
   public static FuselageChapter of(FuselageSizing sizing, Sized<Fuselage> sized, FlightDrag drag) {
+    return of(sizing, sized, drag, drag);
+  }
+
+  /**
+   * The chapter of a choice whose drag is more than friction and form: an upsweep, a wheel.
+   *
+   * @param sizing what was considered, with what it is judged by
+   * @param sized the choice
+   * @param method how friction and form are reckoned
+   * @param drag all of the drag of the body
+   * @return the chapter, in millimetres and square centimetres
+   */
+  public static FuselageChapter of(
+      FuselageSizing sizing, Sized<Fuselage> sized, FlightDrag method, DragArea drag) {
     FuselageSizing priced = sizing.draggingAs(drag);
     FeasibleRegion region = priced.region();
-    Optional<Fuselage> best = region.isEmpty() ? Optional.empty() : Optional.of(priced.freeLength().best().value());
+    Optional<Fuselage> best =
+        region.isEmpty() ? Optional.empty() : Optional.of(priced.freeLength().best().value());
     return new FuselageChapter(
-        priced, sized, drag, sized.value(), Length.MILLIMETRE, Area.SQUARE_CENTIMETRE, Optional.empty(), region, best);
+        priced,
+        sized,
+        method,
+        drag,
+        sized.value(),
+        Length.MILLIMETRE,
+        Area.SQUARE_CENTIMETRE,
+        Optional.empty(),
+        region,
+        best);
   }
 
   /**
@@ -97,7 +121,8 @@ public final class FuselageChapter {
    * @return the chapter
    */
   public FuselageChapter madeTo(Fuselage rounded) {
-    return new FuselageChapter(sizing, sized, drag, rounded, unit, areaUnit, whole, region, best);
+    return new FuselageChapter(
+        sizing, sized, method, drag, rounded, unit, areaUnit, whole, region, best);
   }
 
   /**
@@ -108,7 +133,8 @@ public final class FuselageChapter {
    * @return the chapter
    */
   public FuselageChapter showing(NamedUnit<Length> lengths, NamedUnit<Area> areas) {
-    return new FuselageChapter(sizing, sized, drag, made, lengths, areas, whole, region, best);
+    return new FuselageChapter(
+        sizing, sized, method, drag, made, lengths, areas, whole, region, best);
   }
 
   /**
@@ -119,7 +145,17 @@ public final class FuselageChapter {
    * @return the chapter
    */
   public FuselageChapter partOf(Area all, String at) {
-    return new FuselageChapter(sizing, sized, drag, made, unit, areaUnit, Optional.of(new Whole(all, at)), region, best);
+    return new FuselageChapter(
+        sizing,
+        sized,
+        method,
+        drag,
+        made,
+        unit,
+        areaUnit,
+        Optional.of(new Whole(all, at)),
+        region,
+        best);
   }
 
   /**
@@ -132,7 +168,10 @@ public final class FuselageChapter {
     String chosen = (region.isEmpty() ? "the least bad: " : "chosen: ") + words(made);
     marks.add(RegionPicture.Mark.choice(chosen, made.length().si(), made.diameter().si()));
     best.ifPresent(
-        body -> marks.add(RegionPicture.Mark.best("the best inside: " + words(body), body.length().si(), body.diameter().si())));
+        body ->
+            marks.add(
+                RegionPicture.Mark.best(
+                    "the best inside: " + words(body), body.length().si(), body.diameter().si())));
     return new RegionPicture("Length and diameter of the fuselage", region, marks).draw();
   }
 
@@ -152,7 +191,7 @@ public final class FuselageChapter {
    * @return pictures and words about them
    */
   public FuselageDragCurves dragCurves() {
-    return new FuselageDragCurves(drag, made, unit, areaUnit);
+    return new FuselageDragCurves(method, drag, made, unit, areaUnit);
   }
 
   /**
@@ -166,7 +205,8 @@ public final class FuselageChapter {
     ranges(blocks);
     price(blocks);
     dragCurves().addTo(blocks);
-    methods(blocks);
+    FuselageMethods.addTo(blocks, made, method, areaUnit);
+    share(blocks);
     handout(blocks);
     return new Chapter("The fuselage, negotiated", blocks);
   }
@@ -178,7 +218,12 @@ public final class FuselageChapter {
   private void considered(List<Block> blocks) {
     blocks.add(
         new Block.Paragraph(
-            "A " + made.shape().name() + " of " + words(made) + ", fineness ratio " + number(made.finenessRatio(), 3)
+            "A "
+                + made.shape().name()
+                + " of "
+                + words(made)
+                + ", fineness ratio "
+                + number(made.finenessRatio(), 3)
                 + ". What was considered, and by how much the choice keeps clear of it:"));
     List<List<String>> rows = new ArrayList<>();
     for (Weighed one : region.considerations()) {
@@ -190,7 +235,9 @@ public final class FuselageChapter {
               one.decision().applies() ? margin(one) : one.decision().toString(),
               c.source().cite()));
     }
-    blocks.add(new Block.Table(List.of("consideration", "strength", "margin of the choice", "source"), rows));
+    blocks.add(
+        new Block.Table(
+            List.of("consideration", "strength", "margin of the choice", "source"), rows));
   }
 
   private String margin(Weighed one) {
@@ -205,7 +252,9 @@ public final class FuselageChapter {
     if (margin > 100.0) {
       return number(1.0 + 0.01 * margin, 2) + " times what is asked" + until;
     }
-    return (margin < -1e-7 ? "misses by " + number(-margin, 2) : number(Math.max(0.0, margin), 2)) + " %" + until;
+    return (margin < -1e-7 ? "misses by " + number(-margin, 2) : number(Math.max(0.0, margin), 2))
+        + " %"
+        + until;
   }
 
   private void ranges(List<Block> blocks) {
@@ -213,7 +262,8 @@ public final class FuselageChapter {
     blocks.add(
         new Block.Picture(
             rangePicture().element(),
-            "At the chosen length: each bar is what one consideration leaves of the diameter; the tinted part is what all of them leave."));
+            "At the chosen length: each bar is what one consideration leaves of the diameter;"
+                + " the tinted part is what all of them leave."));
     if (range.isEmpty()) {
       blocks.add(new Block.Paragraph("At this length the considerations clash:"));
       blocks.add(new Block.Points(range.clashes().stream().map(c -> c.describe(unit)).toList()));
@@ -223,7 +273,8 @@ public final class FuselageChapter {
     blocks.add(
         new Block.Picture(
             regionPicture().element(),
-            "Length and diameter together: every line is the boundary of a consideration, hatched on the side that it refuses."));
+            "Length and diameter together: every line is the boundary of a consideration,"
+                + " hatched on the side that it refuses."));
     region.conflict().map(this::advice).ifPresent(text -> blocks.add(new Block.Paragraph(text)));
   }
 
@@ -232,10 +283,17 @@ public final class FuselageChapter {
   }
 
   private String binding(FeasibleRange range) {
-    String least = range.lowerBinding().map(FuselageChapter::quoted).orElse("nothing that was considered");
-    String most = range.upperBinding().map(FuselageChapter::quoted).orElse("nothing that was considered");
-    return "The diameter may be " + range.interval().format(unit) + ". A thinner body is refused by " + least
-        + ", a thicker one by " + most + ".";
+    String least =
+        range.lowerBinding().map(FuselageChapter::quoted).orElse("nothing that was considered");
+    String most =
+        range.upperBinding().map(FuselageChapter::quoted).orElse("nothing that was considered");
+    return "The diameter may be "
+        + range.interval().format(unit)
+        + ". A thinner body is refused by "
+        + least
+        + ", a thicker one by "
+        + most
+        + ".";
   }
 
   private static String quoted(Bound bound) {
@@ -244,11 +302,14 @@ public final class FuselageChapter {
 
   private void price(List<Block> blocks) {
     if (best.isEmpty()) {
-      blocks.add(new Block.Paragraph("There is no body inside all considerations that the choice could be priced against."));
+      blocks.add(
+          new Block.Paragraph(
+              "There is no body inside all considerations that the choice could be priced against."));
       return;
     }
     blocks.add(
-        new Block.Paragraph("The price of the choice, against the best body inside, " + words(best.get()) + ":"));
+        new Block.Paragraph(
+            "The price of the choice, against the best body inside, " + words(best.get()) + ":"));
     List<List<String>> rows = new ArrayList<>();
     for (Price price : sizing.prices(best.get(), made)) {
       rows.add(
@@ -257,83 +318,34 @@ public final class FuselageChapter {
               price.unit().format(price.reference(), 4),
               price.unit().format(price.value(), 4),
               signed(price.relativeChange()),
-              Math.abs(price.relativeChange()) < 5e-5 ? "the same" : price.isGain() ? "a gain" : "a cost"));
+              Math.abs(price.relativeChange()) < 5e-5
+                  ? "the same"
+                  : price.isGain() ? "a gain" : "a cost"));
     }
     blocks.add(new Block.Table(List.of("in", "best inside", "chosen", "change", ""), rows));
   }
 
-  private static String signed(double part) {
+  static String signed(double part) {
     String text = number(100.0 * Math.abs(part), 2) + " %";
     return Math.abs(part) < 5e-5 ? "0 %" : (part > 0.0 ? "+" : "−") + text;
   }
 
-  private void methods(List<Block> blocks) {
-    DragBuildUp alone =
-        DragBuildUp.about(made.frontalArea())
-            .with(DragComponent.body("fuselage", made, drag.friction(), drag.form()).withBase(made.baseArea()));
-    MethodComparison comparison = MethodComparison.of(alone, drag.flight());
-    double area = made.frontalArea().si();
-    blocks.add(
-        new Block.Paragraph(
-            "How well the drag of the body is known: the same body by every method, at " + drag.flight().airspeed().format(3)
-                + ". The spread of those that are made for it is the uncertainty: "
-                + areaUnit.format(comparison.coefficient().low() * area, 3) + " to "
-                + areaUnit.format(comparison.coefficient().high() * area, 3) + ", "
-                + areaUnit.format(comparison.coefficient().likely() * area, 3) + " by the method that was chosen ("
-                + drag.form() + "), that is " + signed(comparison.coefficient().low() / comparison.coefficient().likely() - 1.0)
-                + " to " + signed(comparison.coefficient().high() / comparison.coefficient().likely() - 1.0) + "."));
-    List<List<String>> rows = new ArrayList<>();
-    for (MethodComparison.Row row : comparison.rows()) {
-      rows.add(
-          List.of(
-              row.method(),
-              areaUnit.format(row.dragArea(), 3),
-              row.chosen() ? "chosen" : row.applies() ? "" : "not made for it",
-              row.source().cite()));
-    }
-    blocks.add(new Block.Table(List.of("method", "drag area", "", "source"), rows));
+  private void share(List<Block> blocks) {
     whole.ifPresent(
         all ->
             blocks.add(
                 new Block.Paragraph(
-                    "The body is " + number(100.0 * DragSurvey.shareOf(drag, made, all.dragArea()), 3)
-                        + " % of the drag of the aircraft at " + all.at() + ".")));
+                    "The body is "
+                        + number(100.0 * DragSurvey.shareOf(drag, made, all.dragArea()), 3)
+                        + " % of the drag of the aircraft at "
+                        + all.at()
+                        + ".")));
   }
 
   private void handout(List<Block> blocks) {
-    blocks.add(new Block.Paragraph("The workings of the choice, before its dimensions were rounded:"));
-    blocks.add(new Block.Steps(workings()));
-  }
-
-  /** Those of the choice; the drag is added where the choice was made without. */
-  private Workings workings() {
-    List<Step> steps = sized.workings().steps();
-    Optional<Step> length = steps.stream().filter(s -> s.symbol().equals("L")).findFirst();
-    Optional<Step> diameter = steps.stream().filter(s -> s.symbol().equals("d")).findFirst();
-    boolean dragged = steps.stream().anyMatch(s -> s.symbol().equals("F"));
-    if (dragged || length.isEmpty() || diameter.isEmpty()) {
-      return sized.workings();
-    }
-    BodySteps body = known(BodySteps.of(sized.value().shape(), length.get(), diameter.get()), steps);
-    List<Step> all = new ArrayList<>(steps);
-    drag.step(body).ifPresent(all::add);
-    return Workings.of(all);
-  }
-
-  /** The lines that are there already take the place of new ones, so that none stands twice. */
-  private static BodySteps known(BodySteps body, List<Step> steps) {
-    return new BodySteps(
-        body.shape(),
-        body.length(),
-        body.diameter(),
-        there(body.fineness(), steps),
-        there(body.frontalArea(), steps),
-        there(body.volume(), steps),
-        there(body.wettedArea(), steps));
-  }
-
-  private static Step there(Step step, List<Step> steps) {
-    return steps.stream().filter(s -> s.name().equals(step.name()) && s.symbol().equals(step.symbol())).findFirst().orElse(step);
+    blocks.add(
+        new Block.Paragraph("The workings of the choice, before its dimensions were rounded:"));
+    blocks.add(new Block.Steps(FuselageWorkings.of(sized, drag)));
   }
 
   static String number(double value, int digits) {

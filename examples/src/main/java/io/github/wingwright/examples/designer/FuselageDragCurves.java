@@ -10,19 +10,22 @@ import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.report.Block;
+import io.github.wingwright.core.sizing.DragArea;
 import io.github.wingwright.core.sizing.DragSurvey;
 import io.github.wingwright.core.sizing.FlightDrag;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 
-/** How the drag of a body goes with its diameter and its fineness ratio while length, volume or section stay as chosen. */
+/** How the drag of a body goes with its diameter and its fineness ratio while length, volume or section stay. */
 public final class FuselageDragCurves {
   private static final double STOUTEST = 2.0;
+
   /** Bodies that drag more than this many times the choice are not shown: they would squeeze the rest. */
   private static final double MOST_DRAG = 2.5;
 
-  private final FlightDrag drag;
+  private final FlightDrag method;
+  private final DragArea drag;
   private final Fuselage body;
   private final NamedUnit<Length> unit;
   private final NamedUnit<Area> areaUnit;
@@ -30,7 +33,13 @@ public final class FuselageDragCurves {
   private final DragSurvey atVolume;
   private final DragSurvey atSection;
 
-  FuselageDragCurves(FlightDrag drag, Fuselage body, NamedUnit<Length> unit, NamedUnit<Area> areaUnit) {
+  FuselageDragCurves(
+      FlightDrag method,
+      DragArea drag,
+      Fuselage body,
+      NamedUnit<Length> unit,
+      NamedUnit<Area> areaUnit) {
+    this.method = method;
     this.drag = drag;
     this.body = body;
     this.unit = unit;
@@ -41,27 +50,30 @@ public final class FuselageDragCurves {
     this.atSection = DragSurvey.atFixedSection(body.shape(), drag, body.diameter(), fineness);
   }
 
-  /** Where the form factor's fit holds, for beyond it a least would be made by the end of the fit; the choice included. */
+  /** Where the form factor's fit holds, for beyond it the end of the fit would make a least; the choice included. */
   private Interval fineness() {
-    Interval fit = drag.form().domain();
+    Interval fit = method.form().domain();
     double chosen = body.finenessRatio();
     double stoutest = Math.max(STOUTEST, 1.001 * body.shape().leastFinenessRatio());
     double from = Math.max(stoutest, chosen < fit.lower() ? 0.9 * chosen : fit.lower());
-    return Interval.between(from, Math.max(chosen > fit.upper() ? 1.1 * chosen : fit.upper(), 1.2 * from));
+    return Interval.between(
+        from, Math.max(chosen > fit.upper() ? 1.1 * chosen : fit.upper(), 1.2 * from));
   }
 
   void addTo(List<Block> blocks) {
     blocks.add(
         new Block.Picture(
             overDiameter().element(),
-            "Drag of the body against its diameter. Broad: within one per cent of the least. All curves meet in the choice."));
+            "Drag of the body against its diameter. Broad: within one per cent of the least."
+                + " All curves meet in the choice."));
     blocks.add(
         new Block.Picture(
             overFineness().element(),
-            "The same against the fineness ratio, and with the section as it is. The curves end where the fit of the form factor does, at "
-                + FuselageChapter.number(drag.form().domain().lower(), 3)
+            "The same against the fineness ratio, and with the section as it is."
+                + " The curves end where the fit of the form factor does, at "
+                + FuselageChapter.number(method.form().domain().lower(), 3)
                 + " and "
-                + FuselageChapter.number(drag.form().domain().upper(), 3)
+                + FuselageChapter.number(method.form().domain().upper(), 3)
                 + ", or leave the picture upwards."));
     blocks.add(new Block.Points(words()));
   }
@@ -72,8 +84,13 @@ public final class FuselageDragCurves {
    * @return the picture
    */
   public Svg overDiameter() {
-    List<DragCurvePicture.Curve> curves = List.of(curve(atLength, this::diameter), curve(atVolume, this::diameter));
-    return draw("Drag and diameter", "diameter in " + unit.symbol(), curves, unit.fromSi(body.diameter().si()));
+    List<DragCurvePicture.Curve> curves =
+        List.of(curve(atLength, this::diameter), curve(atVolume, this::diameter));
+    return draw(
+        "Drag and diameter",
+        "diameter in " + unit.symbol(),
+        curves,
+        unit.fromSi(body.diameter().si()));
   }
 
   /**
@@ -94,20 +111,33 @@ public final class FuselageDragCurves {
     return unit.fromSi(point.diameter());
   }
 
-  private Svg draw(String title, String xLabel, List<DragCurvePicture.Curve> curves, double chosen) {
+  private Svg draw(
+      String title, String xLabel, List<DragCurvePicture.Curve> curves, double chosen) {
     double area = drag.dragArea(body.shape(), body.length().si(), body.diameter().si());
     CurvePicture.Point choice =
-        new CurvePicture.Point("chosen: " + body.diameter().format(unit, 3), chosen, areaUnit.fromSi(area));
+        new CurvePicture.Point(
+            "chosen: " + body.diameter().format(unit, 3), chosen, areaUnit.fromSi(area));
     return new DragCurvePicture(
-            title, method(), xLabel, "drag area D/q in " + areaUnit.symbol(), curves, List.of(choice))
+            title,
+            methodInWords(),
+            xLabel,
+            "drag area D/q in " + areaUnit.symbol(),
+            curves,
+            List.of(choice))
         .draw();
   }
 
-  private String method() {
-    return "at " + drag.flight().airspeed().format(3) + "; layer: " + drag.friction() + "; form factor: " + drag.form();
+  private String methodInWords() {
+    return "at "
+        + method.flight().airspeed().format(3)
+        + "; layer: "
+        + method.friction()
+        + "; form factor: "
+        + method.form();
   }
 
-  private DragCurvePicture.Curve curve(DragSurvey survey, ToDoubleFunction<DragSurvey.Point> abscissa) {
+  private DragCurvePicture.Curve curve(
+      DragSurvey survey, ToDoubleFunction<DragSurvey.Point> abscissa) {
     List<Double> x = new ArrayList<>();
     List<Double> y = new ArrayList<>();
     for (DragSurvey.Point point : shown(survey)) {
@@ -121,30 +151,39 @@ public final class FuselageDragCurves {
             : survey.isFlat() ? DragCurvePicture.Shape.FLAT : DragCurvePicture.Shape.SHARP;
     Interval within = within(survey, abscissa, least);
     return new DragCurvePicture.Curve(
-        survey.held(), x, y, new DragCurvePicture.Least(least, areaUnit.fromSi(survey.best().dragArea()), within, shape));
+        survey.held(),
+        x,
+        y,
+        new DragCurvePicture.Least(
+            least, areaUnit.fromSi(survey.best().dragArea()), within, shape));
   }
 
   private List<DragSurvey.Point> shown(DragSurvey survey) {
     double most = MOST_DRAG * drag.dragArea(body.shape(), body.length().si(), body.diameter().si());
-    List<DragSurvey.Point> shown = survey.points().stream().filter(p -> p.dragArea() <= most).toList();
+    List<DragSurvey.Point> shown =
+        survey.points().stream().filter(p -> p.dragArea() <= most).toList();
     return shown.size() > 1 ? shown : survey.points();
   }
 
   /** The bodies within one per cent, on the axis of the picture: between the neighbours of the ends in the survey. */
-  private static Interval within(DragSurvey survey, ToDoubleFunction<DragSurvey.Point> abscissa, double least) {
+  private static Interval within(
+      DragSurvey survey, ToDoubleFunction<DragSurvey.Point> abscissa, double least) {
     double a = at(survey, survey.withinOnePercent().lower(), abscissa);
     double b = at(survey, survey.withinOnePercent().upper(), abscissa);
     return Interval.between(Math.min(Math.min(a, b), least), Math.max(Math.max(a, b), least));
   }
 
-  private static double at(DragSurvey survey, double fineness, ToDoubleFunction<DragSurvey.Point> abscissa) {
+  private static double at(
+      DragSurvey survey, double fineness, ToDoubleFunction<DragSurvey.Point> abscissa) {
     List<DragSurvey.Point> points = survey.points();
     for (int i = 1; i < points.size(); i++) {
       DragSurvey.Point from = points.get(i - 1);
       DragSurvey.Point to = points.get(i);
       if (fineness <= to.fineness()) {
-        double part = Math.max(0.0, (fineness - from.fineness()) / (to.fineness() - from.fineness()));
-        return abscissa.applyAsDouble(from) + part * (abscissa.applyAsDouble(to) - abscissa.applyAsDouble(from));
+        double part =
+            Math.max(0.0, (fineness - from.fineness()) / (to.fineness() - from.fineness()));
+        return abscissa.applyAsDouble(from)
+            + part * (abscissa.applyAsDouble(to) - abscissa.applyAsDouble(from));
       }
     }
     return abscissa.applyAsDouble(points.get(points.size() - 1));
@@ -155,7 +194,7 @@ public final class FuselageDragCurves {
     List<String> lines = new ArrayList<>();
     for (DragSurvey survey : List.of(atLength, atVolume, atSection)) {
       String shape = survey.atEnd() ? "" : survey.isFlat() ? ": a flat least" : ": a sharp least";
-      lines.add("At a fixed " + survey + shape + ", by the form factor of " + drag.form() + ".");
+      lines.add("At a fixed " + survey + shape + ", by the form factor of " + method.form() + ".");
     }
     return lines;
   }

@@ -29,7 +29,8 @@ final class GliderFuselage {
             FlightCondition.of(design.brief().air(), glide.speed()),
             FrictionModel.laminar(),
             BodyFormFactor.HOERNER_LAMINAR);
-    FuselageSizing sizing = brief.fuselage().apply(design.sizedWing().value()).judgedBy(figure(design));
+    FuselageSizing sizing =
+        brief.fuselage().apply(design.sizedWing().value()).judgedBy(figure(design));
     Area whole = wing.planform().area().times(glide.dragCoefficient());
     return FuselageChapter.of(sizing, design.sizedFuselage(), drag)
         .madeTo(design.aircraft().airframe().fuselage())
@@ -47,16 +48,28 @@ final class GliderFuselage {
     double span = planform.span().si();
     double aspect = planform.aspectRatio();
     return new FigureOfMerit(
-        goal.words(), goal.unit(), true, (body, dragArea) -> value(family, goal, height, span, aspect, body));
+        goal.words(),
+        goal.unit(),
+        true,
+        (body, dragArea) -> value(family, goal, height, span, aspect, body));
   }
 
   private static double value(
-      GliderFamily family, GlideGoal goal, double height, double span, double aspect, Fuselage body) {
+      GliderFamily family,
+      GlideGoal goal,
+      double height,
+      double span,
+      double aspect,
+      Fuselage body) {
     try {
-      QuickEvaluation glider = family.evaluate(span, aspect, body.length().si(), body.diameter().si());
-      return goal == GlideGoal.DISTANCE ? height * glider.bestLiftToDrag() : height / glider.leastSinkRate();
+      QuickEvaluation glider =
+          family.evaluate(span, aspect, body.length().si(), body.diameter().si());
+      return goal == GlideGoal.DISTANCE
+          ? height * glider.bestLiftToDrag()
+          : height / glider.leastSinkRate();
     } catch (IllegalStateException cannotFly) {
-      // Too short for its tails, or beyond balancing: such a glider covers no distance and stays up for no time.
+      // Too short for its tails, or beyond balancing: such a glider covers no distance and stays up
+      // for no time.
       return 0.0;
     }
   }

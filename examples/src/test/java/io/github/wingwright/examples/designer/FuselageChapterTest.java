@@ -33,7 +33,8 @@ class FuselageChapterTest {
   private static final FlightCondition FLIGHT =
       FlightCondition.of(Atmosphere.standard().at(Length.ZERO), Speed.metresPerSecond(6.5));
 
-  private static final FlightDrag DRAG = new FlightDrag(FLIGHT, FrictionModel.laminar(), BodyFormFactor.HOERNER_LAMINAR);
+  private static final FlightDrag DRAG =
+      new FlightDrag(FLIGHT, FrictionModel.laminar(), BodyFormFactor.HOERNER_LAMINAR);
 
   @TempDir Path folder;
 
@@ -46,7 +47,9 @@ class FuselageChapterTest {
   }
 
   private static Chapter chapter(FuselageSizing sizing, Sized<Fuselage> choice) {
-    return FuselageChapter.of(sizing, choice, DRAG).partOf(Area.squareCentimetres(20), "best glide").chapter();
+    return FuselageChapter.of(sizing, choice, DRAG)
+        .partOf(Area.squareCentimetres(20), "best glide")
+        .chapter();
   }
 
   private static String text(Chapter chapter) {
@@ -54,13 +57,22 @@ class FuselageChapterTest {
   }
 
   @Test
-  void the_report_of_the_hall_glider_has_region_price_curves_methods_share_and_workings() throws Exception {
+  void the_report_of_the_hall_glider_has_region_price_curves_methods_share_and_workings()
+      throws Exception {
     ProgramRun.of(folder);
     String report = Files.readString(folder.resolve("hall-glider").resolve("report.html"));
     assertThat(report)
-        .contains("Length and diameter of the fuselage", "the best inside: ", "Drag and diameter", "Drag and fineness ratio")
+        .contains(
+            "Length and diameter of the fuselage",
+            "the best inside: ",
+            "Drag and diameter",
+            "Drag and fineness ratio")
         .contains("The price of the choice", "distance", "bending stiffness", "shell mass")
-        .contains("How well the drag of the body is known", "Torenbeek", "Jenkinson", "Hoerner, laminar")
+        .contains(
+            "How well friction and form of the body are known",
+            "Torenbeek",
+            "Jenkinson",
+            "Hoerner, laminar")
         .contains("of the drag of the aircraft at best glide", "The workings of the choice");
     assertThat(folder.resolve("hall-glider").resolve("fuselage-region.svg")).exists();
   }
@@ -68,10 +80,13 @@ class FuselageChapterTest {
   @Test
   void a_choice_inside_says_who_binds_and_a_choice_outside_by_how_much_it_misses() {
     String inside = text(chapter(tube(), tube().nearestToTargets()));
-    assertThat(inside).contains("The diameter may be 30 to 50 mm. A thinner body is refused by \"fineness ratio 6 to 10\"");
+    assertThat(inside)
+        .contains(
+            "The diameter may be 30 to 50 mm. A thinner body is refused by \"fineness ratio 6 to 10\"");
     assertThat(inside).contains("would like 12.5 mm");
     // 300 mm over 25 mm is 12, which misses 10 by a fifth.
-    assertThat(text(chapter(tube(), tube().diameter(Length.millimetres(25))))).contains("| misses by 20 % |");
+    assertThat(text(chapter(tube(), tube().diameter(Length.millimetres(25)))))
+        .contains("| misses by 20 % |");
   }
 
   @Test
@@ -84,7 +99,8 @@ class FuselageChapterTest {
     double share = cf * form * Math.PI * 0.03 * 0.3 / 20e-4;
     String text = text(chapter(tube(), choice));
     int at = text.indexOf("The body is ") + 12;
-    assertThat(Double.parseDouble(text.substring(at, text.indexOf(' ', at)))).isCloseTo(100 * share, within(0.06));
+    assertThat(Double.parseDouble(text.substring(at, text.indexOf(' ', at))))
+        .isCloseTo(100 * share, within(0.06));
   }
 
   @Test
@@ -101,17 +117,22 @@ class FuselageChapterTest {
 
   @Test
   void an_impossible_brief_gets_a_chapter_of_advice() {
-    FuselageSizing impossible = tube().considering(Considerations.diameterAtLeast(Length.millimetres(60)));
+    FuselageSizing impossible =
+        tube().considering(Considerations.diameterAtLeast(Length.millimetres(60)));
     String text = text(chapter(impossible, impossible.nearestToTargets()));
-    assertThat(text).contains("Enough alone would be", "There is no body inside all considerations");
+    assertThat(text)
+        .contains("Enough alone would be", "There is no body inside all considerations");
   }
 
   @Test
   void other_units_are_used_throughout() {
     Chapter chapter =
-        FuselageChapter.of(tube().showing(Length.INCH), tube().showing(Length.INCH).nearestToTargets(), DRAG)
+        FuselageChapter.of(
+                tube().showing(Length.INCH), tube().showing(Length.INCH).nearestToTargets(), DRAG)
             .showing(Length.INCH, Area.SQUARE_INCH)
             .chapter();
-    assertThat(text(chapter)).contains("11.81 in × 1.181 in", " in²").doesNotContain("cm² by the method");
+    assertThat(text(chapter))
+        .contains("11.81 in × 1.181 in", " in²")
+        .doesNotContain("cm² by the method");
   }
 }
