@@ -131,7 +131,9 @@ final class FuselagePictures {
       // The circle around the row rests on the wall; the floor lies where the eye's height says.
       Length top = middle.plus(thing.height().times(0.5));
       Length floor = top.minus(cabin.eyeBelowRoof()).plus(Length.inches(10)).minus(cabin.height());
-      return Item.seat(thing.name(), place.front(), floor, thing.length(), cabin.height()).withClearance(clearance);
+      // Half of the room around the eye is head, the other half is left to move.
+      Length sitting = cabin.height().minus(Length.inches(5));
+      return Item.seat(thing.name(), place.front(), floor, thing.length(), sitting).withClearance(clearance);
     }
     return (switch (thing.form()) {
           case BOX -> Item.box(thing.name(), place.front(), middle, thing.length(), thing.height());
