@@ -135,13 +135,13 @@
  *   <tr><td>{@link io.github.wingwright.stability.VTail}</td><td>area and dihedral of a V-tail</td>
  *       <td>60 cm² at 30° for 45 and 15 cm²</td></tr>
  *   <tr><td>{@link io.github.wingwright.stability.ForeplaneSizing}</td><td>area of a foreplane between trim and margin</td>
- *       <td>12 to 31 cm²</td></tr>
+ *       <td>23 to 40 cm²</td></tr>
  *   <tr><td>{@link io.github.wingwright.stability.TaillessTrim}</td><td>moment that the wing needs and has</td>
- *       <td>needs C_m +0.032, has −0.060: reflex</td></tr>
+ *       <td>needs C_m +0.043, has −0.060: reflex</td></tr>
  *   <tr><td>{@link io.github.wingwright.stability.Propeller}</td><td>what power does to the neutral point</td>
  *       <td>thrust line 15 mm high: +9 % of c̄ at C_T 0.1</td></tr>
  *   <tr><td>{@link io.github.wingwright.stability.AirframeDerivatives}</td><td>derivatives of any layout</td>
- *       <td>C_mq −19, C_mα̇ −7, C_nβ +0.06</td></tr>
+ *       <td>tail's C_mq −18.7, C_mα̇ −5.9, C_nβ +0.06</td></tr>
  *   <tr><td>{@link io.github.wingwright.stability.PrincipalAxes}</td><td>principal moments of inertia</td>
  *       <td>a dumb-bell that rises 30° aft: axis at 30°</td></tr>
  *   <tr><td>{@link io.github.wingwright.stability.QuickPitch}</td><td>neutral point and trim for studies</td>

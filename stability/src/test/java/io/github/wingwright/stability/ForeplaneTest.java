@@ -183,6 +183,22 @@ class ForeplaneTest {
   }
 
   @Test
+  void a_tailless_aircraft_goes_through_margin_range_and_trim() {
+    Airframe wing = Layouts.TAILLESS.airframe();
+    PitchModel model = PitchModel.of(wing).withWingSection(Models.exact(5.5, -0.01, 0.005, 0.9), 3e4);
+    TaillessTrim trim = TaillessTrim.of(model, model.neutralPoint().x(), 0.4);
+    // Where it trims itself it is stable, and in the range, which has an aft end only.
+    assertThat(trim.marginInTrim().value()).isPositive();
+    CentreOfGravityRange range = CentreOfGravityRange.of(model, 0.01, 0.6, 0.5);
+    assertThat(trim.balancePoint().si()).isLessThan(range.range().limits().upper());
+    assertThat(range.range().limits().lower()).isEqualTo(Double.NEGATIVE_INFINITY);
+    TaillessTrim there = TaillessTrim.of(model, trim.balancePoint(), 0.4);
+    assertThat(there.findings()).isEmpty();
+    // Farther forward it can only be flown faster: at a lower lift coefficient the balance point lies farther forward.
+    assertThat(TaillessTrim.of(model, trim.balancePoint(), 0.3).balancePoint()).isLessThan(trim.balancePoint());
+  }
+
+  @Test
   void washout_on_a_swept_wing_pitches_up_and_without_sweep_does_nothing() {
     Planform straight = Planform.tapered(millimetres(400), millimetres(50), millimetres(50));
     Planform washed = straight.withWashout(Angle.degrees(3));
