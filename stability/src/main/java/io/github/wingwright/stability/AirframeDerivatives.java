@@ -4,6 +4,7 @@ package io.github.wingwright.stability;
 import io.github.wingwright.core.aerodynamics.LiftSlope;
 import io.github.wingwright.core.aerodynamics.LiftingLine;
 import io.github.wingwright.core.basis.Finding;
+import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Severity;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
@@ -14,11 +15,14 @@ import io.github.wingwright.core.geometry.Placement;
 import io.github.wingwright.core.geometry.Planform;
 import io.github.wingwright.core.geometry.Tail;
 import io.github.wingwright.core.geometry.Wing;
+import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.stability.derivatives.FinLateral;
 import io.github.wingwright.stability.derivatives.LateralEstimate;
+import io.github.wingwright.stability.derivatives.LateralGuidelines;
 import io.github.wingwright.stability.derivatives.LatticeDerivatives;
 import io.github.wingwright.stability.derivatives.TailPitchRate;
+import io.github.wingwright.stability.derivatives.WingLateral;
 import io.github.wingwright.stability.derivatives.WingPitchRate;
 import io.github.wingwright.stability.dynamics.LongitudinalDerivatives;
 import io.github.wingwright.stability.lattice.LatticeSolution;
@@ -38,10 +42,10 @@ import java.util.Locale;
  * <p>In pitch they are those of the {@link PitchModel}: C_Lα = a_w + t, C_mα = −K_n·C_Lα, and the rates
  *
  * <pre>{@code
- * C_mq = C_mq,w − 2·η_h·V_g·a_h·l_g/c̄        C_mα̇ = −2·η_h·V_g·a_h·(l_g/c̄)·ε_α
+ * C_mq = C_mq,w − 2·η_h·V_g·a_h·l_c        C_mα̇ = −2·η_h·V_g·a_h·l_c·ε_α
  * }</pre>
  *
- * <p>with the tail's arm l_g and volume coefficient V_g = (S_h/S)·(l_g/c̄) from the centre of gravity. C_mα̇ comes from the
+ * <p>with the tail's arm l_c = l_g/c̄ = h_h − h and volume coefficient V_g = (S_h/S)·l_c from the centre of gravity. C_mα̇ comes from the
  * time the downwash needs to reach the tail; a lattice in steady flow does not have it, and takes this one
  * ({@link #longitudinal(LatticeSolution)}). A foreplane stands ahead of the wing's wake: none.
  *
@@ -250,6 +254,60 @@ public final class AirframeDerivatives {
    */
   public Workings workings() {
     return Workings.of(List.of(pitchDamping, downwashLag));
+  }
+
+  /**
+   * The lateral derivatives held against guidelines, each with how much to change: the fin's area in numbers, dihedral in
+   * degrees.
+   *
+   * @param guidelines the ranges
+   * @return findings, heaviest first
+   */
+  public List<Finding> findings(LateralGuidelines guidelines) {
+    LateralEstimate.Result estimate = lateral();
+    return guidelines.check(estimate.total()).stream().map(f -> withAmount(f, guidelines, estimate)).toList();
+  }
+
+  private Finding withAmount(Finding finding, LateralGuidelines guidelines, LateralEstimate.Result estimate) {
+    boolean yaw = finding.subject().startsWith("directional");
+    String amount =
+        yaw
+            ? finAmount(guidelines.guidelines().get(0).range(), estimate)
+            : dihedralAmount(guidelines.guidelines().get(1).range(), estimate);
+    String message = finding.message() + amount;
+    return finding.range().isPresent()
+        ? Finding.of(finding.severity(), finding.subject(), message, finding.value().orElse(0.0),
+            finding.range().get(), finding.unit(), finding.source())
+        : Finding.of(finding.severity(), finding.subject(), message, finding.source());
+  }
+
+  /** Yaw due to sideslip grows with the fin's area; the rest stays. */
+  private String finAmount(Interval range, LateralEstimate.Result estimate) {
+    double total = estimate.total().yawSideslip();
+    double fins =
+        estimate.contributions().stream()
+            .filter(c -> c.part().startsWith("fin"))
+            .mapToDouble(c -> c.values().yawSideslip())
+            .sum();
+    double area = model.airframe().yawTails().stream().mapToDouble(t -> t.areaInOwnPlane().si()).sum();
+    double wanted = range.clamp(total);
+    double factor = (wanted - (total - fins)) / fins;
+    return fins > 0.0 && factor > 0.0
+        ? String.format(
+            Locale.ROOT,
+            " From %s to %s of fin at this arm reaches the range.",
+            Area.SQUARE_CENTIMETRE.format(area, 3),
+            Area.SQUARE_CENTIMETRE.format(area * factor, 3))
+        : "";
+  }
+
+  private String dihedralAmount(Interval range, LateralEstimate.Result estimate) {
+    double missing = range.clamp(estimate.total().rollSideslip()) - estimate.total().rollSideslip();
+    double perRadian =
+        WingLateral.dihedralEffect(terms.wingSlope.value(), 1.0, model.airframe().wing().planform().taperRatio());
+    double change = Math.toDegrees(missing / perRadian);
+    return String.format(
+        Locale.ROOT, " %.1f° %s reaches the range.", Math.abs(change), change > 0.0 ? "more dihedral" : "less dihedral");
   }
 
   /**

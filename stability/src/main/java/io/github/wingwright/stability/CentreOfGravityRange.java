@@ -31,8 +31,19 @@ import java.util.Locale;
  * range.check(List.of(new LoadingCase("with battery", full), new LoadingCase("without", empty)));
  * }</pre>
  *
- * <p>The forward end may have a negative tail lift of at most the tail's usable lift; for a wing without a tail there is no
- * such end. A range that is empty names who clashes: the margin asks for a larger tail or the trim does.
+ * <p>Forward the tail runs out of download. With a foreplane the signs turn round: it must lift, and forward it runs out of
+ * lift; aft there is a second end besides the margin, since the foreplane must reach its greatest lift before the wing does.
+ * If the wing stalls first, the nose rises into the stall, and nothing lowers it.
+ *
+ * <pre>{@code
+ * h_f = h_w + (T·(h_h − h_w + C_mα,f/a_w) − C_m − C_mα,f·(C_L/a_w + α_b))/C_L
+ * tail behind:  T = −η_h·s_h·C_d at the greatest C_L         the forward limit
+ * foreplane:    T = +η_h·s_h·C_u at the greatest C_L         the forward limit
+ *               T = +η_h·s_h·C_u at C_L = C_Lw,max + T       both stall together: the aft limit
+ * }</pre>
+ *
+ * <p>A wing without a tail has no forward limit from a tail, but each lift coefficient has its one place of trim: see
+ * {@link TaillessTrim}. A range that is empty names who clashes: the margin asks for a larger tail or the trim does.
  */
 public final class CentreOfGravityRange {
   static final Formula PLACE =
@@ -55,6 +66,28 @@ public final class CentreOfGravityRange {
           .from(Source.DEFINITION)
           .computedBy((double eta, double ratio, double download) -> -eta * ratio * download);
 
+  static final Formula GREATEST_TAIL_LIFT =
+      Formula.named("greatest lift of the foreplane on the wing area")
+          .gives("T", NamedUnit.NUMBER)
+          .as("η_h·s_h·C_u")
+          .where("η_h", "efficiency of the foreplane", 0.3, 1.2)
+          .where("s_h", "foreplane area over wing area", 0, 1.5)
+          .where("C_u", "greatest lift coefficient of the foreplane", 0.1, 2)
+          .from(Source.DEFINITION)
+          .computedBy((double eta, double ratio, double lift) -> eta * ratio * lift);
+
+  private static final Formula BOTH_STALL =
+      Formula.named("lift coefficient at which wing and foreplane stall together")
+          .gives("C_L", NamedUnit.NUMBER)
+          .as("C_w + T")
+          .where("C_w", "greatest lift coefficient of the wing, at the low end of what is known", 0.2, 3)
+          .where("T", "greatest lift of the foreplane on the wing area", 0, 1)
+          .from(Source.DEFINITION)
+          .computedBy((double wing, double foreplane) -> wing + foreplane);
+
+  private static final Source STALL_ORDER =
+      Source.library("moments about the centre of gravity with wing and foreplane both at their greatest lift");
+
   private final FeasibleRange range;
   private final List<Step> steps;
   private final NeutralPoint neutralPoint;
@@ -74,14 +107,15 @@ public final class CentreOfGravityRange {
    * @param model the aircraft, with data of its wing's section if it has a tail
    * @param leastMargin least static margin, fraction of c̄
    * @param greatestLift greatest lift coefficient to be trimmed, positive
-   * @param tailDownload greatest download of the tail as a lift coefficient on its own area, positive
+   * @param tailDownload greatest download of the tail as a lift coefficient on its own area, positive; of a foreplane its
+   *     greatest lift coefficient
    * @return the range
    */
   public static CentreOfGravityRange of(
       PitchModel model, double leastMargin, double greatestLift, double tailDownload) {
     Door.finite(leastMargin, "least static margin");
     Door.positive(greatestLift, "greatest lift coefficient");
-    Door.positive(tailDownload, "greatest download coefficient of the tail");
+    Door.positive(tailDownload, "greatest download coefficient of the tail, or greatest lift coefficient of a foreplane");
     PitchTerms t = model.terms();
     NeutralPoint np = t.neutralPoint();
     Step start =
@@ -101,8 +135,10 @@ public final class CentreOfGravityRange {
             Strength.LIMIT,
             Source.BRIEF,
             Interval.atMost(aft.value())));
-    if (t.hasTail && !t.hasForeplane) {
-      Step forward = Step.of(PLACE, start, forwardFraction(model, t, greatestLift, tailDownload), t.chord);
+    if (t.hasTail) {
+      Step most = t.hasForeplane ? lift(t, tailDownload) : download(t, tailDownload);
+      Step wanted = Step.given("greatest lift coefficient", "C_L", greatestLift, Source.BRIEF);
+      Step forward = Step.of(PLACE, start, forwardFraction(model, t, wanted, most), t.chord);
       steps.add(forward);
       bounds.add(
           Bound.of(
@@ -110,6 +146,22 @@ public final class CentreOfGravityRange {
               Strength.LIMIT,
               Sources.MOMENT_EQUATION,
               Interval.atLeast(forward.value())));
+    }
+    if (t.hasForeplane) {
+      Step most = lift(t, tailDownload);
+      Step together = Step.of(BOTH_STALL, wingStall(model), most);
+      Step order =
+          Step.of(
+              "aftmost place at which the foreplane stalls before the wing",
+              "x",
+              PLACE,
+              start,
+              forwardFraction(model, t, together, most),
+              t.chord);
+      steps.add(order);
+      bounds.add(
+          Bound.of(
+              "the foreplane stalls before the wing", Strength.LIMIT, STALL_ORDER, Interval.atMost(order.value())));
     }
     Interval margins = model.aircraftClass().staticMargin().range();
     double chord = t.chord.value();
@@ -124,19 +176,38 @@ public final class CentreOfGravityRange {
         FeasibleRange.of("centre of gravity", Length.MILLIMETRE, bounds), steps, np, model.aircraftClass());
   }
 
-  private static Step forwardFraction(PitchModel model, PitchTerms t, double greatestLift, double tailDownload) {
+  private static Step download(PitchTerms t, double coefficient) {
+    return Step.of(
+        LEAST_TAIL_LIFT,
+        t.efficiency,
+        t.areaRatio,
+        Step.given("greatest download coefficient of the tail", "C_d", coefficient, Source.BRIEF));
+  }
+
+  private static Step lift(PitchTerms t, double coefficient) {
+    return Step.of(
+        GREATEST_TAIL_LIFT,
+        t.efficiency,
+        t.areaRatio,
+        Step.given("greatest lift coefficient of the foreplane", "C_u", coefficient, Source.BRIEF));
+  }
+
+  private static Step wingStall(PitchModel model) {
+    PitchChoices.Section wing = model.choices.neededWingSection();
+    return Step.given(
+        "greatest lift coefficient of the wing, at the low end of what is known",
+        "C_w",
+        wing.polar().usableLift(wing.reynolds()).low(),
+        wing.polar().source());
+  }
+
+  private static Step forwardFraction(PitchModel model, PitchTerms t, Step greatestLift, Step tailLift) {
     TrimInputs inputs = new TrimInputs(model, t);
-    Step least =
-        Step.of(
-            LEAST_TAIL_LIFT,
-            t.efficiency,
-            t.areaRatio,
-            Step.given("greatest download coefficient of the tail", "C_d", tailDownload, Source.BRIEF));
     return Step.of(
         TrimFormulas.FORWARD_LIMIT,
-        least,
+        tailLift,
         inputs.moment,
-        Step.given("greatest lift coefficient", "C_L", greatestLift, Source.BRIEF),
+        greatestLift,
         t.wingCentre,
         t.fuselageSlope,
         t.wingAlone,

@@ -80,7 +80,7 @@ public final class Downwash {
         Step.given("taper ratio", "λ", p.taperRatio(), Source.BRIEF),
         Step.given("sweep of the quarter-chord line", "Λ", p.sweepAt(0.25), Source.BRIEF),
         Step.of("tail arm over span", "l", PER_SPAN, arm, span),
-        Step.of("tail height over span", "h", PER_SPAN, Step.given("tail height", "h_h", height, Source.BRIEF), span));
+        Step.of("tail height over span", "z", PER_SPAN, Step.given("tail height", "z_h", height, Source.BRIEF), span));
   }
 
   /**

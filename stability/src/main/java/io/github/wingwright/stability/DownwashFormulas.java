@@ -9,7 +9,7 @@ import io.github.wingwright.core.quantity.NamedUnit;
  * The formulas for the downwash gradient ε_α = dε/dα at the tail, each with its kernel.
  *
  * <p>Symbols: lift-curve slope of the wing a_w [1/rad], aspect ratio A, taper ratio λ, sweep of the quarter-chord line Λ,
- * tail arm over span l = l_h/b, height of the tail over span h = h_h/b, positive above the wing's root chord. Kernels run
+ * tail arm over span l = l_h/b, height of the tail over span z = z_h/b, positive above the wing's root chord. Kernels run
  * on {@code double}s and allocate nothing. {@link DownwashMethod} says where each holds.
  */
 public final class DownwashFormulas {
@@ -28,12 +28,12 @@ public final class DownwashFormulas {
       Formula.named("downwash gradient of the handbook")
           .gives("ε_α", NamedUnit.NUMBER)
           .as(
-              "4.44·((1/A − 1/(1 + A^1.7))·(10 − 3·λ)/7·(1 − abs(h))/(2·l)^(1/3)·√(cos(Λ)))^1.19")
+              "4.44·((1/A − 1/(1 + A^1.7))·(10 − 3·λ)/7·(1 − abs(z))/(2·l)^(1/3)·√(cos(Λ)))^1.19")
           .where("A", "aspect ratio", 2, 20)
           .where("λ", "taper ratio", 0.1, 1.2)
           .where("Λ", "sweep of the quarter-chord line", Angle.RADIAN, -0.7, 0.9)
           .where("l", "tail arm over span", 0.15, 1.5)
-          .where("h", "tail height over span", -0.5, 0.5)
+          .where("z", "tail height over span", -0.5, 0.5)
           .from(Sources.HANDBOOK)
           .computedBy(DownwashFormulas::handbook);
 
@@ -41,12 +41,12 @@ public final class DownwashFormulas {
   public static final Formula TORENBEEK =
       Formula.named("downwash gradient, Torenbeek")
           .gives("ε_α", NamedUnit.NUMBER)
-          .as("1.75·a_w / (π·A·(2·λ·l)^0.25·(1 + 2·abs(h)))")
+          .as("1.75·a_w / (π·A·(2·λ·l)^0.25·(1 + 2·abs(z)))")
           .where("a_w", "lift-curve slope of the wing", NamedUnit.PER_RADIAN, 0.5, 7)
           .where("A", "aspect ratio", 4, 20)
           .where("λ", "taper ratio", 0.2, 1)
           .where("l", "tail arm over span", 0.2, 1)
-          .where("h", "tail height over span", -0.3, 0.3)
+          .where("z", "tail height over span", -0.3, 0.3)
           .from(Sources.TORENBEEK)
           .computedBy(DownwashFormulas::torenbeek);
 
@@ -97,12 +97,12 @@ public final class DownwashFormulas {
       Formula.named("downwash gradient of one horseshoe vortex")
           .gives("ε_α", NamedUnit.NUMBER)
           .as(
-              "8·a_w / (π³·A)·((1 + l/√(l² + (π/8)² + h²))·(π/8)² / ((π/8)² + h²)"
-                  + " + (π/8)²·l / ((l² + h²)·√(l² + (π/8)² + h²)))")
+              "8·a_w / (π³·A)·((1 + l/√(l² + (π/8)² + z²))·(π/8)² / ((π/8)² + z²)"
+                  + " + (π/8)²·l / ((l² + z²)·√(l² + (π/8)² + z²)))")
           .where("a_w", "lift-curve slope of the wing", NamedUnit.PER_RADIAN, 0.5, 7)
           .where("A", "aspect ratio", 3, 40)
           .where("l", "tail arm over span", 0.2, 2)
-          .where("h", "tail height over span", -0.5, 0.5)
+          .where("z", "tail height over span", -0.5, 0.5)
           .from(Sources.HORSESHOE)
           .computedBy(DownwashFormulas::horseshoe);
 
@@ -130,7 +130,7 @@ public final class DownwashFormulas {
    * @param taperRatio λ
    * @param sweep Λ of the quarter-chord line [rad]
    * @param arm l_h/b, positive
-   * @param height h_h/b
+   * @param height z_h/b
    * @return ε_α
    */
   public static double handbook(double aspectRatio, double taperRatio, double sweep, double arm, double height) {
@@ -143,13 +143,13 @@ public final class DownwashFormulas {
   /**
    * Torenbeek's fit.
    *
-   * <p>Example: a_w = 4.529, A = 6, λ = 1, l = 0.45, h = 0 give 0.4317.
+   * <p>Example: a_w = 4.529, A = 6, λ = 1, l = 0.45, z = 0 give 0.4317.
    *
    * @param liftSlope a_w [1/rad]
    * @param aspectRatio A
    * @param taperRatio λ, positive
    * @param arm l_h/b, positive
-   * @param height h_h/b
+   * @param height z_h/b
    * @return ε_α
    */
   public static double torenbeek(double liftSlope, double aspectRatio, double taperRatio, double arm, double height) {
@@ -239,12 +239,12 @@ public final class DownwashFormulas {
   /**
    * One horseshoe vortex that carries the wing's lift on the span π·b/4 to which an elliptic wake rolls up.
    *
-   * <p>Example: a_w = 4.529, A = 6, l = 0.45, h = 0 give 0.4532.
+   * <p>Example: a_w = 4.529, A = 6, l = 0.45, z = 0 give 0.4532.
    *
    * @param liftSlope a_w [1/rad]
    * @param aspectRatio A
    * @param arm l_h/b; negative ahead of the wing
-   * @param height h_h/b
+   * @param height z_h/b
    * @return ε_α
    */
   public static double horseshoe(double liftSlope, double aspectRatio, double arm, double height) {

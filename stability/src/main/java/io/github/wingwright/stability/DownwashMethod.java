@@ -138,7 +138,7 @@ public enum DownwashMethod {
    * @param taperRatio taper ratio λ
    * @param sweep sweep of the quarter-chord line [rad]
    * @param arm tail arm over span l_h/b, positive
-   * @param height height of the tail over span h_h/b
+   * @param height height of the tail over span z_h/b
    * @return ε_α
    */
   public abstract double gradient(

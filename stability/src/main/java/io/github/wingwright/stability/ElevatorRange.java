@@ -140,8 +140,11 @@ public final class ElevatorRange {
           Finding.of(
               Severity.CAUTION,
               "elevator",
-              "Full up elevator does not reach the greatest lift of the wing: the slowest flight is out of reach. Give it"
-                  + " more travel or more chord, or move the centre of gravity aft.",
+              String.format(
+                  Locale.ROOT,
+                  "Full up elevator does not reach the greatest lift of the wing: the slowest flight is out of reach."
+                      + " Give it more travel or more chord: %.1f° of travel up reaches it; or move the centre of gravity aft.",
+                  Math.toDegrees(slope * usable + none.decalage().si() - built.si()) / effectiveness(model, elevator).value()),
               slow.value(),
               Interval.atLeast(usable),
               NamedUnit.NUMBER,
@@ -152,7 +155,10 @@ public final class ElevatorRange {
           Finding.of(
               Severity.NOTE,
               "elevator",
-              "Full down elevator leaves it slow. With this decalage it cannot be flown fast.",
+              String.format(
+                  Locale.ROOT,
+                  "Full down elevator leaves it slow. To fly it fast, build in %.1f° less decalage.",
+                  Math.toDegrees((fast.value() - 0.3 * usable) * slope)),
               fast.value(),
               Interval.atMost(0.3 * usable),
               NamedUnit.NUMBER,

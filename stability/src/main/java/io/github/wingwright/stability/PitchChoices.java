@@ -21,6 +21,8 @@ final class PitchChoices {
   double floatingFactor = 1.0;
   final List<Fuselage> nacelles = new ArrayList<>();
   Length propellerAhead = Length.ZERO;
+  @Nullable Propeller propeller;
+  Length centreOfGravityHeight = Length.ZERO;
   @Nullable Section wingSection;
   @Nullable Section tailSection;
 
@@ -44,6 +46,8 @@ final class PitchChoices {
     floatingFactor = other.floatingFactor;
     nacelles.addAll(other.nacelles);
     propellerAhead = other.propellerAhead;
+    propeller = other.propeller;
+    centreOfGravityHeight = other.centreOfGravityHeight;
     wingSection = other.wingSection;
     tailSection = other.tailSection;
   }

@@ -132,7 +132,7 @@ public final class PitchModel {
 
   /**
    * With a propeller that turns ahead of the centre of gravity: its side force in pitch moves the neutral point forward by
-   * 2 % of its place for each mean aerodynamic chord of distance.
+   * 2 % of its place for each mean aerodynamic chord of distance. A rule of thumb; {@link #withPropeller} has the terms.
    *
    * @param distance from the centre of gravity to the propeller, positive ahead
    * @return the model with it
@@ -140,6 +140,23 @@ public final class PitchModel {
   public PitchModel withPropellerAhead(Length distance) {
     Door.finite(distance, "distance of the propeller ahead of the centre of gravity");
     return with(c -> c.propellerAhead = distance);
+  }
+
+  /**
+   * With a running propeller: the offset of its thrust line, its normal force, and its slipstream on the tail, each named in
+   * the neutral point. The moment of the thrust enters trim as well.
+   *
+   * @param propeller the propeller
+   * @param centreOfGravityHeight height of the centre of gravity above the fuselage reference line
+   * @return the model with it, instead of one given before
+   */
+  public PitchModel withPropeller(Propeller propeller, Length centreOfGravityHeight) {
+    Door.finite(centreOfGravityHeight, "height of the centre of gravity");
+    return with(
+        c -> {
+          c.propeller = propeller;
+          c.centreOfGravityHeight = centreOfGravityHeight;
+        });
   }
 
   /**

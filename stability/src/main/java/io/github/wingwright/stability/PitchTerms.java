@@ -19,6 +19,7 @@ import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** The numbers of a pitch model, each as a step: slopes, places, downwash and the moment of the bodies. */
@@ -60,8 +61,8 @@ final class PitchTerms {
   static final Formula PROPELLER =
       Formula.named("neutral point with a propeller ahead")
           .gives("h_n", NamedUnit.NUMBER)
-          .as("h·(1 − 0.02·l_p/c̄)")
-          .where("h", "neutral point without the propeller", -2, 3)
+          .as("h_u·(1 − 0.02·l_p/c̄)")
+          .where("h_u", "neutral point without the propeller", -2, 3)
           .where("l_p", "distance of the propeller ahead of the centre of gravity", Length.METRE, -20, 20)
           .where("c̄", "mean aerodynamic chord", Length.METRE, 0.005, 20)
           .from(Sources.NEUTRAL_POINT)
@@ -69,10 +70,10 @@ final class PitchTerms {
   static final Formula PROPELLER_SHIFT =
       Formula.named("shift of the neutral point by the propeller")
           .gives("Δh_p", NamedUnit.NUMBER)
-          .as("−0.02·l_p/c̄·h")
+          .as("−0.02·l_p/c̄·h_u")
           .where("l_p", "distance of the propeller ahead of the centre of gravity", Length.METRE, -20, 20)
           .where("c̄", "mean aerodynamic chord", Length.METRE, 0.005, 20)
-          .where("h", "neutral point without the propeller", -2, 3)
+          .where("h_u", "neutral point without the propeller", -2, 3)
           .from(Sources.NEUTRAL_POINT)
           .computedBy((double ahead, double chord, double h) -> -0.02 * ahead / chord * h);
 
@@ -94,6 +95,13 @@ final class PitchTerms {
   final Step wingCentre;
   final Step fuselageSlope;
   final Step efficiency;
+
+  /** Tail efficiency without a slipstream. */
+  private final Step unpowered;
+
+  /** The terms of a propeller; null without one. */
+  final @Nullable PowerTerms power;
+
   final Step areaRatio;
   final Step tailSlope;
   final Step downwash;
@@ -117,12 +125,15 @@ final class PitchTerms {
     chord = Step.given("mean aerodynamic chord", "c̄", p.meanAerodynamicChord(), Source.BRIEF);
     aspectRatio = Step.given("aspect ratio", "A", p.aspectRatio(), Source.BRIEF);
     wingCentre = Step.given("aerodynamic centre of the wing, fraction of c̄", "h_w", 0.25, QUARTER_CHORD);
-    efficiency =
+    power =
+        choices.propeller == null ? null : new PowerTerms(choices.propeller, choices.centreOfGravityHeight, area);
+    unpowered =
         Step.given(
             "tail efficiency",
             "η_h",
             choices.tailEfficiency(),
             choices.arrangement().tailEfficiency(choices.aircraftClass).source());
+    efficiency = power == null ? unpowered : power.efficiency(unpowered);
     Step alone = slope("lift-curve slope of the wing", "a_w", wing, choices.wingSection);
     wingAlone = alone;
     @Nullable Tail tail = choices.airframe.pitchTail().orElse(null);
@@ -228,6 +239,13 @@ final class PitchTerms {
         : projected;
   }
 
+  /** How far the centre of gravity must move for the tail to lift only what it can, from the moment equation. */
+  Length relief(double tailLift, double usable, double lift) {
+    double arm = Math.abs(tailCentre.value() - wingCentre.value() + fuselageSlope.value() / wingAlone.value());
+    double excess = (Math.abs(tailLift) - usable) * efficiency.value() * areaRatio.value();
+    return Length.metres(excess * arm / Math.max(Math.abs(lift), 1e-3) * chord.value());
+  }
+
   /** A place as a fraction of the mean aerodynamic chord. */
   Step fraction(String name, Length x) {
     return Step.of(
@@ -241,24 +259,43 @@ final class PitchTerms {
         chord);
   }
 
+  private Step position(Step tailEfficiency) {
+    return Step.of(
+        NeutralPoint.POSITION,
+        wingSlope,
+        wingCentre,
+        fuselageSlope,
+        tailEfficiency,
+        areaRatio,
+        tailSlope,
+        downwash,
+        tailCentre);
+  }
+
   NeutralPoint neutralPoint() {
-    Step position =
-        Step.of(
-            NeutralPoint.POSITION,
-            wingSlope,
-            wingCentre,
-            fuselageSlope,
-            efficiency,
-            areaRatio,
-            tailSlope,
-            downwash,
-            tailCentre);
+    Step without = position(unpowered);
+    Step position = without;
+    Step tail = power == null ? tailOnWing : Step.of(NeutralPoint.TAIL_SLOPE, unpowered, areaRatio, tailSlope, downwash);
     List<Step> contributions = new ArrayList<>();
     contributions.add(wingCentre);
     if (hasTail) {
-      contributions.add(Step.of(NeutralPoint.TAIL_SHIFT, tailOnWing, tailCentre, wingCentre, wingSlope));
+      contributions.add(Step.of(NeutralPoint.TAIL_SHIFT, tail, tailCentre, wingCentre, wingSlope));
     }
-    contributions.add(Step.of(NeutralPoint.FUSELAGE_SHIFT, fuselageSlope, wingSlope, tailOnWing));
+    contributions.add(Step.of(NeutralPoint.FUSELAGE_SHIFT, fuselageSlope, wingSlope, tail));
+    List<Finding> found = findings();
+    if (power != null) {
+      List<Step> shifts = shifts(power, without);
+      contributions.addAll(shifts);
+      List<Step> parts = new ArrayList<>(List.of(without));
+      parts.addAll(shifts);
+      position = Step.sum("neutral point with power", "h_n", parts);
+      found.addAll(
+          Objects.requireNonNull(choices.propeller)
+              .findings(
+                  position.value() - without.value(),
+                  choices.airframe.wing().planform().meanAerodynamicChord(),
+                  power.discThrust.value()));
+    }
     if (choices.propellerAhead.si() != 0.0) {
       Step ahead =
           Step.given(
@@ -266,7 +303,10 @@ final class PitchTerms {
       contributions.add(Step.of(PROPELLER_SHIFT, ahead, chord, position));
       position = Step.of(PROPELLER, position, ahead, chord);
     }
-    Band band = methods == null ? Band.exactly(position.value()) : band(methods.band(), position.value());
+    Band band =
+        methods == null
+            ? Band.exactly(position.value())
+            : band(methods.band(), position.value(), power == null ? 0.0 : position.value() - without.value());
     Wing wing = choices.airframe.wing();
     return new NeutralPoint(
         position,
@@ -274,7 +314,24 @@ final class PitchTerms {
         wing.planform().meanAerodynamicChord(),
         contributions,
         band,
-        findings());
+        found);
+  }
+
+  /** What a propeller moves: slipstream on the tail, then thrust line and normal force about the point that this leaves. */
+  private List<Step> shifts(PowerTerms terms, Step without) {
+    if (choices.propellerAhead.si() != 0.0) {
+      throw new IllegalStateException(
+          "a propeller (" + choices.propeller + ") and the rule for a propeller ahead (" + choices.propellerAhead
+              + ") conflict: give one");
+    }
+    Step inSlipstream = position(efficiency);
+    List<Step> shifts = new ArrayList<>();
+    if (hasTail) {
+      shifts.add(Step.of(PropellerFormulas.SLIPSTREAM_SHIFT, inSlipstream, without));
+    }
+    shifts.add(terms.thrustShift(chord));
+    shifts.add(terms.normalShift(choices.airframe.wing(), this, inSlipstream));
+    return shifts;
   }
 
   private List<Finding> findings() {
@@ -293,7 +350,7 @@ final class PitchTerms {
       findings.addAll(methods.findings());
     }
     TailArrangement arrangement = choices.arrangement();
-    arrangement.tailEfficiency(choices.aircraftClass).check(efficiency.value()).ifPresent(findings::add);
+    arrangement.tailEfficiency(choices.aircraftClass).check(unpowered.value()).ifPresent(findings::add);
     if (arrangement == TailArrangement.T_TAIL) {
       findings.add(
           Finding.of(
@@ -306,9 +363,9 @@ final class PitchTerms {
     return findings;
   }
 
-  private Band band(Band epsilon, double likely) {
-    double atLeast = fraction(epsilon.high());
-    double atMost = fraction(epsilon.low());
+  private Band band(Band epsilon, double likely, double powerShift) {
+    double atLeast = fraction(epsilon.high()) + powerShift;
+    double atMost = fraction(epsilon.low()) + powerShift;
     return new Band(Math.min(likely, Math.min(atLeast, atMost)), likely, Math.max(likely, Math.max(atLeast, atMost)));
   }
 
@@ -318,7 +375,7 @@ final class PitchTerms {
             wingSlope.value(),
             wingCentre.value(),
             fuselageSlope.value(),
-            efficiency.value(),
+            unpowered.value(),
             areaRatio.value(),
             tailSlope.value(),
             epsilon,

@@ -8,7 +8,7 @@ import io.github.wingwright.core.aerodynamics.LiftSlope;
  * workings and without allocation. {@link PitchModel} gives the same bits with everything that defends them.
  *
  * <p>Symbols as in the package description: A, λ, Λ aspect ratio, taper ratio and sweep of the wing; a₀ slopes of sections;
- * l = l_h/b and m = h_h/b arm and height of the tail over span; s = S_h/S; c̄ over b follows from A and λ of a
+ * l = l_h/b and z = z_h/b arm and height of the tail over span; s = S_h/S; c̄ over b follows from A and λ of a
  * straight-tapered wing.
  */
 public final class QuickPitch {
@@ -52,7 +52,7 @@ public final class QuickPitch {
    * @param areaRatio S_h/S
    * @param tailSlope a_h [1/rad]
    * @param arm l_h/b, positive
-   * @param height h_h/b
+   * @param height z_h/b
    * @return h_n, fraction of c̄
    */
   public static double neutralPoint(

@@ -105,15 +105,41 @@ public final class StaticMargin {
               Severity.SERIOUS,
               "static margin",
               (value <= 0.0 ? "It does not return by itself: " : "It will fly unsteadily: ")
-                  + "move mass forward (battery, nose ballast), or the wing aft, or enlarge the horizontal tail.",
+                  + "move mass forward (battery, nose ballast) until the centre of gravity has come forward by "
+                  + distance(aircraftClass.staticMargin().range().lower() - value, neutralPoint)
+                  + ", or move the wing aft, or enlarge the horizontal tail.",
               value,
               aircraftClass.staticMargin().range(),
               NamedUnit.NUMBER,
               UNSTEADY));
     } else {
-      aircraftClass.staticMargin().check(value).ifPresent(findings::add);
+      aircraftClass.staticMargin().check(value).map(f -> withAmount(f, value, neutralPoint)).ifPresent(findings::add);
     }
     return new StaticMargin(neutralPoint, margin, findings);
+  }
+
+  private static String distance(double margin, NeutralPoint neutralPoint) {
+    return neutralPoint.meanAerodynamicChord().times(margin).format(Length.MILLIMETRE, 2);
+  }
+
+  /** How far the centre of gravity must move to the nearer end of the range. */
+  private static Finding withAmount(Finding finding, double value, NeutralPoint neutralPoint) {
+    return finding
+        .range()
+        .map(
+            range -> {
+              boolean less = value < range.lower();
+              double missing = less ? range.lower() - value : value - range.upper();
+              return Finding.of(
+                  finding.severity(),
+                  finding.subject(),
+                  finding.message() + " That is " + distance(missing, neutralPoint) + (less ? " forward." : " aft."),
+                  value,
+                  range,
+                  NamedUnit.NUMBER,
+                  finding.source());
+            })
+        .orElse(finding);
   }
 
   /**

@@ -65,7 +65,7 @@ public enum TailArrangement {
     if (airframe.horizontalTail().isEmpty() && airframe.vTail().isPresent()) {
       return V_TAIL;
     }
-    if (airframe.tails().stream().filter(t -> t.role() == Tail.Role.VERTICAL).count() == 2) {
+    if (airframe.yawTails().stream().filter(t -> t.placement().y().si() != 0.0).count() == 2) {
       return TWIN_FINS;
     }
     return airframe.horizontalTail().filter(level -> airframe.verticalTail().filter(fin -> stands(level, fin)).isPresent())

@@ -46,15 +46,36 @@ public final class TaillessTrim {
           .from(Sources.MOMENT_EQUATION)
           .computedBy(TaillessTrim::momentNeeded);
 
+  /** Where the centre of gravity must lie for the moment that the wing has. */
+  public static final Formula BALANCE_POINT =
+      Formula.named("centre of gravity at which the wing trims itself, fraction of c̄")
+          .gives("h", NamedUnit.NUMBER)
+          .as("h_w − (C_m + C_f·(C_L/a_w + α_b)) / C_L")
+          .where("h_w", "aerodynamic centre of the wing", 0.1, 0.6)
+          .where("C_m", "moment coefficient of the wing about its aerodynamic centre", -0.5, 0.2)
+          .where("C_f", "moment slope of the fuselage C_mα,f", NamedUnit.PER_RADIAN, -1, 3)
+          .where("C_L", "lift coefficient", 0.05, 3)
+          .where("a_w", "lift-curve slope of the wing", NamedUnit.PER_RADIAN, 0.5, 7)
+          .where("α_b", "angle of the fuselage when the wing has no lift", Angle.RADIAN, -0.4, 0.4)
+          .from(Sources.MOMENT_EQUATION)
+          .computedBy(
+              (double wingCentre, double moment, double body, double lift, double slope, double angle) ->
+                  wingCentre - (moment + body * (lift / slope + angle)) / lift);
+
   private final Step needed;
   private final Step own;
+  private final Step balance;
+  private final StaticMargin margin;
   private final Band ownBand;
   private final double washoutPerMoment;
   private final List<Finding> findings;
 
-  private TaillessTrim(Step needed, Step own, Band ownBand, double washoutPerMoment, List<Finding> findings) {
+  private TaillessTrim(
+      Step needed, Step own, Step balance, StaticMargin margin, Band ownBand, double washoutPerMoment, List<Finding> findings) {
     this.needed = needed;
     this.own = own;
+    this.balance = balance;
+    this.margin = margin;
     this.ownBand = ownBand;
     this.washoutPerMoment = washoutPerMoment;
     this.findings = Finding.inOrderOfWeight(findings);
@@ -95,17 +116,18 @@ public final class TaillessTrim {
    */
   public static TaillessTrim of(PitchModel model, Length centreOfGravity, double liftCoefficient) {
     Door.finite(centreOfGravity, "centre of gravity");
-    Door.finite(liftCoefficient, "lift coefficient");
+    Door.positive(liftCoefficient, "lift coefficient");
     Airframe airframe = model.airframe();
     if (airframe.pitchTail().isPresent()) {
       throw new IllegalStateException("tailless trim is for an airframe without a horizontal tail, this one has one");
     }
     PitchTerms t = model.terms();
     TrimInputs inputs = new TrimInputs(model, t);
+    Step lift = Step.given("lift coefficient", "C_L", liftCoefficient, Source.BRIEF);
     Step needed =
         Step.of(
             NEEDED_MOMENT,
-            Step.given("lift coefficient", "C_L", liftCoefficient, Source.BRIEF),
+            lift,
             t.fraction("centre of gravity", centreOfGravity),
             t.wingCentre,
             t.fuselageSlope,
@@ -116,10 +138,25 @@ public final class TaillessTrim {
     Planform p = airframe.wing().planform();
     double perRadian = SweptTwist.moment(p.withWashout(Angle.radians(1.0)), t.wingAlone.value());
     double missing = needed.value() - own.likely();
-    return new TaillessTrim(needed, inputs.moment, own, perRadian, findings(missing, perRadian, inputs));
+    Step fraction =
+        Step.of(BALANCE_POINT, t.wingCentre, inputs.moment, t.fuselageSlope, lift, t.wingAlone, inputs.bodyAngle);
+    Step balance =
+        Step.of(
+            "centre of gravity at which the wing trims itself",
+            "x",
+            CentreOfGravityRange.PLACE,
+            Step.given(
+                "leading edge of the mean aerodynamic chord", "x_c", airframe.wing().meanAerodynamicChordX(), Source.BRIEF),
+            fraction,
+            t.chord);
+    StaticMargin margin = model.staticMargin(Length.metres(balance.value()));
+    double aft = balance.value() - centreOfGravity.si();
+    List<Finding> findings = findings(missing, perRadian, aft, margin.value(), inputs);
+    return new TaillessTrim(needed, inputs.moment, balance, margin, own, perRadian, findings);
   }
 
-  private static List<Finding> findings(double missing, double perRadian, TrimInputs inputs) {
+  private static List<Finding> findings(
+      double missing, double perRadian, double aft, double margin, TrimInputs inputs) {
     List<Finding> findings = new ArrayList<>();
     if (missing > 0.005) {
       double washout = Math.toDegrees(missing / perRadian);
@@ -133,7 +170,7 @@ public final class TaillessTrim {
               "trim without a tail",
               "The wing's own moment is too nose-down to hold this lift. Use a section with reflex, "
                   + remedy
-                  + ", or move the centre of gravity aft as far as the static margin allows.",
+                  + move(aft, margin),
               missing,
               Interval.atMost(0.005),
               NamedUnit.NUMBER,
@@ -143,14 +180,44 @@ public final class TaillessTrim {
           Finding.of(
               Severity.CAUTION,
               "trim without a tail",
-              "The wing's own moment is nose-up for this lift: it will fly slower than asked. Take off reflex or washout,"
-                  + " or move the centre of gravity forward.",
+              "The wing's own moment is nose-up for this lift: it will fly slower than asked. Take off reflex or washout"
+                  + move(aft, margin),
               missing,
               Interval.atLeast(-0.02),
               NamedUnit.NUMBER,
               inputs.wing.polar().source()));
     }
     return findings;
+  }
+
+  /** What moving the centre of gravity would do, and whether the margin allows it. */
+  private static String move(double aft, double margin) {
+    return String.format(
+        Locale.ROOT,
+        margin > 0.0
+            ? ", or move the centre of gravity %s by %s, which leaves a static margin of %.0f %%."
+            : "; moving the centre of gravity %s by %s would trim it, but with a static margin of %.0f %%: unstable.",
+        aft > 0.0 ? "aft" : "forward",
+        Length.metres(Math.abs(aft)).format(Length.MILLIMETRE, 2),
+        100.0 * margin);
+  }
+
+  /**
+   * Where the centre of gravity would have to lie for the wing, as it is, to trim at this lift.
+   *
+   * @return aft of the nose tip
+   */
+  public Length balancePoint() {
+    return Length.metres(balance.value());
+  }
+
+  /**
+   * The static margin with the centre of gravity there: a tailless aircraft that is trimmed has no other.
+   *
+   * @return the margin; negative if the wing can be trimmed or stable but not both
+   */
+  public StaticMargin marginInTrim() {
+    return margin;
   }
 
   /**
@@ -188,7 +255,7 @@ public final class TaillessTrim {
    * @return all steps
    */
   public Workings workings() {
-    return Workings.of(List.of(needed, own));
+    return Workings.of(List.of(needed, own, balance));
   }
 
   /**

@@ -138,8 +138,14 @@ public final class Trim {
           Finding.of(
               Severity.SERIOUS,
               "tail lift",
-              "The tail would stall before it can hold this trim. Move the centre of gravity towards the neutral point,"
-                  + " or enlarge the tail.",
+              String.format(
+                  Locale.ROOT,
+                  "The tail would stall before it can hold this trim. Move the centre of gravity %s by %s, or enlarge the"
+                      + " tail by %.0f %%.",
+                  // Behind the wing download comes from a centre of gravity too far forward; ahead of it, lift does.
+                  (tailLiftCoefficient > 0.0) == t.hasForeplane ? "aft" : "forward",
+                  t.relief(tailLiftCoefficient, usable.likely(), liftCoefficient).format(Length.MILLIMETRE, 2),
+                  100.0 * (Math.abs(tailLiftCoefficient) / usable.likely() - 1.0)),
               tailLiftCoefficient,
               Interval.between(-usable.likely(), usable.likely()),
               NamedUnit.NUMBER,
@@ -151,7 +157,10 @@ public final class Trim {
           Finding.of(
               Severity.SERIOUS,
               "lift coefficient",
-              "The wing stalls below the lift coefficient to trim at. Trim for less.",
+              String.format(
+                  Locale.ROOT,
+                  "The wing stalls below the lift coefficient to trim at. Trim for %.2f or less.",
+                  wingLift.likely()),
               liftCoefficient,
               Interval.atMost(wingLift.likely()),
               NamedUnit.NUMBER,

@@ -34,7 +34,12 @@ final class TrimInputs {
             "c_m",
             wing.polar().moment(wing.reynolds()).likely(),
             wing.polar().source());
-    moment = SweptTwist.moment(section, model.airframe().wing().planform(), terms);
+    Step ofWing = SweptTwist.moment(section, model.airframe().wing().planform(), terms);
+    moment =
+        terms.power == null
+            ? ofWing
+            : Step.sum(
+                "moment coefficient of wing and thrust", "C_m", List.of(ofWing, terms.power.thrustMoment(terms.chord)));
   }
 
   static Step angle(String name, String symbol, double value, PitchChoices.Section section) {

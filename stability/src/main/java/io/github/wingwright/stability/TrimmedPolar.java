@@ -113,10 +113,17 @@ public final class TrimmedPolar {
               "trimmed polar",
               String.format(
                   Locale.ROOT,
-                  "The tail stalls at a lift coefficient of %.2f, before the wing does at %.2f. Enlarge the tail or move"
-                      + " the centre of gravity towards the neutral point.",
+                  "The tail stalls at a lift coefficient of %.2f, before the wing does at %.2f. Enlarge the tail by %.0f %%,"
+                      + " or move the centre of gravity %s by %s.",
                   stalls,
-                  highest),
+                  highest,
+                  100.0 * (Math.abs(tailLift(highest)) / own - 1.0),
+                  (t1 > 0.0) == terms.hasForeplane ? "aft" : "forward",
+                  terms.relief(
+                          Math.abs(tailLift(highest)) / (terms.efficiency.value() * terms.areaRatio.value()),
+                          tailUsable,
+                          highest)
+                      .format(Length.MILLIMETRE, 2)),
               tailSection.polar().source()));
     }
     double end = Math.min(highest, stalls);

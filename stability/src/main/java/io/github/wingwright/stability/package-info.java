@@ -49,11 +49,30 @@
  * V_h = S_h·l_h/(S·c̄)        V_v = S_v·l_v/(S·b)
  * }</pre>
  *
- * <p>A V-tail does the work of both with the same area ({@link io.github.wingwright.stability.VTail}), twin fins share that
- * of one ({@link io.github.wingwright.stability.TwinFins}), and the arm of least wetted area is where long body and large
- * tails cost the same ({@link io.github.wingwright.stability.TailArm}). A horizontal tail may stand ahead of the wing
- * ({@link io.github.wingwright.stability.Foreplane}); without one the wing must hold its own nose up
- * ({@link io.github.wingwright.stability.TaillessTrim}).
+ * <p>The arm of least wetted area is where long body and large tails cost the same
+ * ({@link io.github.wingwright.stability.TailArm}).
+ *
+ * <h2>Layouts</h2>
+ *
+ * <p>Everything here reads the layout from the airframe; nothing has to be told.
+ *
+ * <ul>
+ *   <li>A V-tail does the work of both tails with one area S_V ({@link io.github.wingwright.stability.VTail}). With the slope
+ *       a_N of its panels it has a_h = a_N·cos²Γ in pitch and K·a_N·sin²Γ in sideslip.
+ *   <li>A T-tail stands above the downwash and in clean air, and is an end plate for its fin
+ *       ({@link io.github.wingwright.stability.TailArrangement}).
+ *   <li>Twin fins share the area of one ({@link io.github.wingwright.stability.TwinFins}).
+ *   <li>A foreplane stands ahead ({@link io.github.wingwright.stability.Foreplane}). It takes margin away, so it is sized from
+ *       above ({@link io.github.wingwright.stability.ForeplaneSizing}), and it must stall before the wing, which is a limit
+ *       for the centre of gravity of its own.
+ *   <li>Without a tail the wing must hold its own nose up ({@link io.github.wingwright.stability.TaillessTrim}): camber
+ *       pitches down, reflex up, and washout on a swept-back wing up.
+ * </ul>
+ *
+ * <h2>Power</h2>
+ *
+ * <p>A propeller that pulls moves the neutral point by the offset of its thrust line, by the force on its disc across the
+ * axis, and by its slipstream on the tail ({@link io.github.wingwright.stability.Propeller}); each is named.
  *
  * <h2>Trim costs drag</h2>
  *
@@ -73,6 +92,14 @@
  *
  * <p>Whether a bank grows into a spiral is the balance of dihedral Γ against fin, at the lift coefficient of the turn
  * ({@link io.github.wingwright.stability.LateralStability}): B = (l_v/b)·(Γ/C_L), stable above 5°.
+ *
+ * <h2>Motion</h2>
+ *
+ * <p>What the equations of motion need comes from the same airframe, for any layout
+ * ({@link io.github.wingwright.stability.AirframeDerivatives}): the static slopes above, the damping of rates, and the
+ * downwash that reaches the tail late. Parts and formulas are in {@link io.github.wingwright.stability.derivatives}, the
+ * motions themselves in {@link io.github.wingwright.stability.dynamics}, and an independent witness for all of it in
+ * {@link io.github.wingwright.stability.lattice}.
  *
  * <h2>Map of the types</h2>
  *
@@ -107,6 +134,14 @@
  *       <td>6.0 to 17 m/s for ±2°</td></tr>
  *   <tr><td>{@link io.github.wingwright.stability.VTail}</td><td>area and dihedral of a V-tail</td>
  *       <td>60 cm² at 30° for 45 and 15 cm²</td></tr>
+ *   <tr><td>{@link io.github.wingwright.stability.ForeplaneSizing}</td><td>area of a foreplane between trim and margin</td>
+ *       <td>23 to 40 cm²</td></tr>
+ *   <tr><td>{@link io.github.wingwright.stability.TaillessTrim}</td><td>moment that the wing needs and has</td>
+ *       <td>needs C_m +0.043, has −0.060: reflex</td></tr>
+ *   <tr><td>{@link io.github.wingwright.stability.Propeller}</td><td>what power does to the neutral point</td>
+ *       <td>thrust line 15 mm high: +9 % of c̄ at C_T 0.1</td></tr>
+ *   <tr><td>{@link io.github.wingwright.stability.AirframeDerivatives}</td><td>derivatives of any layout</td>
+ *       <td>tail's C_mq −18.7, C_mα̇ −5.9, C_nβ +0.06</td></tr>
  *   <tr><td>{@link io.github.wingwright.stability.PrincipalAxes}</td><td>principal moments of inertia</td>
  *       <td>a dumb-bell that rises 30° aft: axis at 30°</td></tr>
  *   <tr><td>{@link io.github.wingwright.stability.QuickPitch}</td><td>neutral point and trim for studies</td>
@@ -119,9 +154,13 @@
  *
  * <p>S, b, c̄, A and λ are the wing's area, span, mean aerodynamic chord, aspect and taper ratio; a_w and a_h the lift-curve
  * slopes of wing and tail on their own areas; S_h, S_v, l_h, l_v areas and arms of the horizontal and vertical tail; η_h
- * the tail efficiency; ε the downwash angle, ε_α its gradient. Arms run from the wing's quarter mean aerodynamic chord to
- * the tail's, positive aft. x is measured aft from the nose tip; moments are nose-up positive; an elevator is deflected
- * positively with its trailing edge down.
+ * the tail efficiency; ε the downwash angle, ε_α its gradient. Index t stands for whichever tail is being sized. h is a
+ * place along c̄, behind its leading edge, as a fraction of it: h_w of the wing, h_h of the tail, h_n of the neutral point,
+ * h alone of the centre of gravity; z is a height. Arms l_h and l_v run from the wing's quarter mean aerodynamic chord to
+ * the tail's, positive aft; arms from the centre of gravity have the index g (l_g, and V_g for the volume coefficient with
+ * it). x is measured aft from the nose tip; moments are nose-up positive; an elevator is deflected positively with its
+ * trailing edge down, a rudder with its trailing edge to port. δ is the decalage, δ_e and δ_r are elevator and rudder; the
+ * induced drag factor of the finite wing, δ in every book, is met in {@link io.github.wingwright.stability.lattice} only.
  *
  * <p>Numbers that are not well known (section data at small Reynolds numbers, downwash) are carried as bands. Kernels are
  * public static methods on SI {@code double}s that allocate nothing; results on top of them carry their workings and

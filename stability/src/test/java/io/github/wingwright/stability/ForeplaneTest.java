@@ -94,6 +94,60 @@ class ForeplaneTest {
   }
 
   @Test
+  void forward_a_foreplane_runs_out_of_lift_and_aft_the_wing_stalls_first() {
+    CentreOfGravityRange range = CentreOfGravityRange.of(model(), 0.05, 0.7, 1.0);
+    double forward = range.range().limits().lower();
+    double aft = range.range().limits().upper();
+    assertThat(forward).isLessThan(aft);
+    // At the forward end the foreplane is at its greatest lift, at the lift coefficient asked for.
+    assertThat(model().trim(Length.metres(forward), 0.7).tailLiftCoefficient()).isCloseTo(1.0, within(1e-9));
+    // At the place of the order of stalling both are at theirs; a little forward the foreplane is first, aft the wing.
+    double order = range.range().bounds().stream().filter(b -> b.name().contains("stalls before"))
+        .findFirst().orElseThrow().interval().upper();
+    PitchTerms t = model().terms();
+    double foreplane = t.efficiency.value() * t.areaRatio.value() * 1.0;
+    Trim both = model().trim(Length.metres(order), 0.9 + foreplane);
+    assertThat(both.tailLiftCoefficient()).isCloseTo(1.0, within(1e-9));
+    assertThat(both.wingLiftCoefficient()).isCloseTo(0.9, within(1e-9));
+    Length ahead = Length.metres(order - 0.002);
+    assertThat(model().trim(ahead, 0.9 + foreplane).tailLiftCoefficient()).as("stalled by then").isGreaterThan(1.0);
+  }
+
+  @Test
+  void a_canard_too_far_aft_is_told_that_the_wing_would_stall_first() {
+    CentreOfGravityRange range = CentreOfGravityRange.of(model(), -0.2, 0.7, 0.4);
+    double aft = range.range().limits().upper();
+    var loaded = range.check(List.of(new LoadingCase("tail-heavy",
+        io.github.wingwright.core.mass.MassStatement.of(io.github.wingwright.core.mass.MassItem.of("battery",
+            io.github.wingwright.core.quantity.Mass.grams(10), Placement.at(Length.metres(aft + 0.004), Length.ZERO))))));
+    assertThat(loaded.findings().get(0).message()).contains("Move battery forward by 4 mm");
+    assertThat(range.workings().toString()).contains("stall together");
+  }
+
+  @Test
+  void a_foreplane_is_sized_between_trim_and_margin() {
+    NeutralPoint np = model().neutralPoint();
+    Length forward = np.x().minus(np.meanAerodynamicChord().times(0.20));
+    Length aft = np.x().minus(np.meanAerodynamicChord().times(0.10));
+    var sized = ForeplaneSizing.of(model()).staticMargin(0.03, aft).trimAt(0.5, 1.0, forward, aft).solve();
+    // The area that leaves the margin is that of the aircraft itself with another area.
+    double most = sized.range().bounds().get(0).interval().upper();
+    Tail largest = TailScale.toArea(model().airframe().pitchTail().orElseThrow(), most);
+    Airframe grown = new Airframe(canard().fuselage(), canard().wing(), List.of(largest));
+    assertThat(model().withAirframe(grown).staticMargin(aft).value()).isCloseTo(0.03, within(1e-7));
+    // The least that trims, trims.
+    Airframe small = new Airframe(canard().fuselage(), canard().wing(), List.of(sized.value()));
+    assertThat(model().withAirframe(small).trim(forward, 0.5).tailLiftCoefficient()).isCloseTo(1.0, within(1e-9));
+    assertThat(sized.value().quarterChordX().si())
+        .isCloseTo(canard().pitchTail().orElseThrow().quarterChordX().si(), within(1e-12));
+    assertThatThrownBy(() -> ForeplaneSizing.of(model()).staticMargin(0.9, aft))
+        .hasMessageContaining("no foreplane leaves a static margin of 90 %").hasMessageContaining("Move the centre of gravity");
+    assertThatThrownBy(() -> ForeplaneSizing.of(PitchModel.of(Models.glider())))
+        .hasMessage("a foreplane must stand ahead of the wing, the airframe has its tail behind it: use TailSizing");
+    assertThatThrownBy(() -> ForeplaneSizing.of(model()).solve()).hasMessageContaining("none was given");
+  }
+
+  @Test
   void a_straight_wing_alone_cannot_be_trimmed_with_camber_but_a_swept_one_with_washout_can() {
     Airframe glider = Models.glider();
     Airframe plank = new Airframe(glider.fuselage(), glider.wing(), List.of());
@@ -104,6 +158,11 @@ class ForeplaneTest {
     assertThat(trim.neededMoment()).isPositive();
     assertThat(trim.ownMoment().likely()).isEqualTo(-0.06);
     assertThat(trim.findings().get(0).message()).contains("section with reflex");
+    // Moving the centre of gravity aft would trim it, behind the neutral point.
+    assertThat(trim.findings().get(0).message()).contains("aft by").endsWith("unstable.");
+    assertThat(trim.marginInTrim().value()).isNegative();
+    assertThat(TaillessTrim.of(straight, trim.balancePoint(), 0.4).neededMoment())
+        .isCloseTo(trim.ownMoment().likely(), within(1e-12));
 
     Planform swept = glider.wing().planform().withSweep(0.25, Angle.degrees(25));
     Wing wing = new Wing(swept, Models.PLATE, glider.wing().placement(), Angle.ZERO);
@@ -121,6 +180,22 @@ class ForeplaneTest {
             flying.withAirframe(new Airframe(glider.fuselage(), twisted, List.of())), sweptCg, 0.3);
     assertThat(done.ownMoment().likely()).isCloseTo(done.neededMoment(), within(0.012));
     assertThat(done.ownMoment().likely()).isPositive();
+  }
+
+  @Test
+  void a_tailless_aircraft_goes_through_margin_range_and_trim() {
+    Airframe wing = Layouts.TAILLESS.airframe();
+    PitchModel model = PitchModel.of(wing).withWingSection(Models.exact(5.5, -0.01, 0.005, 0.9), 3e4);
+    TaillessTrim trim = TaillessTrim.of(model, model.neutralPoint().x(), 0.4);
+    // Where it trims itself it is stable, and in the range, which has an aft end only.
+    assertThat(trim.marginInTrim().value()).isPositive();
+    CentreOfGravityRange range = CentreOfGravityRange.of(model, 0.01, 0.6, 0.5);
+    assertThat(trim.balancePoint().si()).isLessThan(range.range().limits().upper());
+    assertThat(range.range().limits().lower()).isEqualTo(Double.NEGATIVE_INFINITY);
+    TaillessTrim there = TaillessTrim.of(model, trim.balancePoint(), 0.4);
+    assertThat(there.findings()).isEmpty();
+    // Farther forward it can only be flown faster: at a lower lift coefficient the balance point lies farther forward.
+    assertThat(TaillessTrim.of(model, trim.balancePoint(), 0.3).balancePoint()).isLessThan(trim.balancePoint());
   }
 
   @Test

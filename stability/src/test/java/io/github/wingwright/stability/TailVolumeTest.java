@@ -11,6 +11,7 @@ import io.github.wingwright.core.geometry.Tail;
 import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.testing.Seeded;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -70,7 +71,7 @@ class TailVolumeTest {
   @ParameterizedTest
   @EnumSource(AircraftClass.class)
   void every_class_has_ranges_that_hold_its_typical_values(AircraftClass one) {
-    for (Tail.Role role : Tail.Role.values()) {
+    for (Tail.Role role : List.of(Tail.Role.HORIZONTAL, Tail.Role.VERTICAL)) {
       Guideline volume = one.tailVolume(role);
       assertThat(volume.check(one.typicalTailVolume(role))).as(one + " " + role).isEmpty();
       assertThat(one.tailAspectRatio(role).range().width()).isPositive();

@@ -60,6 +60,31 @@ class AirframeTest {
   }
 
   @Test
+  void a_V_tail_is_one_tail_that_works_both_ways() {
+    Planform raised = OUTLINE.withDihedral(Angle.degrees(60));
+    Tail v = new Tail(Tail.Role.V, raised, PLATE, Placement.at(millimetres(250), Length.ZERO), Angle.ZERO);
+    // Seen from above it is half as wide as it is: cos 60°.
+    assertThat(v.areaInOwnPlane().si()).isCloseTo(2 * raised.area().si(), withinPercentage(1e-10));
+    assertThat(v.wettedArea().si()).isCloseTo(2.06 * 2 * raised.area().si(), withinPercentage(1e-10));
+    assertThat(TAIL.areaInOwnPlane()).isEqualTo(TAIL.planform().area());
+    Airframe plane = new Airframe(BODY, WING, List.of(v));
+    assertThat(plane.pitchTail()).contains(v);
+    assertThat(plane.yawTails()).containsExactly(v);
+    assertThat(plane.vTail()).contains(v);
+    assertThat(plane.horizontalTail()).isEmpty();
+    assertThat(plane.verticalTail()).isEmpty();
+    Airframe usual = new Airframe(BODY, WING, List.of(FIN, TAIL));
+    assertThat(usual.pitchTail()).contains(TAIL);
+    assertThat(usual.yawTails()).containsExactly(FIN);
+    refuses(
+        () -> new Tail(Tail.Role.V, OUTLINE, PLATE, WING.placement(), Angle.ZERO),
+        "dihedral of a V-tail must be 5° or more, up or down, was ");
+    refuses(
+        () -> new Tail(Tail.Role.V, FIN.planform(), PLATE, WING.placement(), Angle.ZERO),
+        "planform of a V-tail must have two halves, was fin ");
+  }
+
+  @Test
   void an_airframe_keeps_its_own_list() {
     List<Tail> tails = new ArrayList<>(List.of(TAIL));
     Airframe plane = new Airframe(BODY, WING, tails);

@@ -9,11 +9,12 @@ import io.github.wingwright.core.quantity.NamedUnit;
 /**
  * What a fin adds to the lateral derivatives: a side force at its centre, and the moments of that force.
  *
- * <p>With the side force per sideslip C_Yβ,v (negative), the arm l_v from the centre of gravity back to the fin's
- * aerodynamic centre and its height z_v above the centre of gravity, and what the fin feels of each motion,
+ * <p>With the side force per sideslip C_Yβ,v (negative), the arm l_g from the centre of gravity back to the fin's
+ * aerodynamic centre (l_v, from the wing's quarter chord, is that of the volume coefficient), its height z_g above the
+ * centre of gravity, and what the fin feels of each motion,
  * <pre>{@code
- * β_v = β + 2·(z_v/b)·p̂ − 2·(l_v/b)·r̂
- * ΔC_Y = C_Yβ,v·β_v        ΔC_l = (z_v/b)·ΔC_Y        ΔC_n = −(l_v/b)·ΔC_Y
+ * β_v = β + 2·(z_g/b)·p̂ − 2·(l_g/b)·r̂
+ * ΔC_Y = C_Yβ,v·β_v        ΔC_l = (z_g/b)·ΔC_Y        ΔC_n = −(l_g/b)·ΔC_Y
  * }</pre>
  * all nine derivatives follow.
  */
@@ -106,7 +107,7 @@ public final class FinLateral {
    * Yaw due to sideslip: the fin turns the nose into the wind.
    *
    * @param sideForce C_Yβ,v [1/rad]
-   * @param arm arm over span l_v/b [-], fin behind the centre of gravity positive
+   * @param arm arm over span l_g/b [-], fin behind the centre of gravity positive
    * @return C_nβ,v [1/rad], positive for a fin behind
    */
   public static double yawDueToSideslip(double sideForce, double arm) {
@@ -117,7 +118,7 @@ public final class FinLateral {
    * Roll due to sideslip: a high fin acts like dihedral.
    *
    * @param sideForce C_Yβ,v [1/rad]
-   * @param height height over span z_v/b [-], above the centre of gravity positive
+   * @param height height over span z_g/b [-], above the centre of gravity positive
    * @return C_lβ,v [1/rad], negative for a high fin
    */
   public static double rollDueToSideslip(double sideForce, double height) {
@@ -127,10 +128,10 @@ public final class FinLateral {
   /**
    * Yaw damping.
    *
-   * <pre>{@code C_nr,v = 2·(l_v/b)²·C_Yβ,v}</pre>
+   * <pre>{@code C_nr,v = 2·(l_g/b)²·C_Yβ,v}</pre>
    *
    * @param sideForce C_Yβ,v [1/rad]
-   * @param arm arm over span l_v/b [-]
+   * @param arm arm over span l_g/b [-]
    * @return C_nr,v [-], negative
    */
   public static double yawDamping(double sideForce, double arm) {
@@ -140,11 +141,11 @@ public final class FinLateral {
   /**
    * Roll due to yaw rate.
    *
-   * <pre>{@code C_lr,v = −2·(l_v/b)·(z_v/b)·C_Yβ,v}</pre>
+   * <pre>{@code C_lr,v = −2·(l_g/b)·(z_g/b)·C_Yβ,v}</pre>
    *
    * @param sideForce C_Yβ,v [1/rad]
-   * @param arm arm over span l_v/b [-]
-   * @param height height over span z_v/b [-]
+   * @param arm arm over span l_g/b [-]
+   * @param height height over span z_g/b [-]
    * @return C_lr,v [-], positive for a high fin behind
    */
   public static double rollDueToYawRate(double sideForce, double arm, double height) {
@@ -155,8 +156,8 @@ public final class FinLateral {
    * Yaw due to roll rate; the same product as roll due to yaw rate.
    *
    * @param sideForce C_Yβ,v [1/rad]
-   * @param arm arm over span l_v/b [-]
-   * @param height height over span z_v/b [-]
+   * @param arm arm over span l_g/b [-]
+   * @param height height over span z_g/b [-]
    * @return C_np,v [-], positive for a high fin behind
    */
   public static double yawDueToRollRate(double sideForce, double arm, double height) {
@@ -167,7 +168,7 @@ public final class FinLateral {
    * Roll damping.
    *
    * @param sideForce C_Yβ,v [1/rad]
-   * @param height height over span z_v/b [-]
+   * @param height height over span z_g/b [-]
    * @return C_lp,v [-], negative
    */
   public static double rollDamping(double sideForce, double height) {
@@ -178,7 +179,7 @@ public final class FinLateral {
    * Side force due to yaw rate.
    *
    * @param sideForce C_Yβ,v [1/rad]
-   * @param arm arm over span l_v/b [-]
+   * @param arm arm over span l_g/b [-]
    * @return C_Yr,v [-], positive for a fin behind
    */
   public static double sideForceDueToYawRate(double sideForce, double arm) {
@@ -189,7 +190,7 @@ public final class FinLateral {
    * Side force due to roll rate.
    *
    * @param sideForce C_Yβ,v [1/rad]
-   * @param height height over span z_v/b [-]
+   * @param height height over span z_g/b [-]
    * @return C_Yp,v [-], negative for a high fin
    */
   public static double sideForceDueToRollRate(double sideForce, double height) {

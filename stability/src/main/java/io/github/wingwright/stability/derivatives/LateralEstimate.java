@@ -50,8 +50,8 @@ public final class LateralEstimate {
    *
    * @param liftSlope lift slope on its effective aspect ratio a_v [1/rad]
    * @param areaRatio fin area over wing area S_v/S [-]
-   * @param arm distance of its aerodynamic centre behind the centre of gravity over span l_v/b [-]
-   * @param height height of its aerodynamic centre above the centre of gravity over span z_v/b [-]
+   * @param arm distance of its aerodynamic centre behind the centre of gravity over span l_g/b [-]
+   * @param height height of its aerodynamic centre above the centre of gravity over span z_g/b [-]
    * @param sidewash factor of sidewash and dynamic pressure [-]; see {@link FinLateral#sidewashFactor}
    */
   public record FinShape(double liftSlope, double areaRatio, double arm, double height, double sidewash) {

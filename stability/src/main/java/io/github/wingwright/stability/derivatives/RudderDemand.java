@@ -34,7 +34,7 @@ public final class RudderDemand {
 
   /** Rudder in a crosswind. */
   public static final Formula CROSSWIND = Formula.named("rudder that holds the nose in a crosswind")
-      .gives("δ", Angle.RADIAN)
+      .gives("δ_r", Angle.RADIAN)
       .as("−C_nβ·β/C_nδ")
       .where("C_nβ", "directional stability", NamedUnit.PER_RADIAN, -0.1, 0.5)
       .where("β", "sideslip", Angle.RADIAN, 0, 0.35)
@@ -44,7 +44,7 @@ public final class RudderDemand {
 
   /** Rudder with one engine out. */
   public static final Formula ENGINE_OUT = Formula.named("rudder against the engine that still runs")
-      .gives("δ", Angle.RADIAN)
+      .gives("δ_r", Angle.RADIAN)
       .as("T·y/(q·S·b·C_nδ)")
       .where("T", "thrust of the running engine", Force.NEWTON, 0, 1e5)
       .where("y", "its distance to starboard of the plane of symmetry", Length.METRE, -20, 20)
@@ -86,7 +86,7 @@ public final class RudderDemand {
    * @param weathercock directional stability C_nβ [1/rad]
    * @param sideslip sideslip β [rad], wind from starboard positive
    * @param rudderPower C_nδ [1/rad], negative
-   * @return δ [rad], trailing edge to port positive: a stable aircraft in wind from starboard needs left rudder
+   * @return δ_r [rad], trailing edge to port positive: a stable aircraft in wind from starboard needs left rudder
    */
   public static double crosswind(double weathercock, double sideslip, double rudderPower) {
     return -weathercock * sideslip / rudderPower;
@@ -101,7 +101,7 @@ public final class RudderDemand {
    * @param area wing area S [m²]
    * @param span span b [m]
    * @param rudderPower C_nδ [1/rad], negative
-   * @return δ [rad], negative (trailing edge to starboard) when the starboard engine runs
+   * @return δ_r [rad], negative (trailing edge to starboard) when the starboard engine runs
    */
   public static double engineOut(double thrust, double distance, double pressure, double area, double span,
       double rudderPower) {

@@ -11,10 +11,10 @@ import io.github.wingwright.core.quantity.NamedUnit;
  * <p>The tail feels a pitch rate as a change of angle q·l/V, and feels the wing's downwash late, by the time l/V that the
  * air takes to reach it.
  * <pre>{@code
- * C_Lq = 2·η_h·V_g·a_h            C_mq = −2·η_h·V_g·a_h·l_g
- * C_Lα̇ = 2·η_h·V_g·a_h·ε_α        C_mα̇ = −2·η_h·V_g·a_h·l_g·ε_α
+ * C_Lq = 2·η_h·V_g·a_h            C_mq = −2·η_h·V_g·a_h·l_c
+ * C_Lα̇ = 2·η_h·V_g·a_h·ε_α        C_mα̇ = −2·η_h·V_g·a_h·l_c·ε_α
  * }</pre>
- * with the arm l_g = h_h − h in mean chords and the volume coefficient V_g = (S_h/S)·l_g both from the <em>centre of
+ * with the arm l_c = l_g/c̄ = h_h − h in mean chords and the volume coefficient V_g = (S_h/S)·l_c both from the <em>centre of
  * gravity</em> (V_h and l_h are from the wing's quarter chord), and rates nondimensional with c̄/(2V). The wing's own part
  * of C_mq, often covered by ten per cent more, is {@link WingPitchRate}. C_Lα̇ and C_mα̇ are quasi-steady: the downwash at
  * the tail is that of the wing's angle a time l/V ago. A lattice in steady flow has neither.
@@ -25,7 +25,7 @@ public final class TailPitchRate {
 
   /** Arm of the tail from the centre of gravity. */
   public static final Formula ARM = Formula.named("arm of the tail behind the centre of gravity, in mean chords")
-      .gives("l_g", NamedUnit.NUMBER)
+      .gives("l_c", NamedUnit.NUMBER)
       .as("h_h − h")
       .where("h_h", "aerodynamic centre of the tail, fraction of c̄", -15, 20)
       .where("h", "centre of gravity, fraction of c̄", -1, 2)
@@ -35,31 +35,31 @@ public final class TailPitchRate {
   /** Volume coefficient about the centre of gravity. */
   public static final Formula VOLUME = Formula.named("tail volume coefficient about the centre of gravity")
       .gives("V_g", NamedUnit.NUMBER)
-      .as("s_h·l_g")
+      .as("s_h·l_c")
       .where("s_h", "tail area over wing area", 0, 1.5)
-      .where("l_g", "arm behind the centre of gravity over mean chord", -10, 20)
+      .where("l_c", "arm behind the centre of gravity over mean chord", -10, 20)
       .from(Source.DEFINITION)
       .computedBy((double ratio, double arm) -> ratio * arm);
 
   /** Pitch damping of the tail. */
   public static final Formula PITCH_DAMPING = Formula.named("pitch damping of the tailplane")
       .gives("C_mq", NamedUnit.NUMBER)
-      .as("−2·η_h·V_g·a_h·l_g")
+      .as("−2·η_h·V_g·a_h·l_c")
       .where("η_h", "tail efficiency", 0.3, 1.2)
       .where("V_g", "tail volume coefficient about the centre of gravity, negative for a foreplane", -1.5, 1.5)
       .where("a_h", "lift slope of the tailplane", NamedUnit.PER_RADIAN, 0, 7)
-      .where("l_g", "arm behind the centre of gravity over mean chord", -10, 20)
+      .where("l_c", "arm behind the centre of gravity over mean chord", -10, 20)
       .from(NELSON)
       .computedBy(TailPitchRate::pitchDamping);
 
   /** Pitching moment due to rate of angle of attack. */
   public static final Formula DOWNWASH_LAG = Formula.named("pitching moment of the downwash lag at the tailplane")
       .gives("C_mα̇", NamedUnit.NUMBER)
-      .as("−2·η_h·V_g·a_h·l_g·ε_α")
+      .as("−2·η_h·V_g·a_h·l_c·ε_α")
       .where("η_h", "tail efficiency", 0.3, 1.2)
       .where("V_g", "tail volume coefficient about the centre of gravity, negative for a foreplane", -1.5, 1.5)
       .where("a_h", "lift slope of the tailplane", NamedUnit.PER_RADIAN, 0, 7)
-      .where("l_g", "arm behind the centre of gravity over mean chord", -10, 20)
+      .where("l_c", "arm behind the centre of gravity over mean chord", -10, 20)
       .where("ε_α", "downwash gradient", 0, 1)
       .from(NELSON)
       .computedBy(TailPitchRate::downwashLag);
@@ -72,7 +72,7 @@ public final class TailPitchRate {
    * @param efficiency tail efficiency η_h [-]
    * @param volume tail volume coefficient V_g about the centre of gravity [-]
    * @param liftSlope lift slope of the tailplane a_h [1/rad]
-   * @param arm arm behind the centre of gravity over mean chord l_g [-]
+   * @param arm arm behind the centre of gravity over mean chord l_c [-]
    * @return C_mq [-], negative: −8.6 for η_h 0.9, V_g 0.5, slope 3.2, three chords
    */
   public static double pitchDamping(double efficiency, double volume, double liftSlope, double arm) {
@@ -85,7 +85,7 @@ public final class TailPitchRate {
    * @param efficiency tail efficiency η_h [-]
    * @param volume tail volume coefficient V_g about the centre of gravity [-]
    * @param liftSlope lift slope of the tailplane a_h [1/rad]
-   * @param arm arm behind the centre of gravity over mean chord l_g [-]
+   * @param arm arm behind the centre of gravity over mean chord l_c [-]
    * @param downwashGradient ε_α [-]
    * @return C_mα̇ [-], negative
    */

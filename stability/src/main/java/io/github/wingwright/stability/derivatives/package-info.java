@@ -22,7 +22,9 @@
  * <tr><td>{@link io.github.wingwright.stability.derivatives.BodyLateral}</td><td>the couple of a slender body</td>
  * <td>C_nβ −0.04</td></tr>
  * <tr><td>{@link io.github.wingwright.stability.derivatives.TailPitchRate}</td><td>pitch damping, downwash lag</td>
- * <td>C_mq −8.6</td></tr>
+ * <td>C_mq −8.6, C_mα̇ −3.5</td></tr>
+ * <tr><td>{@link io.github.wingwright.stability.derivatives.WingPitchRate}</td><td>pitch damping of the wing itself</td>
+ * <td>C_mq −π/4 for a rectangle</td></tr>
  * <tr><td>{@link io.github.wingwright.stability.derivatives.LateralEstimate}</td><td>all parts added up, each named</td>
  * <td>nine derivatives</td></tr>
  * <tr><td>{@link io.github.wingwright.stability.derivatives.LateralGuidelines}</td><td>ranges, and what to change</td>
@@ -33,12 +35,24 @@
  * lattice</td><td>nine derivatives</td></tr>
  * </table>
  *
+ * {@link io.github.wingwright.stability.AirframeDerivatives} fills all of them from an airframe, whatever its layout.
+ *
+ * <h2>The rate of angle of attack</h2>
+ * A lattice in steady flow knows what a pitch rate does, since the tail is swung through the air, but not what a changing
+ * angle of attack does: the wing's downwash needs the time l/V to reach the tail, so the tail still flies in that of a
+ * moment ago. The estimate is C_mα̇ = C_mq,h·ε_α, with the C_mq,h of the tail ({@link
+ * io.github.wingwright.stability.derivatives.TailPitchRate#DOWNWASH_LAG}); it enters the derivatives of the lattice as well.
+ * A tail ahead of the wing, and a wing alone, have none of it; apparent mass, which works with the same rate, is in
+ * {@link io.github.wingwright.stability.dynamics.WingApparentMass}.
+ *
+ * <h2>The spiral</h2>
  * The spiral parameter of dihedral against fin is {@link io.github.wingwright.stability.LateralStability}.
  *
  * <h2>Notation</h2>
  * C_l rolling moment, starboard wing down positive; C_m pitching moment, nose up positive; C_n yawing moment, nose to
  * starboard positive; C_Y side force, to starboard positive; β sideslip, wind from starboard positive; p̂ = p·b/(2V),
- * q̂ = q·c̄/(2V), r̂ = r·b/(2V). S wing area, b span, c̄ mean aerodynamic chord, A aspect ratio, λ taper ratio, Γ
+ * q̂ = q·c̄/(2V), r̂ = r·b/(2V). Arms and heights from the centre of gravity have the index g (l_g, z_g, V_g), and
+ * l_c = l_g/c̄. S wing area, b span, c̄ mean aerodynamic chord, A aspect ratio, λ taper ratio, Γ
  * dihedral (of a wing with bends, {@code Planform.equivalentDihedral()}), Λ sweep of the quarter-chord line. Angles in radians, slopes per radian.
  *
  * <h2>Policies</h2>

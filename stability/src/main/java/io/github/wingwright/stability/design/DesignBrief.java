@@ -41,73 +41,20 @@ import org.jspecify.annotations.Nullable;
  * }</pre>
  */
 public final class DesignBrief {
-  private final Parts parts;
+  private final BriefParts parts;
 
-  private DesignBrief(Parts parts) {
+  private DesignBrief(BriefParts parts) {
     this.parts = parts;
-  }
-
-  /** The properties; those without a useful default are null until they are given. */
-  private static final class Parts {
-    private String name = "";
-    private @Nullable AirState air;
-    private @Nullable Launch launch;
-    private GlideGoal goal = GlideGoal.DISTANCE;
-    private AircraftClass aircraftClass = AircraftClass.HAND_LAUNCHED_GLIDER;
-    private @Nullable Function<Mass, WingSizing> wing;
-    private @Nullable SectionPolar wingPolar;
-    private @Nullable Function<Wing, Sized<Fuselage>> fuselage;
-    private @Nullable TailBrief horizontalTail;
-    private @Nullable TailBrief verticalTail;
-    private @Nullable AirfoilSection tailSection;
-    private @Nullable SectionPolar tailPolar;
-    private @Nullable Material material;
-    private int wingWalls = 1;
-    private double wingInfill;
-    private int bodyWalls = 2;
-    private Length lineWidth = Length.millimetres(0.42);
-    private Length tailThickness = Length.millimetres(0.84);
-    private double staticMargin = 0.15;
-    private Interval wingStations = Interval.ALL;
-    private Length leastTailArm = Length.ZERO;
-    private List<MassItem> carried = List.of();
-
-    private Parts copy() {
-      Parts copy = new Parts();
-      copy.name = name;
-      copy.air = air;
-      copy.launch = launch;
-      copy.goal = goal;
-      copy.aircraftClass = aircraftClass;
-      copy.wing = wing;
-      copy.wingPolar = wingPolar;
-      copy.fuselage = fuselage;
-      copy.horizontalTail = horizontalTail;
-      copy.verticalTail = verticalTail;
-      copy.tailSection = tailSection;
-      copy.tailPolar = tailPolar;
-      copy.material = material;
-      copy.wingWalls = wingWalls;
-      copy.wingInfill = wingInfill;
-      copy.bodyWalls = bodyWalls;
-      copy.lineWidth = lineWidth;
-      copy.tailThickness = tailThickness;
-      copy.staticMargin = staticMargin;
-      copy.wingStations = wingStations;
-      copy.leastTailArm = leastTailArm;
-      copy.carried = carried;
-      return copy;
-    }
   }
 
   /** Changes one property of a copy. */
   @FunctionalInterface
   private interface Change {
-    void on(Parts parts);
+    void on(BriefParts parts);
   }
 
   private DesignBrief with(Change change) {
-    Parts copy = parts.copy();
+    BriefParts copy = parts.copy();
     change.on(copy);
     return new DesignBrief(copy);
   }
@@ -122,7 +69,7 @@ public final class DesignBrief {
     if (name.isBlank()) {
       throw new IllegalArgumentException("name of a design must not be blank");
     }
-    return new DesignBrief(new Parts()).with(p -> p.name = name);
+    return new DesignBrief(new BriefParts()).with(p -> p.name = name);
   }
 
   /**

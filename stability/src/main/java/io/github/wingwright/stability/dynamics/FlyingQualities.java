@@ -47,7 +47,7 @@ public final class FlyingQualities {
         number(ModeKind.SHORT_PERIOD, Measure.DAMPING, "damping ratio of the short period", 0.30, 2.0, who,
             "Enlarge the tailplane or lengthen its arm for more damping.", MILITARY),
         number(ModeKind.PHUGOID, Measure.DAMPING, "damping ratio of the phugoid", 0.04, 1, who,
-            "A clean aircraft has little; the pilot can stop it.", MILITARY),
+            "A clean aircraft has little, and the pilot can stop it: enlarge the tailplane only if hands-off flight matters.", MILITARY),
         time(ModeKind.ROLL, Measure.TIME_CONSTANT, "time constant of the roll", 0, 1.4, who,
             "Reduce the roll inertia or enlarge the wing's span.", MILITARY),
         time(ModeKind.SPIRAL, Measure.TIME_TO_DOUBLE, "time to double of the spiral", 20, NO_LIMIT, who,
@@ -137,7 +137,7 @@ public final class FlyingQualities {
       case SHORT_PERIOD, THIRD_OSCILLATION -> "Enlarge the tailplane, or move the centre of gravity forward.";
       case DUTCH_ROLL -> "Enlarge the fin, lengthen its arm, or reduce dihedral.";
       case ROLL_SPIRAL_OSCILLATION -> "Reduce dihedral, or enlarge the fin.";
-      case ROLL -> "The wing is stalled or very short: it must damp roll.";
+      case ROLL -> "The wing does not damp roll: fly faster, away from the stall, or lengthen the span.";
       case SPIRAL, SHORT_PERIOD_SUBSIDENCE, PHUGOID_SUBSIDENCE, YAW_SUBSIDENCE -> "";
     };
     if (advice.isEmpty() || mode.isStable()) {

@@ -31,6 +31,9 @@ final class LatticeAssembly {
   static final int YAWING = 5;
   static final int FLOWS = 6;
 
+  /** Least chord of a strip over its width. */
+  private static final double NEEDLE = 1e-6;
+
   private final VortexLattice lattice;
   private final LatticeReference ref;
   private final LatticePanels[] panels;
@@ -58,7 +61,21 @@ final class LatticeAssembly {
       }
     }
     symmetricSize = mirrored;
+    refuseNeedles();
     LatticeOverlap.refuse(panels);
+  }
+
+  /** A strip without chord has its control point on its own vortex: the equations would answer, with nonsense. */
+  private void refuseNeedles() {
+    for (LatticePanels p : panels) {
+      for (int j = 0; j < p.strips; j++) {
+        if (p.stripChord[j] < NEEDLE * p.stripWidth[j]) {
+          throw new IllegalStateException(String.format(Locale.ROOT,
+              "lattice is singular: strip %d of surface '%s' has hardly any chord, %.3g m over a width of %.3g m", j + 1,
+              p.surface.name(), p.stripChord[j], p.stripWidth[j]));
+        }
+      }
+    }
   }
 
   FactoredLattice assemble() {

@@ -19,7 +19,7 @@ import java.util.Locale;
  */
 public final class LatticeSolution {
   private static final Source RANGE = Source.library("flow condition and wake are linear in the angles");
-  private static final String ADVICE = "The lattice knows no stall and keeps its wake along the axis.";
+  private static final String ADVICE = "The lattice knows no stall and keeps its wake along the axis: ask it for a smaller angle.";
   private static final Guideline SMALL_ANGLE = new Guideline("angle of attack of the lattice",
       Interval.between(-Math.PI / 18, Math.PI / 18), Angle.DEGREE, "a linear lattice", ADVICE, RANGE);
   private static final Guideline SMALL_SIDESLIP = new Guideline("sideslip of the lattice",

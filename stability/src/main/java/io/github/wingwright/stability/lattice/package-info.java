@@ -25,6 +25,8 @@
  * <tr><th>type</th><th>what</th><th>example</th></tr>
  * <tr><td>{@link io.github.wingwright.stability.lattice.LatticeSurface}</td><td>sections, mean line, panels, controls</td>
  * <td>mirrored 'wing', 2 sections, 8 by 32 panels</td></tr>
+ * <tr><td>{@link io.github.wingwright.stability.lattice.AirframeLattice}</td><td>all surfaces of an airframe</td><td>wing,
+ * V-tail</td></tr>
  * <tr><td>{@link io.github.wingwright.stability.lattice.VortexLattice}</td><td>surfaces, reference, ground</td><td>wing,
  * tailplane and fin</td></tr>
  * <tr><td>{@link io.github.wingwright.stability.lattice.FactoredLattice}</td><td>solved for the basic flows</td><td>slope
@@ -35,6 +37,14 @@
  * <td>C_lβ −0.13 per rad</td></tr>
  * </table>
  *
+ * <h2>Beside the lifting line</h2>
+ * {@link io.github.wingwright.stability.lattice.FiniteWingComparison} puts handbook, lifting line and lattice of a wing side
+ * by side. They differ for three reasons, and each row says what it assumes. A lattice has a chord, and so lifts less at the
+ * tips: its slope is lower by up to half of 1/A of itself, its induced drag factor δ is lower. Its sections lift with 2π
+ * unless told otherwise ({@link io.github.wingwright.stability.lattice.LatticeSurface#sectionLiftSlope}), where small models
+ * have 4 to 6. And it has dihedral: on the projected span 12° of it lower δ by 0.02, below zero if need be, since the wake
+ * is longer than the span it is measured by.
+ *
  * <h2>Spacing</h2>
  * With {@link io.github.wingwright.stability.lattice.Spacing#SEMICIRCLE}, the default, 4 rows of 16 strips per half are
  * within 0.1 % of the converged slope of rectangular wings of aspect ratio 2 and 6. {@link
@@ -44,7 +54,8 @@
  * <h2>Notation</h2>
  * Axes x aft, y to starboard, z up. α nose up, β wind from starboard, p starboard wing down, q nose up, r nose to
  * starboard positive; rates nondimensional with b/(2V) and c̄/(2V), about the stability axes, as are C_l and C_n. C_L up,
- * C_Y to starboard, C_l starboard wing down, C_m nose up, C_n nose to starboard positive. Γ is strength over airspeed.
+ * C_Y to starboard, C_l starboard wing down, C_m nose up, C_n nose to starboard positive. Γ is strength over airspeed; δ is
+ * the factor of induced drag, C_Di = (1 + δ)·C_L²/(π·A).
  *
  * <h2>What it leaves out</h2>
  * Thickness, bodies, viscosity, stall, compressibility. Camber, twist and deflection tilt the condition, not the panels.

@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.stability;
+
+import io.github.wingwright.core.geometry.Panel;
+import io.github.wingwright.core.geometry.Planform;
+import io.github.wingwright.core.geometry.Tail;
+import io.github.wingwright.core.quantity.Length;
+import java.util.List;
+
+/** The same tail in another size. */
+final class TailScale {
+  private TailScale() {}
+
+  /** Grown or shrunk to an area [m²], its shape and the place of its quarter mean chord kept. */
+  static Tail toArea(Tail tail, double area) {
+    Planform old = tail.planform();
+    double f = Math.sqrt(area / old.area().si());
+    List<Panel> panels =
+        old.panels().stream()
+            .map(p -> new Panel(p.extent().times(f), p.tipChord().times(f), p.leadingEdgeSweep(), p.dihedral(), p.washout()))
+            .toList();
+    Length root = old.rootChord().times(f);
+    Planform planform = old.isMirrored() ? Planform.symmetric(root, panels) : Planform.fin(root, panels);
+    Length x = tail.quarterChordX().minus(planform.quarterMeanAerodynamicChordX());
+    return new Tail(tail.role(), planform, tail.section(), tail.placement().withX(x), tail.incidence());
+  }
+}
