@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.examples.designer;
 
+import io.github.wingwright.core.ConvergenceException;
 import io.github.wingwright.core.aerodynamics.DragBreakdown;
 import io.github.wingwright.core.basis.Sized;
 import io.github.wingwright.core.drawing.CurvePicture;
@@ -25,6 +26,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Supplier;
 
 /** The report of a design: what was asked, what came out, why, and what to watch. */
 final class DesignReport {
@@ -52,13 +54,7 @@ final class DesignReport {
     chapters.add(section());
     chapters.add(new SectionChapter(design).chapter());
     chapters.add(masses());
-    chapters.add(new BalanceChapter(design, units).chapter());
-    chapters.add(new DownwashChapter(design).chapter());
-    chapters.add(new FiniteWingChapter(design, units).chapter());
-    chapters.add(new TrimChapter(design, units).chapter());
-    chapters.add(new LateralChapter(design).chapter());
-    chapters.add(new ModesChapter(design, units).chapter());
-    chapters.add(new ResponseChapter(design, units).chapter());
+    chapters.addAll(stability());
     chapters.add(drag());
     chapters.add(glide());
     chapters.add(flight.chapter());
@@ -66,6 +62,28 @@ final class DesignReport {
     chapters.add(cautions());
     chapters.add(Chapter.of("Workings", new Block.Steps(design.workings())));
     return new Report(brief.title(), "conceptual design, every number with its workings", chapters);
+  }
+
+  /** Balance, finite wing, trim and motion: a lecture of its own. */
+  List<Chapter> stability() {
+    List<Chapter> chapters = new ArrayList<>();
+    chapters.add(new BalanceChapter(design, units).chapter());
+    chapters.add(new DownwashChapter(design).chapter());
+    chapters.add(new FiniteWingChapter(design, units).chapter());
+    chapters.add(reckoned("Trim, and what it costs", () -> new TrimChapter(design, units).chapter()));
+    chapters.add(reckoned("Across the plane of symmetry", () -> new LateralChapter(design).chapter()));
+    chapters.add(reckoned("Natural motions", () -> new ModesChapter(design, units).chapter()));
+    chapters.add(reckoned("After a disturbance", () -> new ResponseChapter(design, units).chapter()));
+    return chapters;
+  }
+
+  /** A chapter, or why there is none: a glider that cannot be trimmed has no flight that could be disturbed. */
+  private static Chapter reckoned(String title, Supplier<Chapter> chapter) {
+    try {
+      return chapter.get();
+    } catch (IllegalStateException | ConvergenceException e) {
+      return Chapter.of(title, new Block.Paragraph("This cannot be reckoned for this glider: " + e.getMessage()));
+    }
   }
 
   Svg threeView() {

@@ -60,6 +60,7 @@ final class DownwashChapter {
     double chord = design.neutralPoint().meanAerodynamicChord().si();
     double np = (design.lattice().neutralPoint() - design.neutralPoint().leadingEdge().si()) / chord;
     double cg = design.aircraft().centreOfGravityOnMeanChord();
+    double undisturbed = design.pitchModel().withTailEfficiency(1.0).neutralPoint().fraction();
     return "The lattice of wing and tail, which needs no formula for the downwash but has no body and a tail in undisturbed air, puts"
         + " the neutral point at "
         + number(100.0 * np, 3)
@@ -67,7 +68,12 @@ final class DownwashChapter {
         + number(100.0 * (np - cg), 2)
         + " % where the design reckons with "
         + number(100.0 * design.staticMargin().value(), 2)
-        + " %.";
+        + " %. Of the difference "
+        + number(100.0 * (undisturbed - design.neutralPoint().fraction()), 2)
+        + " points are the tail efficiency of "
+        + number(design.pitchModel().slopes().tailEfficiency().value(), 2)
+        + ", the rest is downwash and body. The design stays with the lower number: a margin too many costs a little glide, one too few"
+        + " the glider.";
   }
 
   private static String meaning(Band band) {

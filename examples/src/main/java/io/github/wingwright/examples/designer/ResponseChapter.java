@@ -78,7 +78,6 @@ final class ResponseChapter {
 
   private String across(TimeResponse motion) {
     double u0 = modes.flight().speed();
-    double b = modes.flight().span();
     return new StripPicture(
             "Across the plane of symmetry",
             "time in s",

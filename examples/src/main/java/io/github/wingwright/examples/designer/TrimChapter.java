@@ -41,6 +41,9 @@ final class TrimChapter {
     this.units = units;
     this.polar = design.trimmedPolar();
     this.built = design.trim();
+    if (!polar.lifts().contains(built.liftCoefficient())) {
+      throw new IllegalStateException(polar.findings().isEmpty() ? "the tail stalls first" : polar.findings().get(0).message());
+    }
   }
 
   Chapter chapter() {

@@ -148,7 +148,9 @@ class DesignProgramTest {
     Document page = xml(html);
     assertThat(texts(page, "h2")).containsSubsequence(
         "The brief", "Three views", "Sheet of dimensions", "The fuselage, negotiated", "The wing's chord, negotiated",
-        "Wing section", "Mass statement", "Balance, stability, trim", "Drag build-up at best glide", "Glide", "Thrown down the hall",
+        "Wing section", "Mass statement", "Balance, stability, trim", "Downwash at the tail", "The finite wing",
+        "Trim, and what it costs", "Across the plane of symmetry", "Natural motions", "After a disturbance",
+        "Drag build-up at best glide", "Glide", "Thrown down the hall",
         "Findings", "Cautions", "Workings");
     assertThat(html.replaceAll("xmlns=\"http://www\\.w3\\.org/(2000/svg|1999/xhtml)\"", "")).doesNotContain("http:", "https:", "<script", "<link", "@import", "src=");
     assertThat(page.getElementsByTagName("svg").getLength()).isGreaterThanOrEqualTo(6);

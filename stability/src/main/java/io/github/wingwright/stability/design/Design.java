@@ -322,7 +322,7 @@ public final class Design {
 
   private FactoredLattice factoredLattice() {
     AircraftDrag law = glide.drag();
-    double reynolds = law.reynolds(modes().glide().speed().si(), glide.air().kinematicViscosity().si());
+    double reynolds = law.reynolds(glide.at(trim.liftCoefficient()).speed().si(), glide.air().kinematicViscosity().si());
     double tails = reynolds * tailReynolds() / law.reynolds(glide.stallSpeed().si(), glide.air().kinematicViscosity().si());
     Airframe frame = aircraft.airframe();
     List<Tail> set =

@@ -76,7 +76,18 @@ public final class FlightModes {
     double viscosity = state.kinematicViscosity().si();
     Planform wing = aircraft.airframe().wing().planform();
     Trim trim = model.trim(aircraft.centreOfGravity().x(), liftCoefficient);
-    point = TrimmedPolar.of(model, aircraft.centreOfGravity().x(), drag, aircraft.mass(), state).at(liftCoefficient);
+    TrimmedPolar polar = TrimmedPolar.of(model, aircraft.centreOfGravity().x(), drag, aircraft.mass(), state);
+    if (!polar.lifts().contains(liftCoefficient)) {
+      throw new IllegalStateException(
+          String.format(
+              Locale.ROOT,
+              "no steady glide at a lift coefficient of %.2f to be disturbed: the tail trims %.2f to %.2f. Enlarge the tail,"
+                  + " or move the centre of gravity towards the neutral point",
+              liftCoefficient,
+              polar.lifts().lower(),
+              polar.lifts().upper()));
+    }
+    point = polar.at(liftCoefficient);
     flight =
         SteadyFlight.of(
             point.speed(), state.density(), point.angle().negated(), wing.area(), wing.meanAerodynamicChord(), wing.span());
@@ -121,7 +132,8 @@ public final class FlightModes {
    * @param glide drag, and the air it flies in
    * @param liftCoefficient lift coefficient of the glide, one that can be trimmed
    * @return the motions
-   * @throws IllegalStateException if there is no horizontal tail, or section data are missing
+   * @throws IllegalStateException if there is no horizontal tail, section data are missing, or the tail stalls before it
+   *     trims that lift
    */
   public static FlightModes of(
       PitchModel model, Aircraft aircraft, GlidePerformance glide, double liftCoefficient) {

@@ -5,7 +5,7 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /** A value that is computed when it is first asked for, once, by whichever thread comes first. */
-final class Lazy<T extends Object> {
+final class Lazy<T> {
   private final Supplier<T> source;
   private volatile @Nullable T value;
 

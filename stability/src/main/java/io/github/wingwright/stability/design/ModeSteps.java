@@ -27,7 +27,6 @@ final class ModeSteps {
   private static final Source MASSES = Source.library("mass statement, in stability axes, with the air carried along");
   private static final Source PARTS = Source.library("sum over wing, body and fin");
 
-  private final LongitudinalTerms along;
   private final LateralEstimate.Result across;
   private final List<Step> steps = new ArrayList<>();
   private final Step density;
@@ -36,10 +35,8 @@ final class ModeSteps {
   private final Step chord;
   private final Step span;
   private final Step gravity = Step.given("acceleration of gravity", "g", Acceleration.STANDARD_GRAVITY, Source.DEFINITION);
-  private final double frequencySquared;
 
   ModeSteps(FlightModes modes, LongitudinalTerms along, LateralEstimate.Result across, BodyInertia heavier) {
-    this.along = along;
     this.across = across;
     SteadyFlight f = modes.flight();
     density = Step.given("air density", "ρ", Density.kilogramsPerCubicMetre(f.density()), FLIGHT);
@@ -63,7 +60,7 @@ final class ModeSteps {
     Step mw = moment("m_w", MotionFormulas.BY_SPEED, chord, along.moment, pitch);
     Step mq = moment("m_q", MotionFormulas.BY_RATE, chord, damping, pitch);
     Step lag = Step.of(MotionFormulas.BY_LAG, density, area, chord, along.lag, pitch);
-    frequencySquared = zw.value() * mq.value() - f.speed() * mw.value();
+    double frequencySquared = zw.value() * mq.value() - f.speed() * mw.value();
     steps.addAll(List.of(zw, mw, mq, lag));
     if (frequencySquared > 0.0) {
       Step frequency = Step.of(ModeApproximations.SHORT_PERIOD_FREQUENCY, zw, mq, mw, speed);
