@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.basis;
 
+import io.github.wingwright.core.ConvergenceException;
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
@@ -10,36 +11,45 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.StringJoiner;
+import java.util.function.DoubleSupplier;
 import java.util.function.UnaryOperator;
 
 /**
  * One number before and after: whether it changed, and which of its inputs passed the change on.
  *
  * <p>Both steps are walked together. Steps of the same formula are compared input by input; the share of each input is what
- * the formula gives with that input alone as it is after, less what it gave before. In a sum it is the difference of the
- * term. A solution does not say its shares, so of its inputs that changed the one counts that changed most for its size. A
- * number that was found otherwise, by another formula or with other inputs, is a cause by itself, and so is a solution
- * whose inputs stayed: what it was found from is not among its steps.
+ * the formula or the method gives with that input alone as it is after, less what it gave before; in a sum it is the
+ * difference of the term. A solution has a share of its own besides: what its method gives after, less what the method of
+ * before gives from the inputs of after. It stands for what the method knows and no step says, such as a polar or the
+ * wishes of a brief. Where that share is the largest the solution is a cause by itself, and so is a number that was found by
+ * another formula or from other inputs.
  */
 public final class StepChange {
   /** Two ways to one number differ by rounding in their last places. */
   private static final double ROUNDING = 1e-12;
 
+  /** Methods come to rest within a tolerance: a share of the change below this is theirs. */
+  private static final double METHOD = 1e-6;
+
   private final Step before;
   private final Step after;
   private final List<Cause> causes;
 
-  private StepChange(Step before, Step after, List<Cause> causes) {
+  /** What of the difference came from no input. */
+  private final double ownShare;
+
+  private StepChange(Step before, Step after, List<Cause> causes, double ownShare) {
     this.before = before;
     this.after = after;
     this.causes = causes;
+    this.ownShare = ownShare;
   }
 
   /**
    * An input that changed.
    *
    * @param change the input before and after
-   * @param share what it contributes to the change of the number [SI]; NaN if nobody can say
+   * @param share what it contributes to the change of the number [SI]; NaN if the method refuses that input alone
    */
   public record Cause(StepChange change, double share) {}
 
@@ -61,7 +71,8 @@ public final class StepChange {
       Map<Step, StepChange> row = known.computeIfAbsent(before, b -> new IdentityHashMap<>());
       StepChange done = row.get(after);
       if (done == null) {
-        done = new StepChange(before, after, causes(before, after));
+        List<Cause> causes = causes(before, after);
+        done = new StepChange(before, after, causes, own(before, after, causes));
         row.put(after, done);
       }
       return done;
@@ -82,6 +93,31 @@ public final class StepChange {
       return List.copyOf(causes);
     }
 
+    /** Of a number without causes everything; of a solution what its method changed; of a formula nothing. */
+    private static double own(Step before, Step after, List<Cause> causes) {
+      double all = after.value() - before.value();
+      if (causes.isEmpty()) {
+        return all;
+      }
+      if (before instanceof Step.Solution solution) {
+        double same = attempt(() -> solution.solvedWith(Line.values(after.inputs())));
+        double own = after.value() - same;
+        // What is left by the tolerance of a method is no cause.
+        return Double.isNaN(own) || Math.abs(own) <= METHOD * Math.abs(all) ? 0.0 : own;
+      }
+      return 0.0;
+    }
+
+    /** A method may refuse inputs that never went together. */
+    private static double attempt(DoubleSupplier value) {
+      try {
+        double result = value.getAsDouble();
+        return Double.isFinite(result) ? result : Double.NaN;
+      } catch (IllegalArgumentException | IllegalStateException | ConvergenceException refused) {
+        return Double.NaN;
+      }
+    }
+
     private static double weight(Cause cause) {
       return Double.isNaN(cause.share()) ? Math.abs(cause.change().relative()) : Math.abs(cause.share());
     }
@@ -90,11 +126,13 @@ public final class StepChange {
       if (before instanceof Step.Sum) {
         return after.inputs().get(i).value() - before.inputs().get(i).value();
       }
+      double[] values = Line.values(before.inputs());
+      values[i] = after.inputs().get(i).value();
       if (before instanceof Step.Evaluated evaluated) {
-        double[] values = Line.values(before.inputs());
-        values[i] = after.inputs().get(i).value();
-        double alone = evaluated.formula().evaluate(values) - before.value();
-        return Double.isFinite(alone) ? alone : Double.NaN;
+        return attempt(() -> evaluated.formula().evaluate(values)) - before.value();
+      }
+      if (before instanceof Step.Solution solution) {
+        return attempt(() -> solution.solvedWith(values)) - before.value();
       }
       return Double.NaN;
     }
@@ -202,17 +240,22 @@ public final class StepChange {
     List<StepChange> path = new ArrayList<>();
     StepChange here = this;
     path.add(here);
-    while (!here.causes.isEmpty()) {
+    while (!here.beginsHere()) {
       here = here.causes.get(0).change();
       path.add(here);
     }
     return path;
   }
 
+  /** Whether more of the change comes from no input than from any of them. */
+  private boolean beginsHere() {
+    return causes.isEmpty() || Math.abs(ownShare) > Math.abs(causes.get(0).share());
+  }
+
   /**
    * Everything that changed by itself and reaches this number.
    *
-   * @return given values, solutions found anew, numbers found otherwise
+   * @return given values, solutions found from other data, numbers found otherwise
    */
   public Set<StepChange> roots() {
     Set<StepChange> roots = new LinkedHashSet<>();
@@ -226,7 +269,7 @@ public final class StepChange {
     if (!seen.add(change)) {
       return;
     }
-    if (change.causes.isEmpty()) {
+    if (change.ownShare != 0.0) {
       roots.add(change);
     }
     change.causes.forEach(c -> collect(c.change(), roots, seen));
@@ -238,14 +281,14 @@ public final class StepChange {
    * @return the words, empty if it did not change or its inputs passed the change on
    */
   public Optional<String> ownReason() {
-    if (!isChanged() || !causes.isEmpty()) {
+    if (!isChanged() || ownShare == 0.0) {
       return Optional.empty();
     }
     if (before instanceof Step.Given && after instanceof Step.Given) {
       return Optional.of("given otherwise");
     }
     if (before instanceof Step.Solution && after instanceof Step.Solution) {
-      return Optional.of("found anew");
+      return Optional.of("found from other data");
     }
     return Optional.of("reckoned another way");
   }

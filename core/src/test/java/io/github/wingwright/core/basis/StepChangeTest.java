@@ -73,15 +73,36 @@ class StepChangeTest {
     assertThat(change.path()).containsExactly(change);
   }
 
+  private static Step solution(double factor, double a) {
+    return Step.solution(
+        "root", "r", NamedUnit.NUMBER, "scan", "r = f·a", v -> factor * v[0], v -> 0, Source.DEFINITION, given("a", a));
+  }
+
   @Test
-  void a_solution_whose_inputs_stayed_was_found_anew() {
-    Step before = Step.solution("root", "r", NamedUnit.NUMBER, "scan", "r = 1", v -> 1, v -> 0, Source.DEFINITION, given("a", 1));
-    Step after = Step.solution("root", "r", NamedUnit.NUMBER, "scan", "r = 1", v -> 2, v -> 0, Source.DEFINITION, given("a", 1));
-    assertThat(StepChange.between(before, after).ownReason()).contains("found anew");
-    Step moved = Step.solution("root", "r", NamedUnit.NUMBER, "scan", "r = 1", v -> 2, v -> 0, Source.DEFINITION, given("a", 3));
-    StepChange.Cause cause = StepChange.between(before, moved).causes().get(0);
-    assertThat(cause.change().after().name()).isEqualTo("a");
-    assertThat(cause.share()).isNaN();
+  void a_solution_whose_inputs_stayed_was_found_from_other_data() {
+    StepChange change = StepChange.between(solution(1, 2), solution(3, 2));
+    assertThat(change.ownReason()).contains("found from other data");
+    assertThat(change.roots()).containsExactly(change);
+  }
+
+  @Test
+  void a_solution_of_the_same_method_passes_on_what_its_inputs_changed() {
+    StepChange change = StepChange.between(solution(2, 2), solution(2, 5));
+    assertThat(change.ownReason()).isEmpty();
+    assertThat(change.causes().get(0).share()).isEqualTo(6);
+    assertThat(change.words()).isEqualTo("root, from a (given otherwise): 2 to 5");
+  }
+
+  @Test
+  void where_method_and_input_both_changed_the_larger_share_tells() {
+    // 2·2 to 2.1·5: the input alone makes 6 of it, the method 0.5.
+    StepChange mostlyInput = StepChange.between(solution(2, 2), solution(2.1, 5));
+    assertThat(mostlyInput.path()).hasSize(2);
+    assertThat(mostlyInput.roots()).hasSize(2);
+    // 2·2 to 10·2.1: the input alone makes 0.2 of it.
+    StepChange mostlyMethod = StepChange.between(solution(2, 2), solution(10, 2.1));
+    assertThat(mostlyMethod.path()).hasSize(1);
+    assertThat(mostlyMethod.words()).isEqualTo("root (found from other data): 4 to 21");
   }
 
   @Test

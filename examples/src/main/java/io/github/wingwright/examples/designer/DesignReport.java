@@ -13,7 +13,6 @@ import io.github.wingwright.core.geometry.Wing;
 import io.github.wingwright.core.mass.MassItem;
 import io.github.wingwright.core.performance.GlidePoint;
 import io.github.wingwright.core.quantity.Area;
-import io.github.wingwright.core.quantity.Energy;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.report.Block;
@@ -22,9 +21,9 @@ import io.github.wingwright.core.report.Entry;
 import io.github.wingwright.core.report.Report;
 import io.github.wingwright.stability.design.Design;
 import io.github.wingwright.stability.design.DesignBrief;
+import io.github.wingwright.stability.production.Cautions;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.function.Supplier;
 
@@ -35,13 +34,20 @@ final class DesignReport {
   private final BriefUnits units;
   private final FuselageChapter fuselage;
   private final FlightChapter flight;
+  private final List<Chapter> further;
 
   DesignReport(Design design, GliderBrief brief) {
-    this.flight = new FlightChapter(design, brief);
+    this(design, brief, List.of());
+  }
+
+  /** With chapters that stand before the findings. */
+  DesignReport(Design design, GliderBrief brief, List<Chapter> further) {
     this.design = design;
     this.brief = brief;
     this.units = brief.units();
     this.fuselage = GliderFuselage.of(design, brief);
+    this.flight = new FlightChapter(design, brief);
+    this.further = List.copyOf(further);
   }
 
   Report report() {
@@ -58,6 +64,7 @@ final class DesignReport {
     chapters.add(drag());
     chapters.add(glide());
     chapters.add(flight.chapter());
+    chapters.addAll(further);
     chapters.add(Chapter.of("Findings", new Block.Findings(design.findings())));
     chapters.add(cautions());
     chapters.add(Chapter.of("Workings", new Block.Steps(design.workings())));
@@ -251,14 +258,6 @@ final class DesignReport {
   }
 
   private Chapter cautions() {
-    String energy = Energy.JOULE.format(design.number("launch.kinetic_energy_j").value(), 2);
-    return Chapter.of(
-        "Cautions",
-        new Block.Points(
-            List.of(
-                String.format(Locale.ROOT, "Thrown, this glider carries %s. Never throw towards people or faces; give it a blunt, soft nose of at least 5 mm radius.", energy),
-                "Numbers here are a first estimate for a model. Where a value is a range, plan for both of its ends and find the truth by test glides.",
-                "Hot nozzles and beds burn, and printing gives off fumes: air the room, and let nobody reach into a running machine.",
-                "Follow the rules of the hall, the club and the country for flying models.")));
+    return Chapter.of("Cautions", new Block.Points(Cautions.of(design).lines()));
   }
 }

@@ -61,6 +61,7 @@ import java.util.function.Function;
  * @param units the units of the brief
  * @param fuselage what the fuselage is negotiated between, once the wing is known
  * @param hall where it is flown; outdoors if the brief does not say
+ * @param printing the machine that prints it, and a smaller one
  */
 record GliderBrief(
     DesignBrief brief,
@@ -69,7 +70,8 @@ record GliderBrief(
     Making making,
     BriefUnits units,
     Function<Wing, FuselageSizing> fuselage,
-    Hall hall) {
+    Hall hall,
+    PrintingBrief printing) {
 
   /** What fuselages a brief may ask for. */
   private enum Shape {
@@ -119,6 +121,7 @@ record GliderBrief(
     QuantityKind.Written<Speed> speed = launch.required("speed").written(Speed.KIND, "1 m/s", "40 m/s");
     QuantityKind.Written<Length> height = launch.required("height").written(Length.KIND, "0.1 m", "100 m");
     launch.refuseTheRest();
+    PrintingBrief printing = top.required("machine").as(PrintingBrief::from);
     Machine machine = Machine.from(top.required("machine"));
     Material material = top.required("material").as(GliderBrief::material);
     Field wingField = top.required("wing");
@@ -151,7 +154,7 @@ record GliderBrief(
     }
     Hall hall = top.optional("hall").map(f -> hall(f, height.value())).orElse(Hall.OUTDOORS);
     top.refuseTheRest();
-    return new GliderBrief(brief, title, purpose, machine.making(), units, body.sizing(), hall);
+    return new GliderBrief(brief, title, purpose, machine.making(), units, body.sizing(), hall, printing);
   }
 
   /** A hall with the thrower at its end; one without a length has no walls. */
