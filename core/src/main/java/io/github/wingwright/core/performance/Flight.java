@@ -12,6 +12,7 @@ import java.io.Serializable;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One flight from the hand to its end.
@@ -29,7 +30,7 @@ public final class Flight implements Serializable {
   private final Mass mass;
   private final double gravity;
   private final TrackPoint highest;
-  private final Optional<TrackPoint> firstStall;
+  private final @Nullable TrackPoint firstStall;
   private final double stalledTime;
   private final double slowest;
   private final Swings swings;
@@ -46,8 +47,8 @@ public final class Flight implements Serializable {
     highest = nearest(run.timeOfGreatestHeight, run.distanceOfGreatestHeight, run.greatestHeight);
     firstStall =
         Double.isNaN(run.firstStall)
-            ? Optional.empty()
-            : Optional.of(nearest(run.firstStall, run.firstStallDistance, run.firstStallHeight));
+            ? null
+            : nearest(run.firstStall, run.firstStallDistance, run.firstStallHeight);
     stalledTime = run.stalledTime;
     slowest = run.slowest;
     swings = run.swings();
@@ -147,7 +148,7 @@ public final class Flight implements Serializable {
    * @return when and where, empty if it does not stall
    */
   public Optional<TrackPoint> firstStall() {
-    return firstStall;
+    return Optional.ofNullable(firstStall);
   }
 
   /**
@@ -239,6 +240,6 @@ public final class Flight implements Serializable {
   @Override
   public String toString() {
     return String.format(Locale.ROOT, "%.2f m in %.2f s, %s%s", last().x(), last().seconds(), end.words(),
-        firstStall.map(s -> String.format(Locale.ROOT, ", stalls at %.2f s", s.seconds())).orElse(""));
+        firstStall == null ? "" : String.format(Locale.ROOT, ", stalls at %.2f s", firstStall.seconds()));
   }
 }

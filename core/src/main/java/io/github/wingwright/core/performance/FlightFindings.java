@@ -26,7 +26,7 @@ final class FlightFindings {
               finding(
                   Severity.CAUTION,
                   "ceiling",
-                  "It hits the ceiling " + where + ". Throw slower or lower, or give it less up elevator."));
+                  "It hits the ceiling " + where + ". Throw slower or lower, or give it less decalage or up elevator."));
       case WALL_AHEAD ->
           findings.add(
               finding(
@@ -40,7 +40,7 @@ final class FlightFindings {
               finding(
                   Severity.SERIOUS,
                   "wall",
-                  "It loops back into the wall behind the thrower " + where + ". Throw much slower, or give it less up elevator."));
+                  "It loops back into the wall behind the thrower " + where + ". Throw much slower, or give it less decalage or up elevator."));
       case TIME ->
           findings.add(
               finding(Severity.NOTE, "flight time", "It still flies after " + seconds(flight.time()) + "; the calculation ends there."));
@@ -53,7 +53,7 @@ final class FlightFindings {
     boolean always = flight.stalledTime().si() > 0.9 * flight.time().si();
     String message =
         always
-            ? "It is stalled nearly all the way: it is trimmed for more lift than the wing can give. Give it less up elevator,"
+            ? "It is stalled nearly all the way: it is trimmed for more lift than the wing can give. Give it less decalage,"
                 + " or move the centre of gravity forward."
             : "It stalls " + seconds(stall.time()) + " after the throw, " + metres(stall.distance()) + " away and "
                 + metres(stall.height()) + " above the floor, for " + seconds(flight.stalledTime())

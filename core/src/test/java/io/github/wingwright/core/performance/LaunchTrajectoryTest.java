@@ -18,6 +18,10 @@ import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.quantity.Speed;
 import io.github.wingwright.testing.PublishedValues;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.ObjectInputStream;
+import java.io.ObjectOutputStream;
 import java.util.List;
 import java.util.stream.Stream;
 import org.apache.commons.math3.ode.FirstOrderDifferentialEquations;
@@ -331,6 +335,20 @@ class LaunchTrajectoryTest {
     assertThatThrownBy(() -> Hall.OUTDOORS.thrownFrom(metres(1))).isInstanceOf(IllegalStateException.class);
     assertThatThrownBy(() -> Hall.of(metres(5), metres(3)).thrownFrom(metres(5))).isInstanceOf(IllegalArgumentException.class);
     assertThatThrownBy(() -> Hall.of(Length.ZERO, metres(3))).isInstanceOf(IllegalArgumentException.class);
+  }
+
+  @Test
+  void a_flight_can_be_written_and_read_again() throws Exception {
+    Flight flight = trimmed(5, 0.1).in(Hall.of(metres(27), metres(7))).thrown(thrown(9, 10, 1.5));
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (ObjectOutputStream out = new ObjectOutputStream(bytes)) {
+      out.writeObject(flight);
+      out.writeObject(Hall.of(metres(27), metres(7)));
+    }
+    try (ObjectInputStream in = new ObjectInputStream(new ByteArrayInputStream(bytes.toByteArray()))) {
+      assertThat(in.readObject()).hasToString(flight.toString());
+      assertThat(in.readObject()).isEqualTo(Hall.of(metres(27), metres(7)));
+    }
   }
 
   @Test
