@@ -62,7 +62,7 @@ public final class DesignProgram {
       Design design = solve(top, brief);
       Map<String, String> files = files(design, brief);
       Path folder = designs.resolve(design.brief().name());
-      DesignFolder.write(folder, files);
+      DesignFolder.write(folder, files, PartFiles.of(design, brief.title()));
       out.println(brief.title());
       new DesignSheet(design, brief.units()).lines().forEach(out::println);
       out.println(folder + ":");

@@ -57,6 +57,7 @@ final class DesignReport {
     chapters.add(balance());
     chapters.add(drag());
     chapters.add(glide());
+    chapters.add(new PartsChapter(design, units).chapter());
     chapters.add(Chapter.of("Findings", new Block.Findings(design.findings())));
     chapters.add(cautions());
     chapters.add(Chapter.of("Workings", new Block.Steps(design.workings())));
