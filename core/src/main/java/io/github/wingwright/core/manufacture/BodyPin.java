@@ -10,14 +10,16 @@ final class BodyPin {
 
   private final double from;
   private final double to;
+  private final double aside;
   private final double centre;
   private final double radius;
   private final int sides;
   private int first;
 
-  BodyPin(double from, double to, double centre, double radius, double tol) {
+  BodyPin(double from, double to, double aside, double centre, double radius, double tol) {
     this.from = from;
     this.to = to;
+    this.aside = aside;
     this.centre = centre;
     this.radius = radius;
     sides = Math.max(8, (int) Math.ceil(Math.PI / Math.acos(Math.max(0.0, 1.0 - tol / radius))));
@@ -54,7 +56,7 @@ final class BodyPin {
   void locate(int key, double x, double[] p) {
     double angle = 2.0 * Math.PI * (key - first) / sides;
     p[0] = x;
-    p[1] = radius * Math.cos(angle);
+    p[1] = aside + radius * Math.cos(angle);
     p[2] = centre + radius * Math.sin(angle);
   }
 
@@ -62,7 +64,7 @@ final class BodyPin {
   void check(BodyRing ring, double start, double stop, boolean inside) {
     double[] stations = inside ? new double[] {start, 0.5 * (start + stop), stop} : new double[] {from};
     for (double x : stations) {
-      double skin = ring.room(inside ? 0.5 * (start + stop) : from - 1e-9, x, centre) - radius;
+      double skin = ring.room(inside ? 0.5 * (start + stop) : from - 1e-9, x, aside, centre) - radius;
       if (skin < LEAST_SKIN) {
         throw new IllegalStateException(
             "a joint of "

@@ -308,8 +308,8 @@ final class BodyRing {
     return Arrays.stream(kept).mapToDouble(i -> dense[first + i]).toArray();
   }
 
-  /** How far a point of the plane of symmetry is inside the section that a slab has at a station. */
-  double room(double slab, double x, double height) {
+  /** How far a point is inside the section that a slab has at a station. */
+  double room(double slab, double x, double aside, double height) {
     if (slots != null && slab > slotStart()) {
       return 0.0;
     }
@@ -317,10 +317,11 @@ final class BodyRing {
     double[] yz = new double[2];
     for (int i = 0; i < 72; i++) {
       frame.at(Math.min(x, end), 2.0 * Math.PI * i / 72.0, yz);
-      room = Math.min(room, Math.hypot(yz[0], yz[1] - height));
+      room = Math.min(room, Math.hypot(yz[0] - aside, yz[1] - height));
     }
     if (seat != null && slab > seat.from().si() && slab < seat.to().si()) {
-      room = Math.min(room, (seat.floor().si() - height) * Math.cos(seat.dihedral().si()));
+      double above = seat.floor().si() + Math.abs(aside) * seat.dihedral().tangent() - height;
+      room = Math.min(room, above * Math.cos(seat.dihedral().si()));
     }
     return room;
   }

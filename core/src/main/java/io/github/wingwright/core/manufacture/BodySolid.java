@@ -6,9 +6,7 @@ import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
@@ -36,7 +34,7 @@ public final class BodySolid implements Solid {
   private final @Nullable TailSlots slots;
   private final double mark;
   private final @Nullable Spigot aft;
-  private final Map<Boolean, Spigot> sockets;
+  private final List<Socket> sockets;
 
   private BodySolid(
       Fuselage body,
@@ -46,7 +44,7 @@ public final class BodySolid implements Solid {
       @Nullable TailSlots slots,
       double mark,
       @Nullable Spigot aft,
-      Map<Boolean, Spigot> sockets) {
+      List<Socket> sockets) {
     this.body = body;
     this.from = from;
     this.to = to;
@@ -54,7 +52,7 @@ public final class BodySolid implements Solid {
     this.slots = slots;
     this.mark = mark;
     this.aft = aft;
-    this.sockets = new TreeMap<>(sockets);
+    this.sockets = List.copyOf(sockets);
   }
 
   /**
@@ -64,7 +62,7 @@ public final class BodySolid implements Solid {
    * @return the solid
    */
   public static BodySolid of(Fuselage body) {
-    return new BodySolid(body, 0.0, body.length().si(), null, null, Double.NaN, null, Map.of());
+    return new BodySolid(body, 0.0, body.length().si(), null, null, Double.NaN, null, List.of());
   }
 
   /**
@@ -127,31 +125,47 @@ public final class BodySolid implements Solid {
   }
 
   /**
-   * The same with a socket at its forward end for the spigot of the piece before, or for a tube.
+   * The same with a socket at its forward end for the spigot of the piece before, for a tube or a dowel.
    *
    * @param spigot what goes in
+   * @param aside how far to starboard of the plane of symmetry
    * @return the piece
    */
-  public BodySolid startingOver(Spigot spigot) {
-    Map<Boolean, Spigot> more = new TreeMap<>(sockets);
-    more.put(true, spigot);
-    return new BodySolid(body, from, to, seat, slots, mark, aft, more);
+  public BodySolid startingOver(Spigot spigot, Length aside) {
+    return socket(true, spigot, aside);
   }
 
   /**
    * The same with a socket at its aft end, for a tube or a dowel.
    *
    * @param spigot what goes in
+   * @param aside how far to starboard of the plane of symmetry
    * @return the piece
    */
-  public BodySolid endingOver(Spigot spigot) {
-    Map<Boolean, Spigot> more = new TreeMap<>(sockets);
-    more.put(false, spigot);
+  public BodySolid endingOver(Spigot spigot, Length aside) {
+    return socket(false, spigot, aside);
+  }
+
+  private BodySolid socket(boolean fore, Spigot spigot, Length aside) {
+    List<Socket> more = new ArrayList<>(sockets);
+    more.add(new Socket(fore, spigot, Door.finite(aside, "place of a socket").si()));
     return new BodySolid(body, from, to, seat, slots, mark, aft, more);
   }
 
+  private record Socket(boolean fore, Spigot spigot, double aside) {}
+
   Fuselage body() {
     return body;
+  }
+
+  /** How large a circle fits around the middle of the section, below the seat where there is one. */
+  Length roomAt(Length x) {
+    BodyFrame frame = new BodyFrame(body);
+    double room = Math.min(frame.halfWidth(x.si()), frame.halfHeight(x.si()));
+    if (seat != null && x.si() >= seat.from().si() && x.si() <= seat.to().si()) {
+      room = Math.min(room, (seat.floor().si() - frame.centre(x.si())) * Math.cos(seat.dihedral().si()));
+    }
+    return Length.metres(room);
   }
 
   Optional<WingSeat> seat() {
@@ -235,14 +249,16 @@ public final class BodySolid implements Solid {
     List<BodyPin> pins = new ArrayList<>();
     if (aft != null) {
       double r = 0.5 * aft.diameter().si();
-      pins.add(new BodyPin(end, end + aft.length().si(), frame.centre(end), r, tol));
+      pins.add(new BodyPin(end, end + aft.length().si(), 0.0, frame.centre(end), r, tol));
     }
-    sockets.forEach((fore, spigot) -> {
-      double r = 0.5 * spigot.diameter().si() + spigot.play().si();
-      double deep = spigot.length().si() + spigot.play().si();
-      double begin = fore ? from : end - deep;
-      pins.add(new BodyPin(begin, begin + deep, frame.centre(fore ? from : end), r, tol));
-    });
+    for (Socket socket : sockets) {
+      double play = socket.spigot().play().si();
+      double r = 0.5 * socket.spigot().diameter().si() + play;
+      double deep = socket.spigot().length().si() + play;
+      double begin = socket.fore() ? from : end - deep;
+      double centre = frame.centre(socket.fore() ? from : end);
+      pins.add(new BodyPin(begin, begin + deep, socket.aside(), centre, r, tol));
+    }
     return pins;
   }
 

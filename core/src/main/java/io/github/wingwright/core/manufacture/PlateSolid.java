@@ -16,11 +16,13 @@ public final class PlateSolid implements Solid {
   private final Planform planform;
   private final double thickness;
   private final double from;
+  private final double to;
 
-  private PlateSolid(Planform planform, double thickness, double from) {
+  private PlateSolid(Planform planform, double thickness, double from, double to) {
     this.planform = planform;
     this.thickness = thickness;
     this.from = from;
+    this.to = to;
   }
 
   /**
@@ -33,7 +35,10 @@ public final class PlateSolid implements Solid {
   public static PlateSolid of(Planform planform, Length thickness) {
     Door.positive(thickness, "thickness of a plate");
     Door.within(planform.tipChord(), Length.millimetres(1), planform.rootChord().times(100.0), "tip chord of a part");
-    return new PlateSolid(planform, thickness.si(), planform.isMirrored() ? -0.5 * planform.span().si() : 0.0);
+    double span = planform.span().si();
+    return planform.isMirrored()
+        ? new PlateSolid(planform, thickness.si(), -0.5 * span, 0.5 * span)
+        : new PlateSolid(planform, thickness.si(), 0.0, span);
   }
 
   /**
@@ -47,16 +52,33 @@ public final class PlateSolid implements Solid {
       throw new IllegalStateException("only a fin can start away from its root, was " + planform);
     }
     Door.within(begin, Length.ZERO, planform.span().times(0.99), "beginning of a plate");
-    return new PlateSolid(planform, thickness, begin.si());
+    return new PlateSolid(planform, thickness, begin.si(), to);
+  }
+
+  /**
+   * The piece between two stations, counted from the end that comes first: the port tip, of a fin the root.
+   *
+   * @param begin where it begins
+   * @param end where it ends
+   * @return the piece
+   */
+  public PlateSolid between(Length begin, Length end) {
+    double first = planform.isMirrored() ? -0.5 * planform.span().si() : 0.0;
+    double start = Math.max(from, first + begin.si());
+    double stop = Math.min(to, first + end.si());
+    if (!(start < stop)) {
+      throw new IllegalArgumentException("a piece of a plate must begin before it ends, was " + begin + " to " + end);
+    }
+    return new PlateSolid(planform, thickness, start, stop);
   }
 
   @Override
   public TriangleMesh mesh(Length tolerance) {
     Curves.tolerance(tolerance);
-    TreeSet<Double> stations = new TreeSet<>(List.of(from));
+    TreeSet<Double> stations = new TreeSet<>(List.of(from, to));
     for (Length station : planform.stations()) {
       for (double y : new double[] {0.0 - station.si(), station.si()}) {
-        if (y > from && (planform.isMirrored() || y > 0.0)) {
+        if (y > from && y < to) {
           stations.add(y);
         }
       }

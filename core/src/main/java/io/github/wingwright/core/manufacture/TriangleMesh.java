@@ -140,6 +140,26 @@ public final class TriangleMesh {
         Length.metres(coordinates[2] + m[3] / m[0]));
   }
 
+  /**
+   * Where the centroid of the surface lies: the centre of gravity of thin walls.
+   *
+   * @return the place
+   */
+  public Placement surfaceCentroid() {
+    double[] sum = new double[4];
+    for (int t = 0; t < triangles(); t++) {
+      double area = MeshCheck.area(this, t);
+      sum[3] += area;
+      for (int axis = 0; axis < 3; axis++) {
+        for (int k = 0; k < 3; k++) {
+          sum[axis] += area / 3.0 * coordinate(corner(t, k), axis);
+        }
+      }
+    }
+    return new Placement(
+        Length.metres(sum[0] / sum[3]), Length.metres(sum[1] / sum[3]), Length.metres(sum[2] / sum[3]));
+  }
+
   /** Volume and first moments about the first vertex: near the part, so that little is lost by cancelling. */
   private double[] moments() {
     double[] sum = new double[4];

@@ -145,6 +145,34 @@ public final class WingSolid implements Solid {
     return new WingSolid(planform, section, leastEdge, from, to, bores, outer, tongue);
   }
 
+  /** An end that went through arithmetic may miss the tip by a rounding error. */
+  Length outerEnd(Length end) {
+    return Math.abs(end.si() - to) < 1e-9 ? Length.metres(to) : end;
+  }
+
+  Length thicknessAt(Length station) {
+    return planform.chordAt(station).times(section.maximumThickness());
+  }
+
+  /**
+   * Whether there is enough skin around a hole.
+   *
+   * @param bore the hole
+   * @return true if it can be made
+   */
+  public boolean fits(Bore bore) {
+    try {
+      WingFrame frame = new WingFrame(planform);
+      double tol = 1e-3 * planform.rootChord().si();
+      WingSolid alone = new WingSolid(planform, section, leastEdge, from, to, List.of(bore), null, null);
+      double edge = leastEdge / Math.min(frame.chord(from), frame.chord(to));
+      alone.inserts(frame, SectionLoop.of(section, edge, 1e-4), tol);
+      return true;
+    } catch (IllegalStateException e) {
+      return false;
+    }
+  }
+
   @Override
   public TriangleMesh mesh(Length tolerance) {
     double tol = 0.5 * Curves.tolerance(tolerance);

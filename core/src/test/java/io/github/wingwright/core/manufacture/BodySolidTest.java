@@ -132,11 +132,11 @@ class BodySolidTest {
     Spigot spigot = new Spigot(mm(10), mm(12), mm(0.15));
     BodySolid body = BodySolid.of(CAPSULE).with(SEAT).with(SLOTS).markedAt(mm(80));
     double fore = volume(body.between(mm(0), mm(150)).endingWith(spigot), FINE);
-    double rear = volume(body.between(mm(150), mm(220)).startingOver(spigot), FINE);
+    double rear = volume(body.between(mm(150), mm(220)).startingOver(spigot, Length.ZERO), FINE);
     double plug = Math.PI * 25.0 * 12.0;
     double hole = Math.PI * 5.15 * 5.15 * 12.15;
     assertThat(fore + rear).isCloseTo(volume(body, FINE) + plug - hole, withinPercentage(0.02));
-    double tubed = volume(body.between(mm(0), mm(150)).endingOver(spigot), FINE);
+    double tubed = volume(body.between(mm(0), mm(150)).endingOver(spigot, Length.ZERO), FINE);
     assertThat(fore - tubed).isCloseTo(plug + hole, withinPercentage(0.3));
   }
 

@@ -19,13 +19,25 @@ public final class DesignFolder {
   private DesignFolder() {}
 
   /**
-   * Writes a folder.
+   * Writes a folder of texts.
    *
    * @param folder where
    * @param files name and text of each file
    * @throws IOException if it cannot be written; then nothing has changed
    */
   public static void write(Path folder, Map<String, String> files) throws IOException {
+    write(folder, files, Map.of());
+  }
+
+  /**
+   * Writes a folder of texts and of other files.
+   *
+   * @param folder where
+   * @param files name and text of each file
+   * @param others path, with folders of its own if need be, and bytes of each other file
+   * @throws IOException if it cannot be written; then nothing has changed
+   */
+  public static void write(Path folder, Map<String, String> files, Map<String, byte[]> others) throws IOException {
     Path parent = folder.toAbsolutePath().getParent();
     if (parent == null) {
       throw new IOException("folder must have a parent, was " + folder);
@@ -35,6 +47,11 @@ public final class DesignFolder {
     try {
       for (Map.Entry<String, String> file : files.entrySet()) {
         Files.writeString(fresh.resolve(file.getKey()), file.getValue(), StandardCharsets.UTF_8);
+      }
+      for (Map.Entry<String, byte[]> file : others.entrySet()) {
+        Path path = fresh.resolve(file.getKey());
+        Files.createDirectories(path.resolveSibling("."));
+        Files.write(path, file.getValue());
       }
       replace(folder, fresh, parent);
     } finally {

@@ -64,6 +64,7 @@ final class DesignReport {
     chapters.add(drag());
     chapters.add(glide());
     chapters.add(flight.chapter());
+    chapters.add(new PartsChapter(design, units).chapter());
     chapters.addAll(further);
     chapters.add(Chapter.of("Findings", new Block.Findings(design.findings())));
     chapters.add(cautions());

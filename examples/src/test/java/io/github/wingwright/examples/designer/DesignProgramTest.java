@@ -27,8 +27,8 @@ import org.xml.sax.InputSource;
 class DesignProgramTest {
   private static final List<String> FILES =
       List.of(
-          "BUILD.md", "design.json", "flight.svg", "fuselage-range.svg", "fuselage-region.svg", "print-list.csv",
-          "report.html", "section.svg", "section.txt", "three-view.svg");
+          "BUILD.md", "design.json", "flight.svg", "fuselage-range.svg", "fuselage-region.svg", "glider.3mf", "parts",
+          "print-list.csv", "report.html", "section.svg", "section.txt", "templates", "three-view.svg");
 
   /** The numbers that whoever reads the data can rely on. */
   private static final List<String> NAMES = List.of(

@@ -14,6 +14,8 @@
  *       <td>mean of ellipse and chord</td></tr>
  *   <tr><td>{@link io.github.wingwright.stability.production.Cautions}</td><td>what can hurt, in numbers</td>
  *       <td>1.07 J at the launch</td></tr>
+ *   <tr><td>{@link io.github.wingwright.stability.production.GliderParts}</td><td>meshes and templates of all parts</td>
+ *       <td>half wing 61.72 cm³, 16.4 g the pair</td></tr>
  * </table>
  *
  * <p>Hollow parts are printed standing on end, because a thin skin over an empty inside cannot be printed lying; plates lie

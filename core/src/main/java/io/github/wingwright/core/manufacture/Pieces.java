@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.manufacture;
+
+import io.github.wingwright.core.quantity.Length;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A part cut where its {@link Segmentation} says, with the shape of each {@link Joint} on both sides of the cut.
+ *
+ * <table>
+ *   <caption>Joints as they are made</caption>
+ *   <tr><th>kind</th><th>on a wing</th><th>on a body</th></tr>
+ *   <tr><td>tongue</td><td>a flat tongue from 0.22 to 0.5 of the chord, two fifths as thick as the section, and its slot</td>
+ *       <td>a round spigot inside the wall, and its socket</td></tr>
+ *   <tr><td>two dowels</td><td>holes at 0.22 and 0.45 of the chord</td><td>holes at a quarter of the width to both sides</td></tr>
+ *   <tr><td>tube</td><td>a hole at 0.3 of the chord</td><td>a socket in the middle</td></tr>
+ * </table>
+ */
+public final class Pieces {
+  private static final double TUBE_PLACE = 0.3;
+  private static final double[] DOWEL_PLACES = {0.22, 0.45};
+
+  private Pieces() {}
+
+  /**
+   * The pieces of a half wing, from the root outwards.
+   *
+   * @param half the half
+   * @param segments where it is cut and how it is joined
+   * @return one solid for each segment
+   */
+  public static List<WingSolid> ofWing(WingSolid half, Segmentation segments) {
+    List<WingSolid> pieces = new ArrayList<>();
+    List<Segment> all = segments.segments();
+    for (int i = 0; i < all.size(); i++) {
+      WingSolid piece = half.between(all.get(i).from(), half.outerEnd(all.get(i).to()));
+      if (i > 0) {
+        piece = joined(piece, segments.joints().get(i - 1), false);
+      }
+      if (i < all.size() - 1) {
+        piece = joined(piece, segments.joints().get(i), true);
+      }
+      pieces.add(piece);
+    }
+    return pieces;
+  }
+
+  private static WingSolid joined(WingSolid piece, Joint joint, boolean outer) {
+    if (joint.kind() == JointKind.TONGUE) {
+      Tongue tongue = new Tongue(0.22, 0.5, piece.thicknessAt(joint.at()).times(0.4), joint.overlap(), joint.clearance());
+      return outer ? piece.endingWith(tongue) : piece.startingOver(tongue);
+    }
+    Length hole = joint.size().plus(joint.clearance().times(2.0));
+    Length from = joint.at().minus(joint.overlap());
+    Length to = joint.at().plus(joint.overlap());
+    double[] places = joint.kind() == JointKind.TUBE ? new double[] {TUBE_PLACE} : DOWEL_PLACES;
+    WingSolid bored = piece;
+    for (double place : places) {
+      bored = bored.with(Bore.along(place, hole, from, to));
+    }
+    return bored;
+  }
+
+  /**
+   * The pieces of a body, from the nose aft.
+   *
+   * @param body the body
+   * @param segments where it is cut and how it is joined
+   * @return one solid for each segment
+   */
+  public static List<BodySolid> ofBody(BodySolid body, Segmentation segments) {
+    List<BodySolid> pieces = new ArrayList<>();
+    List<Segment> all = segments.segments();
+    Length wall = segments.part().wall();
+    Length length = body.body().length();
+    for (int i = 0; i < all.size(); i++) {
+      Length to = all.get(i).to().compareTo(length) > 0 ? length : all.get(i).to();
+      BodySolid piece = body.between(all.get(i).from(), to);
+      if (i > 0) {
+        piece = joined(piece, segments.joints().get(i - 1), wall, false);
+      }
+      if (i < all.size() - 1) {
+        piece = joined(piece, segments.joints().get(i), wall, true);
+      }
+      pieces.add(piece);
+    }
+    return pieces;
+  }
+
+  /**
+   * The pieces of a plate. Its joint is a strip glued over the seam, which needs nothing in the plate; dowels and tubes find no
+   * room in one.
+   *
+   * @param plate the plate
+   * @param segments where it is cut
+   * @return one solid for each segment
+   */
+  public static List<PlateSolid> ofPlate(PlateSolid plate, Segmentation segments) {
+    return segments.segments().stream().map(s -> plate.between(s.from(), s.to())).toList();
+  }
+
+  private static BodySolid joined(BodySolid piece, Joint joint, Length wall, boolean aft) {
+    if (joint.kind() == JointKind.TONGUE) {
+      Length room = piece.roomAt(joint.at()).minus(wall).minus(joint.clearance());
+      Spigot spigot = new Spigot(room.times(2.0), joint.overlap(), joint.clearance());
+      return aft ? piece.endingWith(spigot) : piece.startingOver(spigot, Length.ZERO);
+    }
+    Spigot pin = new Spigot(joint.size(), joint.overlap(), joint.clearance());
+    if (joint.kind() == JointKind.TUBE) {
+      return aft ? piece.endingOver(pin, Length.ZERO) : piece.startingOver(pin, Length.ZERO);
+    }
+    Length side = piece.body().widthAt(joint.at()).times(0.25);
+    return aft
+        ? piece.endingOver(pin, side).endingOver(pin, side.negated())
+        : piece.startingOver(pin, side).startingOver(pin, side.negated());
+  }
+}

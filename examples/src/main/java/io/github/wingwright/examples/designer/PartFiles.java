@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.examples.designer;
+
+import io.github.wingwright.core.geometry.Wing;
+import io.github.wingwright.core.manufacture.Part;
+import io.github.wingwright.core.manufacture.StlFile;
+import io.github.wingwright.core.manufacture.Template;
+import io.github.wingwright.core.manufacture.ThreeMfFile;
+import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.stability.design.Design;
+import io.github.wingwright.stability.production.GliderParts;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+
+/** The files from which the parts are made: one package of all, each part alone, full-size drawings, ribs as listings. */
+final class PartFiles {
+  /** Chordal tolerance of the meshes: a tenth of a printed line. */
+  static final Length TOLERANCE = Length.millimetres(0.05);
+
+  private static final int POINTS = 121;
+
+  private PartFiles() {}
+
+  /**
+   * Path and bytes of each file; if a part cannot be made, one text that says why.
+   *
+   * @param design the design
+   * @param title what the package is called
+   */
+  static Map<String, byte[]> of(Design design, String title) {
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    try {
+      GliderParts parts = GliderParts.of(design, TOLERANCE);
+      files.put("glider.3mf", ThreeMfFile.titled(title).with(parts.parts()).bytes());
+      for (Part part : parts.parts()) {
+        files.put("parts/" + fileName(part.name()) + ".stl", StlFile.bytes(part));
+      }
+      for (Template template : parts.templates()) {
+        String name = "templates/" + fileName(template.title());
+        files.put(name + ".svg", template.svg().getBytes(StandardCharsets.UTF_8));
+        files.put(name + ".pdf", template.pdf());
+      }
+      Wing wing = design.aircraft().airframe().wing();
+      files.put("templates/rib-root.txt", listing(wing, Length.ZERO));
+      files.put("templates/rib-tip.txt", listing(wing, wing.planform().span().times(0.5)));
+    } catch (IllegalStateException | IllegalArgumentException e) {
+      files.clear();
+      files.put("parts/cannot-be-made.txt", (e.getMessage() + "\n").getBytes(StandardCharsets.UTF_8));
+    }
+    return files;
+  }
+
+  /** {@code "wing, starboard half"} becomes {@code wing-starboard-half}, {@code "shim of 0.5°"} {@code shim-of-0.5-deg}. */
+  static String fileName(String name) {
+    return name.toLowerCase(Locale.ROOT).replace("°", "-deg").replaceAll("[^a-z0-9.]+", "-");
+  }
+
+  /** A rib in millimetres, from the trailing edge over the upper side round the nose. */
+  private static byte[] listing(Wing wing, Length station) {
+    double[] x = new double[POINTS];
+    double[] y = new double[POINTS];
+    wing.section().outline(x, y);
+    double chord = wing.planform().chordAt(station).millimetres();
+    StringBuilder text = new StringBuilder();
+    text.append(wing.section().name()).append(", chord ").append(chord).append(" mm, x and y in mm\n");
+    for (int i = 0; i < POINTS; i++) {
+      text.append(String.format(Locale.ROOT, "%9.3f %9.3f\n", chord * x[i], chord * y[i] + 0.0));
+    }
+    return text.toString().getBytes(StandardCharsets.UTF_8);
+  }
+}

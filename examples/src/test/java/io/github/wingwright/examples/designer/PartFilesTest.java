@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.examples.designer;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import io.github.wingwright.core.report.Block;
+import io.github.wingwright.core.report.Chapter;
+import io.github.wingwright.examples.brief.BriefFile;
+import io.github.wingwright.stability.design.Design;
+import io.github.wingwright.stability.design.SizingLoop;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
+
+class PartFilesTest {
+  private static Design design;
+  private static GliderBrief brief;
+  private static Map<String, byte[]> files;
+
+  @BeforeAll
+  static void solve() throws IOException {
+    brief = GliderBrief.from(BriefFile.read(Path.of("briefs/hall-glider.json")));
+    design = SizingLoop.of(brief.brief()).madeTo(brief.making().length(), brief.making().mass()).solve();
+    files = PartFiles.of(design, brief.title());
+  }
+
+  private static Document model() throws Exception {
+    try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(files.get("glider.3mf")))) {
+      for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
+        if (entry.getName().equals("3D/3dmodel.model")) {
+          return DocumentBuilderFactory.newInstance().newDocumentBuilder()
+              .parse(new ByteArrayInputStream(zip.readAllBytes()));
+        }
+      }
+    }
+    throw new AssertionError("no model in the package");
+  }
+
+  @Test
+  void the_package_says_unit_title_and_the_names_of_the_parts() throws Exception {
+    Element root = model().getDocumentElement();
+    assertThat(root.getAttribute("unit")).isEqualTo("millimeter");
+    assertThat(root.getElementsByTagName("metadata").item(0).getTextContent()).isEqualTo(brief.title());
+    NodeList objects = root.getElementsByTagName("object");
+    List<String> names =
+        IntStream.range(0, objects.getLength()).mapToObj(i -> ((Element) objects.item(i)).getAttribute("name")).toList();
+    assertThat(names).startsWith("wing, starboard half", "wing, port half", "fuselage", "horizontal tail", "vertical tail");
+    assertThat(names.get(5)).startsWith("shim of ");
+  }
+
+  @Test
+  void each_part_is_there_alone_and_each_drawing_twice() {
+    assertThat(files).containsKeys(
+        "parts/wing-starboard-half.stl", "parts/wing-port-half.stl", "parts/fuselage.stl", "parts/horizontal-tail.stl",
+        "parts/vertical-tail.stl", "parts/shim-of-0.5-deg.stl");
+    for (String name : List.of("fuselage", "wing-ribs", "wing-half", "horizontal-tail", "vertical-tail")) {
+      assertThat(new String(files.get("templates/" + name + ".svg"), StandardCharsets.UTF_8)).contains("50 mm: measure");
+      assertThat(new String(files.get("templates/" + name + ".pdf"), StandardCharsets.ISO_8859_1)).startsWith("%PDF-1.4");
+    }
+  }
+
+  @Test
+  void ribs_are_listed_in_millimetres() {
+    String tip = new String(files.get("templates/rib-tip.txt"), StandardCharsets.UTF_8);
+    double chord = design.aircraft().airframe().wing().planform().tipChord().millimetres();
+    List<Double> x = tip.lines().skip(1).map(l -> Double.parseDouble(l.strip().split(" +")[0])).toList();
+    assertThat(x).hasSize(121);
+    assertThat(x.get(0)).isCloseTo(chord, within(0.1));
+    assertThat(x.stream().mapToDouble(Double::doubleValue).min().orElseThrow()).isCloseTo(0.0, within(0.05 * chord));
+  }
+
+  @Test
+  void file_names_are_plain() {
+    assertThat(PartFiles.fileName("wing, starboard half")).isEqualTo("wing-starboard-half");
+    assertThat(PartFiles.fileName("shim of 0.5°")).isEqualTo("shim-of-0.5-deg");
+  }
+
+  @Test
+  void the_chapter_lists_every_part_and_ends_with_the_way_to_the_first_flight() {
+    Chapter chapter = new PartsChapter(design, brief.units()).chapter();
+    List<Block.Table> tables =
+        chapter.blocks().stream().filter(Block.Table.class::isInstance).map(Block.Table.class::cast).toList();
+    assertThat(tables.get(0).rows()).extracting(r -> r.get(0)).contains("wing, port half", "fuselage", "vertical tail");
+    assertThat(tables.get(1).rows().get(tables.get(1).rows().size() - 1).get(0)).isEqualTo("together");
+    Block last = chapter.blocks().get(chapter.blocks().size() - 1);
+    assertThat(((Block.Points) last).points()).anyMatch(p -> p.startsWith("Balance the model")).anyMatch(p -> p.contains("shim"));
+  }
+}

@@ -1,0 +1,393 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.stability.production;
+
+import io.github.wingwright.core.basis.Finding;
+import io.github.wingwright.core.basis.Interval;
+import io.github.wingwright.core.basis.Severity;
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.geometry.Airframe;
+import io.github.wingwright.core.geometry.Fuselage;
+import io.github.wingwright.core.geometry.Placement;
+import io.github.wingwright.core.geometry.Planform;
+import io.github.wingwright.core.geometry.Tail;
+import io.github.wingwright.core.geometry.Wing;
+import io.github.wingwright.core.manufacture.BodySolid;
+import io.github.wingwright.core.manufacture.Bore;
+import io.github.wingwright.core.manufacture.Joint;
+import io.github.wingwright.core.manufacture.JointKind;
+import io.github.wingwright.core.manufacture.Part;
+import io.github.wingwright.core.manufacture.Pieces;
+import io.github.wingwright.core.manufacture.PlateSolid;
+import io.github.wingwright.core.manufacture.PrintItem;
+import io.github.wingwright.core.manufacture.PrintList;
+import io.github.wingwright.core.manufacture.Segmentation;
+import io.github.wingwright.core.manufacture.ShimSolid;
+import io.github.wingwright.core.manufacture.SlenderPart;
+import io.github.wingwright.core.manufacture.Solid;
+import io.github.wingwright.core.manufacture.TailSlots;
+import io.github.wingwright.core.manufacture.Template;
+import io.github.wingwright.core.manufacture.Templates;
+import io.github.wingwright.core.manufacture.TriangleMesh;
+import io.github.wingwright.core.manufacture.WingSeat;
+import io.github.wingwright.core.manufacture.WingSolid;
+import io.github.wingwright.core.mass.MassItem;
+import io.github.wingwright.core.mass.MassStatement;
+import io.github.wingwright.core.mass.Material;
+import io.github.wingwright.core.mass.PrintedShell;
+import io.github.wingwright.core.quantity.Angle;
+import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.quantity.Mass;
+import io.github.wingwright.stability.design.Design;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+
+/**
+ * The parts of a design as they are made: meshes for the printer, templates for those who cut by hand, and what the parts
+ * weigh by their real shape.
+ *
+ * <pre>{@code
+ * GliderParts parts = GliderParts.of(design, millimetres(0.05));
+ * ThreeMfFile.titled("hall glider").with(parts.parts()).write(Path.of("glider.3mf"));
+ * }</pre>
+ *
+ * <p>Each half of the wing has the hole of the joint in the middle, if one fits. The body has a trough as steep as the wing's
+ * dihedral in which the wing can be moved by 6 % of its mean chord either way, slots for the tails, and a rib below the
+ * centre of gravity. Shims between wing and trough set the decalage: one for its likely value, one for each end of its range.
+ */
+public final class GliderParts {
+  /** Travel of the wing in its seat either way, over the mean chord: it moves the static margin by about as much. */
+  private static final double TRAVEL = 0.06;
+
+  /** Gap to each side of a plate in its slot (public design guides for material extrusion: 0.1 mm is a tight fit). */
+  private static final Length PLAY = Length.millimetres(0.1);
+
+  /** Where the joint in the middle of the wing sits along the chord: a tube at the first, dowels at both. */
+  private static final double[] ROOT_PLACES = {0.3, 0.5};
+
+  private static final Length SHALLOWEST = Length.millimetres(3);
+  private static final Source SHAPE = Source.library("shape of the parts as they are made");
+
+  private final Design design;
+  private final Length tolerance;
+  private final Airframe airframe;
+  private final WingSolid half;
+  private final BodySolid body;
+  private final PlateSolid tailplane;
+  private final PlateSolid fin;
+  private final Optional<WingSeat> seat;
+  private final boolean pinned;
+  private final TriangleMesh wingMesh;
+  private final TriangleMesh bodyMesh;
+  private final TriangleMesh tailMesh;
+  private final TriangleMesh finMesh;
+
+  private GliderParts(Design design, Length tolerance) {
+    this.design = design;
+    this.tolerance = tolerance;
+    airframe = design.aircraft().airframe();
+    Wing wing = airframe.wing();
+    Length thickness = design.brief().tailThickness();
+    WingSolid plain =
+        WingSolid.half(wing.planform(), wing.section()).trailingEdgeAtLeast(design.brief().lineWidth());
+    half = pinned(plain);
+    pinned = half != plain;
+    Tail horizontal = airframe.tails().get(0);
+    Tail vertical = airframe.tails().get(1);
+    tailplane = PlateSolid.of(horizontal.planform(), thickness);
+    fin = PlateSolid.of(vertical.planform(), thickness).startingAt(thickness.times(0.5));
+    TailSlots slots =
+        new TailSlots(
+            horizontal.placement().x(),
+            vertical.placement().x(),
+            horizontal.placement().z(),
+            thickness.plus(PLAY.times(2.0)));
+    seat = seat(wing, airframe.fuselage(), slots);
+    BodySolid marked =
+        BodySolid.of(airframe.fuselage()).with(slots).markedAt(design.aircraft().masses().centreOfGravity().x());
+    body = seat.isPresent() ? marked.with(seat.get()) : marked;
+    wingMesh = half.mesh(tolerance);
+    bodyMesh = body.mesh(tolerance);
+    tailMesh = tailplane.mesh(tolerance);
+    finMesh = fin.mesh(tolerance);
+  }
+
+  /**
+   * The parts of a design.
+   *
+   * @param design the design, a glider with a tailplane and a fin
+   * @param tolerance chordal tolerance of the meshes, 1 µm to 10 mm
+   * @return the parts
+   * @throws IllegalStateException if a part cannot be made; the message says which limit is passed, where and by how much
+   */
+  public static GliderParts of(Design design, Length tolerance) {
+    return new GliderParts(design, tolerance);
+  }
+
+  /** The half with the holes of the joint in the middle, as deep as they can be; without, if there is no room. */
+  private WingSolid pinned(WingSolid plain) {
+    LaunchLoads loads = LaunchLoads.of(design);
+    Length wall = design.brief().wingShell().wallThickness();
+    Joint joint =
+        loads.rootJoint(
+            SlenderPart.half("half wing", airframe.wing(), design.brief().material(), wall, loads::wingBending));
+    if (joint.kind() == JointKind.TONGUE) {
+      return plain;
+    }
+    Length hole = joint.size().plus(joint.clearance().times(2.0));
+    WingSolid bored = plain;
+    for (int i = 0; i < (joint.kind() == JointKind.TUBE ? 1 : 2); i++) {
+      Length depth = joint.overlap();
+      while (depth.compareTo(SHALLOWEST) >= 0 && !plain.fits(Bore.acrossRoot(ROOT_PLACES[i], hole, depth))) {
+        depth = depth.minus(Length.millimetres(0.5));
+      }
+      if (depth.compareTo(SHALLOWEST) >= 0) {
+        bored = bored.with(Bore.acrossRoot(ROOT_PLACES[i], hole, depth));
+      }
+    }
+    return bored;
+  }
+
+  /** The trough under the wing and its travel, as far as the body reaches up to it. */
+  private static Optional<WingSeat> seat(Wing wing, Fuselage body, TailSlots slots) {
+    Planform planform = wing.planform();
+    double chord = planform.rootChord().si();
+    double floor = wing.placement().z().si() + lowest(wing) * chord;
+    double travel = TRAVEL * planform.meanAerodynamicChord().si();
+    double slotStart = Math.min(slots.tailplaneFrom().si(), slots.finFrom().si());
+    double from = Math.max(0.0, wing.placement().x().si() - travel);
+    double to = Math.min(slotStart - 1e-3, wing.placement().x().si() + chord + travel);
+    double step = 0.25e-3;
+    while (from < to && room(body, from, floor) < 0.5e-3) {
+      from += step;
+    }
+    while (from < to && room(body, to, floor) < 0.5e-3) {
+      to -= step;
+    }
+    Angle dihedral = planform.panels().get(0).dihedral();
+    if (to - from < 0.5 * chord || dihedral.si() < 0.0) {
+      return Optional.empty();
+    }
+    return Optional.of(new WingSeat(Length.metres(from), Length.metres(to), Length.metres(floor), dihedral));
+  }
+
+  private static double lowest(Wing wing) {
+    double[] x = new double[401];
+    double[] y = new double[401];
+    wing.section().outline(x, y);
+    double low = 0.0;
+    for (double height : y) {
+      low = Math.min(low, height);
+    }
+    return low;
+  }
+
+  private static double room(Fuselage body, double x, double floor) {
+    Length at = Length.metres(x);
+    return body.centreHeightAt(at).si() + 0.5 * body.heightAt(at).si() - floor;
+  }
+
+  /**
+   * All parts in one piece each, shims last.
+   *
+   * @return the parts, every mesh watertight
+   */
+  public List<Part> parts() {
+    List<Part> parts = new ArrayList<>();
+    parts.add(part("wing, starboard half", wingMesh));
+    parts.add(part("wing, port half", wingMesh.mirrored()));
+    parts.add(part("fuselage", bodyMesh));
+    parts.add(part(Tail.Role.HORIZONTAL.words(), tailMesh));
+    parts.add(part(Tail.Role.VERTICAL.words(), finMesh));
+    parts.addAll(shims());
+    return parts;
+  }
+
+  /**
+   * All parts as a machine can make them: cut where its print list says, with their joints.
+   *
+   * @param list the print list of this design
+   * @return the parts, every mesh watertight
+   * @throws IllegalStateException if a joint does not fit into its part
+   */
+  public List<Part> pieces(PrintList list) {
+    List<Part> parts = new ArrayList<>();
+    for (Part part : parts()) {
+      Optional<Segmentation> split =
+          list.items().stream()
+              .filter(item -> part.name().endsWith("half") ? item.name().equals("half wing") : item.name().equals(part.name()))
+              .map(PrintItem::pieces)
+              .filter(pieces -> pieces.segments().size() > 1)
+              .findFirst();
+      if (split.isEmpty()) {
+        parts.add(part);
+        continue;
+      }
+      boolean port = part.name().contains("port");
+      List<? extends Solid> solids = cut(part.name(), split.get());
+      for (int i = 0; i < solids.size(); i++) {
+        TriangleMesh mesh = solids.get(i).mesh(tolerance);
+        parts.add(part(part.name() + ", piece " + (i + 1) + " of " + solids.size(), port ? mesh.mirrored() : mesh));
+      }
+    }
+    return parts;
+  }
+
+  private List<? extends Solid> cut(String name, Segmentation segments) {
+    if (name.equals("fuselage")) {
+      return Pieces.ofBody(body, segments);
+    }
+    if (name.equals(Tail.Role.HORIZONTAL.words())) {
+      return Pieces.ofPlate(tailplane, segments);
+    }
+    return name.equals(Tail.Role.VERTICAL.words()) ? Pieces.ofPlate(fin, segments) : Pieces.ofWing(half, segments);
+  }
+
+  private Part part(String name, TriangleMesh mesh) {
+    return Part.of(name, mesh).of(design.brief().material());
+  }
+
+  /** Wedges under the wing for the decalage and both ends of its range, in steps of half a degree. */
+  private List<Part> shims() {
+    double built = airframe.wing().incidence().minus(airframe.tails().get(0).incidence()).degrees();
+    TreeSet<Double> angles = new TreeSet<>();
+    for (double wanted :
+        new double[] {
+          design.trim().decalageBand().low(), design.trim().decalageBand().likely(), design.trim().decalageBand().high()
+        }) {
+      double angle = Math.rint(2.0 * (Math.toDegrees(wanted) - built)) / 2.0;
+      if (angle > 0.0 && angle <= 10.0) {
+        angles.add(angle);
+      }
+    }
+    List<Part> shims = new ArrayList<>();
+    for (double angle : angles) {
+      ShimSolid shim =
+          ShimSolid.of(
+              airframe.wing().planform().rootChord(),
+              airframe.fuselage().diameter().times(0.5),
+              design.brief().lineWidth(),
+              Angle.degrees(angle),
+              airframe.wing().planform().panels().get(0).dihedral());
+      shims.add(part("shim of " + Angle.degrees(angle), shim.mesh(tolerance)));
+    }
+    return shims;
+  }
+
+  /**
+   * The parts where they sit on the aircraft, without shims: for a picture of the whole.
+   *
+   * @return meshes in the axes of the airframe
+   */
+  public List<TriangleMesh> assembled() {
+    Placement wing = airframe.wing().placement();
+    return List.of(
+        wingMesh.moved(wing),
+        wingMesh.mirrored().moved(wing),
+        bodyMesh,
+        tailMesh.moved(airframe.tails().get(0).placement()),
+        finMesh.turned(0, Angle.degrees(90)).moved(airframe.tails().get(1).placement()));
+  }
+
+  /**
+   * Full-size drawings for those who cut by hand: body, ribs, wing half, tailplane, fin.
+   *
+   * @return the drawings
+   */
+  public List<Template> templates() {
+    Wing wing = airframe.wing();
+    return List.of(
+        Templates.body("fuselage", body),
+        Templates.ribs("wing ribs", wing.planform(), wing.section()),
+        Templates.panels("wing half", wing.planform()),
+        Templates.whole(Tail.Role.HORIZONTAL.words(), airframe.tails().get(0).planform()),
+        Templates.panels(Tail.Role.VERTICAL.words(), airframe.tails().get(1).planform()));
+  }
+
+  /**
+   * What the aircraft weighs and where, with the printed parts reckoned from their meshes: with the walls of the seat, the
+   * slots and the ends, which the statement of the design leaves out.
+   *
+   * @return the statement; what is carried and the ballast are as in the design
+   */
+  public MassStatement asMade() {
+    List<MassItem> items = new ArrayList<>();
+    List<TriangleMesh> meshes = assembled();
+    PrintedShell wing = design.brief().wingShell();
+    for (MassItem item : design.aircraft().masses().items()) {
+      items.add(
+          switch (item.name()) {
+            case "wing" -> shell(item, wing, meshes.get(0), 2.0);
+            case "fuselage" -> shell(item, design.brief().bodyShell(), meshes.get(2), 1.0);
+            case "horizontal tail" -> solid(item, meshes.get(3));
+            case "vertical tail" -> solid(item, meshes.get(4));
+            default -> item;
+          });
+    }
+    return MassStatement.of(items);
+  }
+
+  private static MassItem shell(MassItem item, PrintedShell shell, TriangleMesh mesh, double count) {
+    Placement centre = mesh.surfaceCentroid();
+    // One half stands for both: together they balance in the plane of symmetry.
+    Placement place = Placement.at(centre.x(), centre.z());
+    return MassItem.of(item.name(), shell.mass(mesh.surface(), mesh.volume()).times(count), place);
+  }
+
+  private MassItem solid(MassItem item, TriangleMesh mesh) {
+    Material material = design.brief().material();
+    Placement place = Placement.at(mesh.centroid().x(), mesh.centroid().z());
+    return MassItem.of(item.name(), Mass.kilograms(material.density().si() * mesh.volume().si()), place);
+  }
+
+  /**
+   * What to know before making them.
+   *
+   * @return findings, heaviest first
+   */
+  public List<Finding> findings() {
+    List<Finding> findings = new ArrayList<>();
+    double chord = airframe.wing().planform().meanAerodynamicChord().si();
+    MassStatement made = asMade();
+    double wanted = design.aircraft().masses().centreOfGravity().x().si();
+    double moved = made.centreOfGravity().x().si() - wanted;
+    if (Math.abs(moved) > 0.01 * chord) {
+      double arm = wanted - 0.25 * airframe.fuselage().diameter().si();
+      Mass nose = Mass.kilograms(made.mass().si() * Math.abs(moved) / arm);
+      findings.add(
+          Finding.of(
+              Severity.CAUTION,
+              "balance as made",
+              "With the walls of seat, slots and ends it balances "
+                  + Length.metres(Math.abs(moved)).format(Length.MILLIMETRE, 2)
+                  + (moved > 0.0 ? " aft" : " forward")
+                  + " of the mark: "
+                  + (moved > 0.0 ? "put " + nose.format(Mass.GRAM, 2) + " into the nose" : "take weight from the nose")
+                  + " until it balances on the mark.",
+              moved,
+              Interval.between(-0.01 * chord, 0.01 * chord),
+              Length.MILLIMETRE,
+              SHAPE));
+    }
+    if (seat.isEmpty()) {
+      findings.add(
+          Finding.of(
+              Severity.CAUTION, "wing seat", "The body does not reach up to the wing: it has no seat. Make a pylon.", SHAPE));
+    }
+    if (!pinned) {
+      findings.add(
+          Finding.of(
+              Severity.NOTE,
+              "joint in the middle of the wing",
+              "There is no room for a hole: glue the halves together at their dihedral and put a strip across.",
+              SHAPE));
+    }
+    return Finding.inOrderOfWeight(findings);
+  }
+
+  @Override
+  public String toString() {
+    return "parts of " + design.brief().name() + ", " + asMade().mass();
+  }
+}

@@ -1,0 +1,148 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.stability.production;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
+
+import io.github.wingwright.core.basis.Finding;
+import io.github.wingwright.core.geometry.Airframe;
+import io.github.wingwright.core.geometry.Planform;
+import io.github.wingwright.core.manufacture.BodySolid;
+import io.github.wingwright.core.manufacture.BuildVolume;
+import io.github.wingwright.core.manufacture.MeshBox;
+import io.github.wingwright.core.manufacture.MeshCheck;
+import io.github.wingwright.core.manufacture.Part;
+import io.github.wingwright.core.manufacture.PrintList;
+import io.github.wingwright.core.manufacture.Template;
+import io.github.wingwright.core.manufacture.TriangleMesh;
+import io.github.wingwright.core.mass.MassStatement;
+import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.quantity.Mass;
+import io.github.wingwright.stability.design.Design;
+import io.github.wingwright.stability.design.SizingLoop;
+import io.github.wingwright.stability.design.TestGlider;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class GliderPartsTest {
+  private static final Design DESIGN = SizingLoop.of(TestGlider.brief()).madeTo(Length.millimetres(0.5), Mass.grams(0.1)).solve();
+  private static final Length TOLERANCE = Length.millimetres(0.05);
+  private static final GliderParts PARTS = GliderParts.of(DESIGN, TOLERANCE);
+
+  private static Part part(String name) {
+    return PARTS.parts().stream().filter(p -> p.name().equals(name)).findFirst().orElseThrow();
+  }
+
+  private static BuildVolume cube(double millimetres) {
+    Length side = Length.millimetres(millimetres);
+    return BuildVolume.box(side, side, side);
+  }
+
+  @Test
+  void every_part_of_the_glider_is_there_and_of_its_material() {
+    assertThat(PARTS.parts()).extracting(Part::name)
+        .startsWith("wing, starboard half", "wing, port half", "fuselage", "horizontal tail", "vertical tail");
+    assertThat(PARTS.parts()).allMatch(p -> p.material().orElseThrow().equals(DESIGN.brief().material()));
+    assertThat(PARTS.parts()).filteredOn(p -> p.name().startsWith("shim of ")).isNotEmpty();
+  }
+
+  @Test
+  void the_halves_are_mirror_images() {
+    assertThat(part("wing, port half").mesh()).isEqualTo(part("wing, starboard half").mesh().mirrored());
+  }
+
+  @Test
+  void a_half_wing_has_the_volume_of_its_sections_and_a_little_more_for_its_edge() {
+    Planform planform = DESIGN.aircraft().airframe().wing().planform();
+    var section = DESIGN.aircraft().airframe().wing().section();
+    double squares = 0.5 * planform.area().si() * planform.meanAerodynamicChord().si();
+    double missing = DESIGN.brief().lineWidth().dividedBy(planform.tipChord()) - section.trailingEdgeThickness();
+    assertThat(missing).isPositive();
+    // A wedge of half the missing thickness times the chord; the holes at the root take a little again.
+    double expected = (section.area() + 0.5 * missing) * squares;
+    assertThat(part("wing, starboard half").check().volume().si()).isCloseTo(expected, withinPercentage(1));
+  }
+
+  @Test
+  void the_body_has_its_volume_less_seat_and_slots() {
+    double whole = DESIGN.aircraft().airframe().fuselage().volume().si();
+    double made = part("fuselage").check().volume().si();
+    assertThat(made).isBetween(0.85 * whole, 0.99 * whole);
+    double plain = MeshCheck.of(BodySolid.of(DESIGN.aircraft().airframe().fuselage()).mesh(TOLERANCE)).volume().si();
+    assertThat(plain).isCloseTo(whole, withinPercentage(1));
+  }
+
+  @Test
+  void the_masses_by_mesh_are_those_of_the_statement_and_the_walls_it_leaves_out() {
+    MassStatement design = DESIGN.aircraft().masses();
+    MassStatement made = PARTS.asMade();
+    // Dihedral makes the skin longer than its shadow, and root and tip are closed.
+    double wing = made.item("wing").orElseThrow().mass().si() / design.item("wing").orElseThrow().mass().si();
+    assertThat(wing).isBetween(1.0, 1.06);
+    double body = made.item("fuselage").orElseThrow().mass().si() / design.item("fuselage").orElseThrow().mass().si();
+    assertThat(body).isBetween(1.0, 1.4);
+    assertThat(made.item("horizontal tail").orElseThrow().mass().si())
+        .isCloseTo(design.item("horizontal tail").orElseThrow().mass().si(), withinPercentage(1e-6));
+    // The fin stands on the tailplane: its lowest 0.42 mm are the plate's.
+    assertThat(made.item("vertical tail").orElseThrow().mass().si())
+        .isCloseTo(design.item("vertical tail").orElseThrow().mass().si(), withinPercentage(1));
+    assertThat(made.item("wing").orElseThrow().centreOfGravity().x().millimetres())
+        .isCloseTo(design.item("wing").orElseThrow().centreOfGravity().x().millimetres(), within(0.5));
+    assertThat(made.centreOfGravity().y().si()).isZero();
+  }
+
+  @Test
+  void a_shift_of_the_balance_is_a_finding_with_the_grams_that_mend_it() {
+    double moved = PARTS.asMade().centreOfGravity().x().minus(DESIGN.aircraft().centreOfGravity().x()).si();
+    double chord = DESIGN.aircraft().airframe().wing().planform().meanAerodynamicChord().si();
+    List<Finding> balance = PARTS.findings().stream().filter(f -> f.subject().equals("balance as made")).toList();
+    assertThat(balance).hasSize(Math.abs(moved) > 0.01 * chord ? 1 : 0);
+    assertThat(balance).allSatisfy(f -> assertThat(f.message()).contains("balances on the mark"));
+  }
+
+  @Test
+  void assembled_the_parts_lie_where_the_airframe_has_them() {
+    Airframe airframe = DESIGN.aircraft().airframe();
+    List<TriangleMesh> meshes = PARTS.assembled();
+    MeshBox wing = meshes.get(0).box();
+    assertThat(wing.most().y().millimetres()).isCloseTo(airframe.wing().planform().span().millimetres() / 2.0, within(1e-6));
+    MeshBox fin = meshes.get(4).box();
+    assertThat(fin.most().z().millimetres()).isCloseTo(airframe.tails().get(1).planform().span().millimetres(), within(1e-6));
+    assertThat(fin.width().millimetres()).isCloseTo(DESIGN.brief().tailThickness().millimetres(), within(1e-9));
+    double end = airframe.fuselage().length().millimetres();
+    assertThat(meshes.get(3).box().most().x().millimetres()).isCloseTo(end, within(1e-6));
+    // The wing sits in its seat: the lowest line of its root lies on the floor, which lies within the body.
+    assertThat(wing.least().z().millimetres()).isBetween(0.0, 0.5 * airframe.fuselage().diameter().millimetres());
+  }
+
+  @Test
+  void a_smaller_machine_gets_pieces_that_fit_it() {
+    PrintList list = PrintPlan.of(DESIGN, cube(120)).list();
+    List<Part> pieces = PARTS.pieces(list);
+    assertThat(pieces.size()).isGreaterThan(PARTS.parts().size());
+    assertThat(pieces).filteredOn(p -> p.name().contains("piece"))
+        .allSatisfy(p -> {
+          MeshBox box = p.check().box();
+          double longest = Math.max(box.length().si(), box.width().si());
+          assertThat(longest).as(p.name()).isLessThan(0.12 * Math.sqrt(2.0));
+        });
+    double whole = part("wing, starboard half").check().volume().si();
+    double sum =
+        pieces.stream().filter(p -> p.name().startsWith("wing, starboard")).mapToDouble(p -> p.check().volume().si()).sum();
+    assertThat(sum).isCloseTo(whole, withinPercentage(3));
+  }
+
+  @Test
+  void in_a_machine_that_holds_everything_nothing_is_cut() {
+    assertThat(PARTS.pieces(PrintPlan.of(DESIGN, cube(400)).list())).hasSameSizeAs(PARTS.parts());
+  }
+
+  @Test
+  void templates_are_there_for_every_part() {
+    assertThat(PARTS.templates()).extracting(Template::title)
+        .containsExactly("fuselage", "wing ribs", "wing half", "horizontal tail", "vertical tail");
+    assertThatThrownBy(() -> GliderParts.of(DESIGN, Length.ZERO)).hasMessageContaining("chordal tolerance");
+  }
+}
