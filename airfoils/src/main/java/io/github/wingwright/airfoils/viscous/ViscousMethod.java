@@ -142,7 +142,8 @@ public final class ViscousMethod {
    * @param from first angle [rad]
    * @param step step, rising or falling [rad]
    * @param count number of steps
-   * @param toStall whether to end where the lift turns back or two points in a row have no solution
+   * @param toStall whether to end where the lift turns back, or where points have no solution: one going down, two in a
+   *     row going up, where a gap is more often bridged
    */
   List<ViscousPoint> sweep(double reynolds, double from, double step, int count, boolean toStall) {
     List<ViscousPoint> points = new ArrayList<>();
@@ -165,7 +166,7 @@ public final class ViscousMethod {
         solver.extrapolate();
       }
       missing = warm ? 0 : missing + 1;
-      if (toStall && (missing > 1 || stalled(points, step))) {
+      if (toStall && (missing > (step > 0 ? 1 : 0) || stalled(points, step))) {
         break;
       }
     }
