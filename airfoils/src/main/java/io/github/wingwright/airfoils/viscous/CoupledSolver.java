@@ -78,6 +78,10 @@ final class CoupledSolver extends LayerMarch {
     pace = slowly ? GENTLE : 1;
   }
 
+  boolean isGentle() {
+    return pace < 1;
+  }
+
   /**
    * Iterates to the solution at one angle from the present state.
    *

@@ -40,7 +40,11 @@ public final class ViscousMethod {
   static final double LINEAR_SHARE = 0.08;
 
   private static final int WAKE = 24;
-  private static final int MOST_ITERATIONS = 150;
+  /** Nearly all starts that end well need fewer iterations: a warm one, a cold one, a cold one at a gentle pace. */
+  private static final int MOST_WARM = 60;
+
+  private static final int MOST_COLD = 70;
+  private static final int MOST_GENTLE = 130;
   /** Steps of angle over which a second solution is followed. */
   private static final int FURTHEST_BACK = 8;
 
@@ -127,12 +131,27 @@ public final class ViscousMethod {
     if (!(step.radians() > 0)) {
       throw new IllegalArgumentException("step must be positive, was " + step);
     }
+    int count = (int) Math.floor((to.radians() - from.radians()) / step.radians() + 1e-9);
+    return sweep(reynolds, from.radians(), step.radians(), count, false);
+  }
+
+  /**
+   * Points at equal steps of angle, in the order of the march.
+   *
+   * @param reynolds Reynolds number on the chord [1]
+   * @param from first angle [rad]
+   * @param step step, rising or falling [rad]
+   * @param count number of steps
+   * @param toStall whether to end where the lift turns back, or where points have no solution: one going down, two in a
+   *     row going up, where a gap is more often bridged
+   */
+  List<ViscousPoint> sweep(double reynolds, double from, double step, int count, boolean toStall) {
     List<ViscousPoint> points = new ArrayList<>();
     CoupledSolver solver = new CoupledSolver(flow);
     boolean warm = false;
-    int count = (int) Math.floor((to.radians() - from.radians()) / step.radians() + 1e-9);
+    int missing = 0;
     for (int i = 0; i <= count; i++) {
-      double angle = from.radians() + i * step.radians();
+      double angle = from + i * step;
       Optional<ViscousPoint> point = solve(solver, angle, reynolds, warm);
       if (warm && point.isPresent()) {
         ViscousPoint before = points.get(points.size() - 1);
@@ -146,8 +165,18 @@ public final class ViscousMethod {
       if (warm) {
         solver.extrapolate();
       }
+      missing = warm ? 0 : missing + 1;
+      if (toStall && (missing > (step > 0 ? 1 : 0) || stalled(points, step))) {
+        break;
+      }
     }
     return points;
+  }
+
+  private static boolean stalled(List<ViscousPoint> points, double step) {
+    int n = points.size();
+    return n > 1 && Math.abs(points.get(n - 1).angleOfAttack().degrees()) > 3
+        && (points.get(n - 1).liftCoefficient() - points.get(n - 2).liftCoefficient()) * step < 0;
   }
 
   /** Of the solution found and one from a fresh start, if that is another one, the one that goes on from the point before. */
@@ -155,7 +184,7 @@ public final class ViscousMethod {
     double angle = found.angleOfAttack().radians();
     CoupledSolver fresh = new CoupledSolver(flow);
     fresh.start(angle, found.reynolds());
-    if (!attempt(fresh, angle, found.reynolds(), MOST_ITERATIONS / 2)) {
+    if (!attempt(fresh, angle, found.reynolds(), MOST_COLD)) {
       return found;
     }
     ViscousPoint other = Assessment.of(fresh, flow.method(), angle, found.reynolds());
@@ -178,7 +207,7 @@ public final class ViscousMethod {
   /** Whether the lift between two points changes quite unlike that of an attached flow. */
   private static boolean jumps(ViscousPoint a, ViscousPoint b) {
     double expected = 2 * Math.PI * (b.angleOfAttack().radians() - a.angleOfAttack().radians());
-    return Math.abs(b.liftCoefficient() - a.liftCoefficient() - expected) > 0.08 + 0.3 * expected;
+    return Math.abs(b.liftCoefficient() - a.liftCoefficient() - expected) > 0.08 + 0.3 * Math.abs(expected);
   }
 
   /** Goes back from the solver's present solution, and marks the points at which it finds another one. */
@@ -188,7 +217,7 @@ public final class ViscousMethod {
     for (int i = points.size() - 1; i >= 0 && i >= points.size() - FURTHEST_BACK; i--) {
       ViscousPoint up = points.get(i);
       double angle = up.angleOfAttack().radians();
-      if (!attempt(back, angle, up.reynolds())) {
+      if (!attempt(back, angle, up.reynolds(), MOST_WARM)) {
         return;
       }
       ViscousPoint down = Assessment.of(back, flow.method(), angle, up.reynolds());
@@ -200,22 +229,25 @@ public final class ViscousMethod {
   }
 
   private Optional<ViscousPoint> solve(CoupledSolver solver, double angle, double reynolds, boolean warm) {
-    boolean done = warm && attempt(solver, angle, reynolds);
-    if (!done) {
-      solver.start(angle, reynolds);
-      done = attempt(solver, angle, reynolds);
+    boolean done = false;
+    if (!solver.isGentle()) {
+      done = warm && attempt(solver, angle, reynolds, MOST_WARM);
+      if (!done) {
+        solver.start(angle, reynolds);
+        done = attempt(solver, angle, reynolds, MOST_COLD);
+      }
+    } else if (warm) {
+      // The neighbour needed a gentle pace: this one probably does, too.
+      done = attempt(solver, angle, reynolds, MOST_COLD);
+      solver.gentle(!done || solver.iterations > MOST_COLD / 2);
     }
     if (!done) {
       solver.gentle(true);
       solver.start(angle, reynolds);
-      done = attempt(solver, angle, reynolds);
-      solver.gentle(false);
+      done = attempt(solver, angle, reynolds, MOST_GENTLE);
+      solver.gentle(done);
     }
     return done ? Optional.of(Assessment.of(solver, flow.method(), angle, reynolds)) : Optional.empty();
-  }
-
-  private boolean attempt(CoupledSolver solver, double angle, double reynolds) {
-    return attempt(solver, angle, reynolds, MOST_ITERATIONS);
   }
 
   private boolean attempt(CoupledSolver solver, double angle, double reynolds, int most) {

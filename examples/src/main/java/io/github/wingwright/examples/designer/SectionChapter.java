@@ -3,29 +3,31 @@ package io.github.wingwright.examples.designer;
 
 import io.github.wingwright.airfoils.ComposedSection;
 import io.github.wingwright.airfoils.Naca4;
-import io.github.wingwright.airfoils.viscous.ViscousMethod;
-import io.github.wingwright.airfoils.viscous.ViscousPoint;
+import io.github.wingwright.airfoils.manufacture.SectionCandidate;
+import io.github.wingwright.airfoils.manufacture.SectionCandidates;
 import io.github.wingwright.core.aerodynamics.EstimatedPolar;
 import io.github.wingwright.core.aerodynamics.SectionPolar;
 import io.github.wingwright.core.basis.Band;
+import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.drawing.CurvePicture;
+import io.github.wingwright.core.geometry.AirfoilSection;
 import io.github.wingwright.core.performance.GlidePerformance;
 import io.github.wingwright.core.performance.GlidePoint;
 import io.github.wingwright.core.quantity.Angle;
+import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.quantity.LinearDensity;
 import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.report.Block;
 import io.github.wingwright.core.report.Chapter;
 import io.github.wingwright.stability.design.Design;
+import io.github.wingwright.stability.design.DesignBrief;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.stream.Collectors;
 
 /** The wing's section in the air of this design: its polar, where the glider flies on it, and what others would do. */
 final class SectionChapter {
   private static final int POINTS = 41;
-  private static final Angle FROM = Angle.degrees(-4);
-  private static final Angle TO = Angle.degrees(13);
-  private static final Angle STEP = Angle.degrees(1);
 
   private final Design design;
   private final GlidePerformance glide;
@@ -44,19 +46,9 @@ final class SectionChapter {
     curves.add(curve("reckoned with", used, Edge.LIKELY));
     curves.add(curve("at best", used, Edge.LOW));
     curves.add(curve("at worst", used, Edge.HIGH));
-    String unsolved = "";
-    if (design.aircraft().airframe().wing().section() instanceof ComposedSection section) {
-      List<ViscousPoint> points = ViscousMethod.of(section).polar(best.reynolds(), FROM, TO, STEP);
-      List<ViscousPoint> rising = beforeTheStall(points);
-      if (rising.size() > 1) {
-        curves.add(
-            new CurvePicture.Curve(
-                "boundary layers",
-                rising.stream().map(ViscousPoint::liftCoefficient).toList(),
-                rising.stream().map(ViscousPoint::dragCoefficient).toList(),
-                CurvePicture.Style.OTHER));
-      }
-      unsolved = words(points);
+    List<SectionCandidate> candidates = candidates();
+    if (!candidates.isEmpty()) {
+      curves.add(computed("boundary layers", candidates.get(0), CurvePicture.Style.OTHER));
     }
     CurvePicture picture =
         new CurvePicture(
@@ -73,16 +65,19 @@ final class SectionChapter {
             picture.draw().element(),
             "The polar that the design reckons with (" + used.name() + "), its band dashed, and the polar computed with boundary layers in grey."
                 + " Marks lie at the Reynolds number of their own speed."));
-    if (!unsolved.isEmpty()) {
-      blocks.add(new Block.Paragraph(unsolved));
+    if (!candidates.isEmpty()) {
+      compare(blocks, candidates);
     }
-    blocks.add(new Block.Paragraph("Other sections on the same glider, at the same Reynolds number and the lift of best glide:"));
+    blocks.add(new Block.Paragraph("What the design reckons with, and other ways to know it, at the lift of best glide:"));
     blocks.add(
         new Block.Table(
-            List.of("section", "known by", "drag coefficient", "usable lift", "zero-lift angle", "L/D, likely", "L/D, may be"), rows()));
+            List.of("section", "known by", "drag coefficient", "usable lift", "zero-lift angle", "L/D, likely", "L/D, may be"),
+            rows(candidates)));
     blocks.add(
         new Block.Paragraph(
-            "Mass and planform stay as they are in this table."));
+            "Mass and planform stay as they are in this table. The least drag of an estimate is that of a laminar plate, whatever the"
+                + " section, because none has been measured below: so the upper ends of estimates coincide. Those of computed"
+                + " polars do not."));
     return new Chapter("Section in the air", blocks);
   }
 
@@ -117,61 +112,97 @@ final class SectionChapter {
     return new CurvePicture.Point(label, point.liftCoefficient(), drag);
   }
 
-  /** The points up to the greatest lift: behind it the section has stalled, and the computation says little. */
-  private static List<ViscousPoint> beforeTheStall(List<ViscousPoint> points) {
-    List<ViscousPoint> rising = new ArrayList<>();
-    for (ViscousPoint point : points) {
-      if (!rising.isEmpty() && point.liftCoefficient() < rising.get(rising.size() - 1).liftCoefficient()) {
-        break;
-      }
-      rising.add(point);
+  private static CurvePicture.Curve computed(String label, SectionCandidate candidate, CurvePicture.Style style) {
+    List<Double> lift = new ArrayList<>();
+    List<Double> drag = new ArrayList<>();
+    double greatest = candidate.greatestLift().high();
+    for (int i = 0; i < POINTS; i++) {
+      double cl = greatest * i / (POINTS - 1);
+      lift.add(cl);
+      drag.add(candidate.polar().likelyProfileDrag(cl, candidate.reynolds()));
     }
-    return rising;
+    return new CurvePicture.Curve(label, lift, drag, style);
   }
 
-  /** What the computation could not say, angle by angle. */
-  private static String words(List<ViscousPoint> points) {
-    List<String> missing = new ArrayList<>();
-    for (int a = (int) Math.rint(FROM.degrees()); a <= TO.degrees(); a++) {
-      double angle = a;
-      if (points.stream().noneMatch(p -> Math.abs(p.angleOfAttack().degrees() - angle) < 0.5 * STEP.degrees())) {
-        missing.add(a + "°");
-      }
+  /** The three candidates in one picture, and what they are to make. */
+  private void compare(List<Block> blocks, List<SectionCandidate> candidates) {
+    SectionCandidate chosen = candidates.get(0);
+    List<CurvePicture.Curve> curves = new ArrayList<>();
+    for (SectionCandidate c : candidates) {
+      curves.add(
+          computed(c.section().name(), c, c == chosen ? CurvePicture.Style.MAIN : CurvePicture.Style.OTHER));
     }
-    List<String> loose =
-        points.stream()
-            .filter(p -> !p.attached())
-            .map(p -> String.format(Locale.ROOT, "%.0f°", p.angleOfAttack().degrees()))
-            .toList();
-    String text =
-        missing.isEmpty() ? "" : "The computation with boundary layers did not converge at an angle of attack of " + String.join(", ", missing) + ". ";
-    return loose.isEmpty()
-        ? text
-        : text + "It finds flow that does not stay with the surface, so that its drag is less certain, at " + String.join(", ", loose) + ".";
+    CurvePicture picture =
+        new CurvePicture(
+            "Three sections computed at Reynolds number " + NamedUnit.NUMBER.format(best.reynolds(), 3),
+            "lift coefficient of the section",
+            "drag coefficient of the section",
+            curves,
+            List.of(
+                markOn(chosen, "best glide", best),
+                markOn(chosen, "least sink", glide.leastSink()),
+                markOn(chosen, "1.2 × stall speed", glide.at(design.trim().liftCoefficient()))));
+    blocks.add(
+        new Block.Picture(
+            picture.draw().element(),
+            "Computed polars of the chosen section and two neighbours, with the flight on the chosen one marked."));
+    String loose =
+        chosen.polar().findings(best.liftCoefficient(), best.reynolds()).stream()
+            .map(Finding::message)
+            .collect(Collectors.joining(" "));
+    blocks.add(
+        new Block.Paragraph(
+            (loose.isEmpty() ? "" : "At best glide: " + loose + " ")
+                + "What the sections are to make, at the mean chord and with the walls of this wing:"));
+    blocks.add(
+        new Block.Table(
+            List.of("section", "section L/D, may be", "at lift", "greatest lift", "trailing edge", "room for a spar", "mass of span"),
+            candidates.stream().map(SectionChapter::making).toList()));
   }
 
-  private List<List<String>> rows() {
+  private static List<String> making(SectionCandidate c) {
+    return List.of(
+        c.section().name(),
+        NamedUnit.NUMBER.format(c.liftToDrag().low(), 3) + " to " + NamedUnit.NUMBER.format(c.liftToDrag().high(), 3),
+        NamedUnit.NUMBER.format(c.bestLift(), 2),
+        NamedUnit.NUMBER.format(c.greatestLift().high(), 3),
+        Length.MILLIMETRE.format(c.trailingEdge().si(), 2),
+        Length.MILLIMETRE.format(c.sparDepth().si(), 2),
+        LinearDensity.GRAM_PER_METRE.format(c.massPerSpan().si(), 3));
+  }
+
+  private static CurvePicture.Point markOn(SectionCandidate chosen, String label, GlidePoint point) {
+    double drag = chosen.polar().likelyProfileDrag(point.liftCoefficient(), chosen.reynolds());
+    return new CurvePicture.Point(label, point.liftCoefficient(), drag);
+  }
+
+  private List<List<String>> rows(List<SectionCandidate> candidates) {
     List<List<String>> rows = new ArrayList<>();
-    List<ComposedSection> candidates = candidates();
-    for (ComposedSection section : candidates) {
+    if (design.aircraft().airframe().wing().section() instanceof ComposedSection section) {
       rows.add(row(section.name(), "estimate", EstimatedPolar.of(section)));
+    }
+    for (SectionCandidate c : candidates) {
+      rows.add(row(c.section().name(), "boundary layers", c.polar()));
     }
     SectionPolar plate = design.alternative().drag().section();
     rows.add(row(plate.name(), "plate data", plate));
     return rows;
   }
 
-  /** The chosen section, one with less camber and a thinner one. */
-  private List<ComposedSection> candidates() {
-    if (!(design.aircraft().airframe().wing().section() instanceof Naca4 chosen)) {
+  private List<SectionCandidate> candidates() {
+    AirfoilSection section = design.aircraft().airframe().wing().section();
+    List<? extends ComposedSection> sections =
+        section instanceof Naca4 chosen
+            ? SectionCandidates.neighbours(chosen)
+            : section instanceof ComposedSection other ? List.of(other) : List.of();
+    if (sections.isEmpty()) {
       return List.of();
     }
-    double camber = chosen.nominalCamber();
-    double thickness = chosen.nominalThickness();
-    return List.of(
-        chosen,
-        chosen.withCamber(camber >= 0.03 ? camber - 0.02 : camber + 0.02),
-        chosen.withThickness(thickness > 0.05 ? thickness - 0.02 : thickness + 0.02));
+    DesignBrief brief = design.brief();
+    Length chord = design.aircraft().airframe().wing().planform().meanAerodynamicChord();
+    return SectionCandidates.of(
+        sections, chord, brief.wingShell().wallThickness(), brief.material().density(), best.reynolds())
+        .all();
   }
 
   private List<String> row(String name, String knownBy, SectionPolar polar) {
