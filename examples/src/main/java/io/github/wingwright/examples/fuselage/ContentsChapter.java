@@ -45,7 +45,7 @@ final class ContentsChapter {
             : "";
     String ground =
         pictures.ground().isPresent() ? " The belly must stay above the line of rotation." : "";
-    return "To scale. Dashed around each thing is the clearance it needs." + lines + ground;
+    return "To scale." + (study.placing().isPresent() ? " Dashed around each thing is the clearance it needs." : "") + lines + ground;
   }
 
   private void table(List<Block> blocks, Contents.Placing placing) {
