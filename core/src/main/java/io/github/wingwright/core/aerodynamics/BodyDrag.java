@@ -3,6 +3,9 @@ package io.github.wingwright.core.aerodynamics;
 
 import io.github.wingwright.core.atmosphere.Air;
 import io.github.wingwright.core.basis.Finding;
+import io.github.wingwright.core.basis.Guideline;
+import io.github.wingwright.core.basis.Interval;
+import io.github.wingwright.core.basis.Severity;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.quantity.Area;
@@ -38,6 +41,17 @@ public record BodyDrag(
 
   private static final Source GEOMETRY = Source.library("geometry of the body");
   private static final Source CHOICE = Source.library("choice of the build-up");
+  private static final double ROUNDING = 1e-9;
+
+  /** By how much flat sides and hulls raise the excess of the form factor. */
+  private static final Guideline SQUARE_SIDED =
+      Guideline.ofNumber(
+          "factor of the excess of the form factor",
+          1.3,
+          1.5,
+          "square-sided bodies and hulls",
+          "Another factor needs a measurement of its own.",
+          Sources.raymer("p. 422"));
 
   /** Refuses what is not a body. */
   public BodyDrag {
@@ -137,10 +151,43 @@ public record BodyDrag(
 
   @Override
   public Step step(Step speed, Step kinematicViscosity, Step mach) {
-    Step along = Step.given("length of " + name, "L", Length.metres(length), GEOMETRY);
+    return step(
+        speed,
+        kinematicViscosity,
+        mach,
+        new Shape(
+            Step.given("length of " + name, "L", Length.metres(length), GEOMETRY),
+            Step.given("fineness ratio of " + name, "f", fineness, GEOMETRY),
+            Step.given("wetted area of " + name, "S_wet", Area.squareMetres(wettedArea), GEOMETRY)));
+  }
+
+  /**
+   * The geometry of a body as lines of the workings, so that its drag stands in one graph with what made it.
+   *
+   * @param length step of L
+   * @param fineness step of f
+   * @param wettedArea step of S_wet
+   */
+  public record Shape(Step length, Step fineness, Step wettedArea) {}
+
+  /**
+   * The drag area as a line of the workings that goes on from those of the geometry.
+   *
+   * @param speed step of the airspeed
+   * @param kinematicViscosity step of ν
+   * @param mach step of the Mach number
+   * @param shape steps of the geometry
+   * @return the step of D/q, its value the same as that of {@link #dragArea} to the bit
+   * @throws IllegalArgumentException if the geometry is that of another body
+   */
+  public Step step(Step speed, Step kinematicViscosity, Step mach, Shape shape) {
+    same(shape.length(), length, "length");
+    same(shape.fineness(), fineness, "fineness ratio");
+    same(shape.wettedArea(), wettedArea, "wetted area");
+    Step along = shape.length();
     Step reynolds = Step.of("Reynolds number of " + name, "Re", Air.REYNOLDS_NUMBER, speed, along, kinematicViscosity);
     Step cf = friction.step(reynolds, along, mach);
-    Step form = formFactor.step(Step.given("fineness ratio of " + name, "f", fineness, GEOMETRY), cf);
+    Step form = formFactor.step(shape.fineness(), cf);
     if (excess > 1.0) {
       form = Step.of(DragBuildUp.RAISED_FORM_FACTOR, Step.given("factor of the excess", "k", excess, CHOICE), form);
     }
@@ -152,7 +199,7 @@ public record BodyDrag(
             cf,
             form,
             Step.given("interference factor of " + name, "Q", interference, CHOICE),
-            Step.given("wetted area of " + name, "S_wet", Area.squareMetres(wettedArea), GEOMETRY));
+            shape.wettedArea());
     if (!(baseArea > 0.0)) {
       return forebody;
     }
@@ -163,10 +210,34 @@ public record BodyDrag(
         List.of(forebody, Step.of("drag area of the base of " + name, "F_b", AfterbodyDrag.SHIELDED_BASE, forebody, base)));
   }
 
+  private void same(Step step, double own, String what) {
+    if (step.value() != own) {
+      throw new IllegalArgumentException(
+          what + " in the workings of " + name + " must be " + step.unit().format(own, 6) + " as in the component, was "
+              + step.unit().format(step.value(), 6));
+    }
+  }
+
   @Override
   public List<Finding> findings(double speed, double kinematicViscosity, double mach) {
     List<Finding> findings = new ArrayList<>(formFactor.findings(fineness));
     findings.addAll(friction.findings(speed, length, kinematicViscosity));
+    Interference.PRINTED.check(interference, Severity.NOTE).ifPresent(findings::add);
+    if (excess > 1.0) {
+      SQUARE_SIDED.check(excess, Severity.NOTE).ifPresent(findings::add);
+    }
+    double section = 0.25 * Math.PI * (length / fineness) * (length / fineness);
+    if (baseArea > section * (1.0 + ROUNDING)) {
+      findings.add(
+          Finding.of(
+              Severity.CAUTION,
+              "base of " + name,
+              "The base is larger than the greatest section of a round body of this length and fineness ratio.",
+              baseArea,
+              Interval.between(0.0, section),
+              Area.SQUARE_CENTIMETRE,
+              GEOMETRY));
+    }
     return findings;
   }
 

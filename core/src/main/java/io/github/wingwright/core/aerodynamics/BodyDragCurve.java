@@ -4,6 +4,7 @@ package io.github.wingwright.core.aerodynamics;
 import io.github.wingwright.core.atmosphere.Air;
 import io.github.wingwright.core.atmosphere.FlightCondition;
 import io.github.wingwright.core.basis.Finding;
+import io.github.wingwright.core.basis.Formula;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
@@ -18,6 +19,7 @@ import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Volume;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * The price of a body: its drag against fineness ratio, while one thing stays as it is.
@@ -51,11 +53,22 @@ public final class BodyDragCurve {
     SECTION
   }
 
+  /** Length from fineness ratio and diameter. */
+  public static final Formula LENGTH =
+      Formula.named("length of a body")
+          .gives("L", Length.METRE)
+          .as("f·d")
+          .where("f", "fineness ratio", 0.5, 100)
+          .where("d", "diameter", Length.METRE, 1e-4, 20)
+          .from(Source.DEFINITION)
+          .computedBy(BodyDragCurve::length);
+
   /** Drag within this part of the least counts as the least. */
   public static final double FLAT = 0.01;
 
   private static final Tolerance TOLERANCE = Tolerance.relative(1e-9);
   private static final int SCAN_STEPS = 60;
+  private static final Source POINT = Source.library("a point of the curve, in the air and at the speed of the curve");
 
   private final BodyShape shape;
   private final FlightCondition flight;
@@ -189,12 +202,49 @@ public final class BodyDragCurve {
    * @return the step of D/q
    */
   public Step step(double fineness) {
-    BodyDrag component = DragComponent.body("the body", body(fineness), friction, form);
-    Source conditions = Source.library("the air and the speed of the curve");
+    Step f = Step.given("fineness ratio", "f", Door.positive(fineness, "fineness ratio"), POINT);
+    Step d =
+        Step.solution(
+            "diameter",
+            "d",
+            Length.METRE,
+            "closed form: every family keeps its proportions",
+            "what is held fixed: " + held.name().toLowerCase(Locale.ROOT),
+            in -> diameter(in[0]),
+            in -> held(in[0], in[1]) / value - 1.0,
+            POINT,
+            f);
+    Step length = Step.of(LENGTH, f, d);
+    Step wetted = shape.wettedAreaStep(length, d);
+    BodyDrag component = new BodyDrag("the body", length.value(), fineness, wetted.value(), friction, form, 1.0);
     return component.step(
-        Step.given("airspeed", "V", flight.airspeed(), conditions),
-        Step.given("kinematic viscosity", "ν", flight.air().kinematicViscosity(), conditions),
-        Step.given("Mach number", "M", mach, conditions));
+        Step.given("airspeed", "V", flight.airspeed(), POINT),
+        Step.given("kinematic viscosity", "ν", flight.air().kinematicViscosity(), POINT),
+        Step.given("Mach number", "M", mach, POINT),
+        new BodyDrag.Shape(length, f, wetted));
+  }
+
+  private double held(double fineness, double d) {
+    return switch (held) {
+      case LENGTH -> fineness * d;
+      case VOLUME -> shape.volume(fineness * d, d);
+      case SECTION -> d;
+    };
+  }
+
+  /**
+   * Length of a body.
+   *
+   * <pre>{@code L = f·d}</pre>
+   *
+   * <p>Example: f = 8, d = 30 mm gives 240 mm.
+   *
+   * @param fineness f
+   * @param diameter d [m]
+   * @return L [m]
+   */
+  public static double length(double fineness, double diameter) {
+    return fineness * diameter;
   }
 
   /**

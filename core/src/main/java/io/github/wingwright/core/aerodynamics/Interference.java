@@ -2,6 +2,7 @@
 package io.github.wingwright.core.aerodynamics;
 
 import io.github.wingwright.core.basis.Band;
+import io.github.wingwright.core.basis.Guideline;
 import io.github.wingwright.core.basis.Source;
 
 /**
@@ -40,6 +41,16 @@ public enum Interference {
   WINGLET(1.0, 1.04),
   /** A strut where it enters wing or fuselage. */
   STRUT(1.1, 1.1);
+
+  /** What the tables hold. */
+  public static final Guideline PRINTED =
+      Guideline.ofNumber(
+          "interference factor",
+          1.0,
+          1.5,
+          "the printed tables",
+          "A factor that none of them holds needs a measurement of its own.",
+          Sources.raymer("sec. 12.6.5"));
 
   private final double least;
   private final double greatest;

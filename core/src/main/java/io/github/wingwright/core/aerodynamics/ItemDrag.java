@@ -1,14 +1,19 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.aerodynamics;
 
+import io.github.wingwright.core.atmosphere.Air;
 import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.basis.Formula;
+import io.github.wingwright.core.basis.Interval;
+import io.github.wingwright.core.basis.Severity;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Door;
+import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
+import java.util.ArrayList;
 import java.util.List;
 
 /** A drag area that does not depend on friction: a protuberance, a gap, an upswept or blunt end, anything measured. */
@@ -25,6 +30,9 @@ public final class ItemDrag implements DragComponent {
           .from(Source.DEFINITION)
           .computedBy(ItemDrag::dragAreaOf);
 
+  /** Reynolds number on the side of a square base below which it counts as small. */
+  private static final double LARGE_BASE = 1e5;
+
   private enum Kind {
     GIVEN,
     PROTUBERANCE,
@@ -37,8 +45,17 @@ public final class ItemDrag implements DragComponent {
   private final double measure;
   private final double area;
   private final Source source;
+  private final double width;
+  private final Interval reynoldsNumbers;
 
   private ItemDrag(Kind kind, String name, double measure, double area, Source source) {
+    this(kind, name, measure, area, source, 0.0, Interval.ALL);
+  }
+
+  private ItemDrag(
+      Kind kind, String name, double measure, double area, Source source, double width, Interval reynoldsNumbers) {
+    this.width = Door.notNegative(width, "width of " + name + " in metres");
+    this.reynoldsNumbers = reynoldsNumbers;
     this.kind = kind;
     this.name = name;
     this.measure = Door.notNegative(measure, kind == Kind.UPSWEEP ? "upsweep in radians" : "coefficient of " + name);
@@ -52,6 +69,11 @@ public final class ItemDrag implements DragComponent {
 
   static ItemDrag protuberance(String name, double coefficient, Area frontalArea, Source source) {
     return new ItemDrag(Kind.PROTUBERANCE, name, coefficient, frontalArea.si(), source);
+  }
+
+  static ItemDrag protuberance(
+      String name, double coefficient, Area frontalArea, Source source, Length width, Interval reynoldsNumbers) {
+    return new ItemDrag(Kind.PROTUBERANCE, name, coefficient, frontalArea.si(), source, width.si(), reynoldsNumbers);
   }
 
   static ItemDrag upsweep(Angle upsweep, Area greatestSection) {
@@ -112,7 +134,49 @@ public final class ItemDrag implements DragComponent {
 
   @Override
   public List<Finding> findings(double speed, double kinematicViscosity, double mach) {
-    return kind == Kind.UPSWEEP ? AfterbodyDrag.UPSWEEP.outsideDomain(measure, Math.max(area, 1e-6)) : List.of();
+    return switch (kind) {
+      case GIVEN -> List.of();
+      case PROTUBERANCE -> outsideReynolds(speed, kinematicViscosity);
+      case UPSWEEP -> AfterbodyDrag.UPSWEEP.outsideDomain(measure, Math.max(area, 1e-6));
+      case BASE -> ofBase(speed, kinematicViscosity, mach);
+    };
+  }
+
+  private List<Finding> outsideReynolds(double speed, double kinematicViscosity) {
+    if (width == 0.0) {
+      return List.of();
+    }
+    double reynolds = Air.reynoldsNumber(speed, width, kinematicViscosity);
+    if (reynoldsNumbers.contains(reynolds)) {
+      return List.of();
+    }
+    return List.of(
+        Finding.of(
+            Severity.CAUTION,
+            "drag coefficient of " + name,
+            "It holds for other Reynolds numbers on the width across the flow.",
+            reynolds,
+            reynoldsNumbers,
+            NamedUnit.NUMBER,
+            source));
+  }
+
+  /** The formula was made for large aircraft: behind the thick layer of a small body a base drags less. */
+  private List<Finding> ofBase(double speed, double kinematicViscosity, double mach) {
+    List<Finding> findings = new ArrayList<>(AfterbodyDrag.BASE.outsideDomain(mach, area));
+    double reynolds = Air.reynoldsNumber(speed, Math.sqrt(area), kinematicViscosity);
+    if (area > 0.0 && reynolds < LARGE_BASE) {
+      findings.add(
+          Finding.of(
+              Severity.NOTE,
+              "base drag",
+              "The formula is for large aircraft. Give the base to its body, whose layer lessens its drag.",
+              reynolds,
+              Interval.atLeast(LARGE_BASE),
+              NamedUnit.NUMBER,
+              Source.library("a base this small lies in the layer of its body")));
+    }
+    return findings;
   }
 
   @Override

@@ -3,6 +3,7 @@ package io.github.wingwright.core.aerodynamics;
 
 import io.github.wingwright.core.basis.Band;
 import io.github.wingwright.core.basis.Formula;
+import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Door;
@@ -73,6 +74,12 @@ public enum Protuberance {
           .from(Sources.BLASIUS)
           .computedBy(Protuberance::laminarThickness);
 
+  /** Below it, on the width, viscosity rules (from memory). */
+  private static final double CREEPING = 1000.0;
+
+  /** Above it, on the diameter, the layer of a round thing turns turbulent. */
+  private static final double TURNS_TURBULENT = 3e5;
+
   private final double least;
   private final double greatest;
 
@@ -109,14 +116,38 @@ public enum Protuberance {
   }
 
   /**
+   * Reynolds numbers, on its width across the flow, at which the coefficient holds. Round things drag less where their own
+   * layer turns turbulent, and more in creeping flow; things with edges hardly care.
+   *
+   * @return 1,000 to 300,000 for a sphere and a round wire, else from 1,000 up
+   */
+  public Interval reynoldsNumbers() {
+    return this == SPHERE || this == ROUND_WIRE
+        ? Interval.between(CREEPING, TURNS_TURBULENT)
+        : Interval.atLeast(CREEPING);
+  }
+
+  /**
    * The thing as a component.
    *
    * @param name what it is
    * @param frontalArea its frontal area
-   * @return the component
+   * @return the component; its width across the flow is taken as that of a circle of the area
    */
   public ItemDrag of(String name, Area frontalArea) {
-    return DragComponent.protuberance(name, coefficient(), frontalArea, source());
+    return of(name, frontalArea, Length.metres(Math.sqrt(4.0 * Math.max(0.0, frontalArea.si()) / Math.PI)));
+  }
+
+  /**
+   * The thing as a component whose width is known, so that its Reynolds number is.
+   *
+   * @param name what it is
+   * @param frontalArea its frontal area
+   * @param width its width across the flow, such as the diameter of a wire
+   * @return the component
+   */
+  public ItemDrag of(String name, Area frontalArea, Length width) {
+    return ItemDrag.protuberance(name, coefficient(), frontalArea, source(), width, reynoldsNumbers());
   }
 
   /**
@@ -132,7 +163,7 @@ public enum Protuberance {
     Door.positive(height.si(), "height of " + name + " in metres");
     Door.positive(layer.si(), "thickness of the layer at " + name + " in metres");
     double shelter = height.si() < layer.si() ? shelterTurbulent(height.si(), layer.si()) : 1.0;
-    return DragComponent.protuberance(name, shelter * coefficient(), frontalArea, source());
+    return ItemDrag.protuberance(name, shelter * coefficient(), frontalArea, source(), height, reynoldsNumbers());
   }
 
   /**

@@ -3,6 +3,7 @@ package io.github.wingwright.core.aerodynamics;
 
 import io.github.wingwright.core.atmosphere.Air;
 import io.github.wingwright.core.basis.Finding;
+import io.github.wingwright.core.basis.Severity;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.quantity.Angle;
@@ -168,6 +169,7 @@ public record SurfaceDrag(
     double reynolds = Air.reynoldsNumber(speed, chord, kinematicViscosity);
     List<Finding> findings = new ArrayList<>(formFactor.findings(thickness, reynolds));
     findings.addAll(friction.findings(speed, chord, kinematicViscosity));
+    Interference.PRINTED.check(interference, Severity.NOTE).ifPresent(findings::add);
     return findings;
   }
 

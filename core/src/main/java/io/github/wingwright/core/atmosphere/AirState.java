@@ -121,10 +121,11 @@ public record AirState(Pressure pressure, Temperature temperature) implements Se
    * @return the step; its value is that of {@link #density()} to the last bit
    */
   public Step densityStep(Source origin) {
-    return Step.of(
-        Air.DENSITY,
-        Step.given("air pressure", "p", pressure, origin),
-        Step.given("air temperature", "T", temperature, origin));
+    return densityStep(origin, Step.given("air temperature", "T", temperature, origin));
+  }
+
+  private Step densityStep(Source origin, Step temperatureStep) {
+    return Step.of(Air.DENSITY, Step.given("air pressure", "p", pressure, origin), temperatureStep);
   }
 
   /**
@@ -134,8 +135,8 @@ public record AirState(Pressure pressure, Temperature temperature) implements Se
    * @return the step; its value is that of {@link #kinematicViscosity()} to the last bit
    */
   public Step kinematicViscosityStep(Source origin) {
-    Step viscosity = Step.of(Air.DYNAMIC_VISCOSITY, Step.given("air temperature", "T", temperature, origin));
-    return Step.of(Air.KINEMATIC_VISCOSITY, viscosity, densityStep(origin));
+    Step t = Step.given("air temperature", "T", temperature, origin);
+    return Step.of(Air.KINEMATIC_VISCOSITY, Step.of(Air.DYNAMIC_VISCOSITY, t), densityStep(origin, t));
   }
 
   private double rho() {

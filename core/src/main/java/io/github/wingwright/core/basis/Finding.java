@@ -158,10 +158,18 @@ public final class Finding implements Serializable {
   /**
    * Value and range in words.
    *
-   * @return for example {@code "12.5 (range 3 to 14)"}, empty for a finding in words alone
+   * @return for example {@code "12.5 (range 3 to 14)"} or {@code "38 mm (at most 36 mm)"}, empty for a finding in words alone
    */
   public String measure() {
-    return Double.isNaN(value) ? "" : unit.format(value, digits()) + " (range " + range.format(unit) + ")";
+    return Double.isNaN(value) ? "" : unit.format(value, digits()) + " (" + expected() + ")";
+  }
+
+  private String expected() {
+    if (range.isEmpty()) {
+      return "no value will do";
+    }
+    boolean twoEnds = range.lower() < range.upper() && Double.isFinite(range.width());
+    return (twoEnds ? "range " : "") + range.format(unit);
   }
 
   /** As many digits as it takes to tell the value from the end of the range that it passed, at least four. */

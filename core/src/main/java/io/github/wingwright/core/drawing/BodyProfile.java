@@ -7,7 +7,8 @@ import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 
 /**
- * A body seen from the side: its upper and lower contour, its wall, and an upsweep that a layout gives it beyond what its
+ * A body seen from the side: its upper and lower contour, its wall, and an upsweep that a layout gives it beyond what
+ * its
  * family has of its own.
  *
  * @param body the body

@@ -8,7 +8,8 @@ import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.List;
 
 /**
- * A body from the side with what is inside: boxes, cylinders, spheres and seats, each with the clearance around it, and the
+ * A body from the side with what is inside: boxes, cylinders, spheres and seats, each with the clearance around it,
+ * and the
  * lines that a layout is judged by: the sight over the nose, the ground, the rotation about the wheels.
  *
  * <p>Stations x are measured aft of the nose tip, heights z up from the axis of the nose.
@@ -29,7 +30,12 @@ import java.util.List;
  * @param unit unit of the dimensions
  */
 public record ContentsPicture(
-    String title, BodyProfile body, List<Item> items, List<SightLine> lines, List<Mark> marks, NamedUnit<Length> unit) {
+    String title,
+    BodyProfile body,
+    List<Item> items,
+    List<SightLine> lines,
+    List<Mark> marks,
+    NamedUnit<Length> unit) {
 
   /** Keeps its own lists. */
   public ContentsPicture {
@@ -64,7 +70,13 @@ public record ContentsPicture(
    * @param clearance room to keep around it, not negative
    */
   public record Item(
-      String name, Form form, Length front, Length middle, Length length, Length height, Length clearance) {
+      String name,
+      Form form,
+      Length front,
+      Length middle,
+      Length length,
+      Length height,
+      Length clearance) {
     /** Refuses what has no size. */
     public Item {
       Door.positive(length, "length of the item");
@@ -96,7 +108,8 @@ public record ContentsPicture(
      * @param diameter its diameter
      * @return the item, without clearance
      */
-    public static Item cylinder(String name, Length front, Length middle, Length length, Length diameter) {
+    public static Item cylinder(
+        String name, Length front, Length middle, Length length, Length diameter) {
       return new Item(name, Form.CYLINDER, front, middle, length, diameter, Length.ZERO);
     }
 
@@ -124,7 +137,8 @@ public record ContentsPicture(
      * @return the item, without clearance
      */
     public static Item seat(String name, Length front, Length floor, Length length, Length height) {
-      return new Item(name, Form.SEAT, front, floor.plus(height.times(0.5)), length, height, Length.ZERO);
+      return new Item(
+          name, Form.SEAT, front, floor.plus(height.times(0.5)), length, height, Length.ZERO);
     }
 
     /**
@@ -138,7 +152,14 @@ public record ContentsPicture(
      */
     public static Item wheel(String name, Length axle, Length ground, Length diameter) {
       Length radius = diameter.times(0.5);
-      return new Item(name, Form.WHEEL, axle.minus(radius), ground.plus(radius), diameter, diameter, Length.ZERO);
+      return new Item(
+          name,
+          Form.WHEEL,
+          axle.minus(radius),
+          ground.plus(radius),
+          diameter,
+          diameter,
+          Length.ZERO);
     }
 
     /**
@@ -172,7 +193,8 @@ public record ContentsPicture(
    * @param toX station where it ends
    * @param toZ height where it ends
    */
-  public record SightLine(String label, Style style, Length fromX, Length fromZ, Length toX, Length toZ) {
+  public record SightLine(
+      String label, Style style, Length fromX, Length fromZ, Length toX, Length toZ) {
     /**
      * The lowest line of sight over the nose.
      *
@@ -211,7 +233,8 @@ public record ContentsPicture(
      * @param toX station to draw it to, aft of the wheels
      * @return the line
      */
-    public static SightLine rotation(String label, Length wheelX, Length groundZ, Angle angle, Length toX) {
+    public static SightLine rotation(
+        String label, Length wheelX, Length groundZ, Angle angle, Length toX) {
       Length rise = toX.minus(wheelX).times(angle.tangent());
       return new SightLine(label, Style.ROTATION, wheelX, groundZ, toX, groundZ.plus(rise));
     }

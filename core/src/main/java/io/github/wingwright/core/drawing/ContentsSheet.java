@@ -37,7 +37,8 @@ final class ContentsSheet {
     ContentsSheet sheet = null;
     for (double ratio : SheetScale.standardRatios()) {
       sheet = new ContentsSheet(picture, new SheetScale(ratio, picture.unit()));
-      if (sheet.sketch.bounds().width() <= MOST_WIDTH && sheet.sketch.bounds().height() <= MOST_HEIGHT) {
+      if (sheet.sketch.bounds().width() <= MOST_WIDTH
+          && sheet.sketch.bounds().height() <= MOST_HEIGHT) {
         break;
       }
     }
@@ -108,7 +109,8 @@ final class ContentsSheet {
     double room = x(item.clearance().si());
     if (room > 0.0) {
       Pen dashed = Pen.stroke(Pen.ACCENT, 0.2).dashed("0.8 0.8");
-      outline(item.form(), left - room, top - room, width + 2.0 * room, height + 2.0 * room, dashed);
+      outline(
+          item.form(), left - room, top - room, width + 2.0 * room, height + 2.0 * room, dashed);
     }
     switch (item.form()) {
       case SEAT -> SeatFigure.draw(sketch, left, top, width, height);
@@ -116,10 +118,18 @@ final class ContentsSheet {
         outline(Form.SPHERE, left, top, width, height, new Pen(Pen.INK, 0.4, Pen.QUIET, ""));
         sketch.circle(left + 0.5 * width, top + 0.5 * height, 0.18 * width, Pen.fill("#ffffff"));
       }
-      default -> outline(item.form(), left, top, width, height, new Pen(Pen.ACCENT, 0.35, Pen.ACCENT_TINT, ""));
+      default ->
+          outline(
+              item.form(),
+              left,
+              top,
+              width,
+              height,
+              new Pen(Pen.ACCENT, 0.35, Pen.ACCENT_TINT, ""));
     }
     if (item.form() == Form.CYLINDER) {
-      sketch.tick(left - 1.0, top + 0.5 * height, left + width + 1.0, top + 0.5 * height, Pen.CENTRE);
+      sketch.tick(
+          left - 1.0, top + 0.5 * height, left + width + 1.0, top + 0.5 * height, Pen.CENTRE);
     }
   }
 
@@ -176,16 +186,29 @@ final class ContentsSheet {
         .draw(sketch);
     double tail = y(picture.body().centre(body.length().si()));
     new DimensionStack(DimensionLine.Direction.HORIZONTAL, shapes.bottom(), 1.0)
-        .add(0.0, x(body.length().si()), y(picture.body().centre(0.0)), tail, scale.figure(body.length()))
+        .add(
+            0.0,
+            x(body.length().si()),
+            y(picture.body().centre(0.0)),
+            tail,
+            scale.figure(body.length()))
         .draw(sketch);
   }
 
   /** Marks first, for they cannot be anywhere else; then names inside where they fit; then those that stand beside. */
   private void labels() {
     Box drawn = sketch.bounds();
-    Box room = new Box(drawn.left(), drawn.top() - 40.0, Math.max(drawn.right(), drawn.left() + LEAST_WIDTH), drawn.bottom() + 25.0);
+    Box room =
+        new Box(
+            drawn.left(),
+            drawn.top() - 40.0,
+            Math.max(drawn.right(), drawn.left() + LEAST_WIDTH),
+            drawn.bottom() + 25.0);
     picture.marks().forEach(this::mark);
-    List<Item> beside = picture.items().stream().filter(item -> !item.name().isEmpty() && !labelledInside(item)).toList();
+    List<Item> beside =
+        picture.items().stream()
+            .filter(item -> !item.name().isEmpty() && !labelledInside(item))
+            .toList();
     picture.items().forEach(item -> sketch.reserve(box(item)));
     LabelPlacer placer = new LabelPlacer(sketch, room);
     for (Mark mark : picture.marks()) {
@@ -194,7 +217,8 @@ final class ContentsSheet {
     }
     LineLabels names = new LineLabels(sketch, room);
     for (SightLine line : picture.lines()) {
-      Lettering lettering = Lettering.start(Lettering.SMALL).in(pen(line.style()).stroke()).onto("#ffffff");
+      Lettering lettering =
+          Lettering.start(Lettering.SMALL).in(pen(line.style()).stroke()).onto("#ffffff");
       String label = cut(line.label(), lettering);
       names.place(List.<double[][]>of(ends(line)), label, label, lettering);
     }
@@ -247,7 +271,11 @@ final class ContentsSheet {
     svg.rectangle(0, 0, width, svg.height(), Pen.fill("#ffffff"));
     svg.text(MARGIN, 8.5, TextWidth.cut(picture.title(), width - 2.0 * MARGIN, large), large);
     NamedUnit<?> unit = picture.unit();
-    svg.text(MARGIN, 13.6, "side view, scale " + scale.words() + ", dimensions in " + unit.symbol(), note);
+    svg.text(
+        MARGIN,
+        13.6,
+        "side view, scale " + scale.words() + ", dimensions in " + unit.symbol(),
+        note);
     sketch.onto(svg, MARGIN - box.left(), head - box.top());
     return svg;
   }

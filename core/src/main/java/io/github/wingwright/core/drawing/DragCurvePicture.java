@@ -8,8 +8,10 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * The drag of a body against its diameter or its fineness ratio, while one thing stays as it is: a curve for each thing
- * that may stay, its least marked, and the part of it that costs no more than one per cent more drawn broad, so that one
+ * The drag of a body against its diameter or its fineness ratio, while one thing stays as it is: a curve for each
+ * thing
+ * that may stay, its least marked, and the part of it that costs no more than one per cent more drawn broad, so that
+ * one
  * sees whether the least is flat or sharp. The drag axis begins at zero: what looks flat is flat.
  *
  * <p>Values are given in the units that the axis labels name.
@@ -22,7 +24,12 @@ import java.util.List;
  * @param points bodies to mark, such as the choice
  */
 public record DragCurvePicture(
-    String title, String method, String xLabel, String yLabel, List<Curve> curves, List<CurvePicture.Point> points) {
+    String title,
+    String method,
+    String xLabel,
+    String yLabel,
+    List<Curve> curves,
+    List<CurvePicture.Point> points) {
   private static final double WIDTH = 170.0;
   private static final double RIGHT = WIDTH - 8.0;
   private static final double TOP = 20.0;
@@ -67,7 +74,10 @@ public record DragCurvePicture(
   public record Least(double x, double y, Interval within, Shape shape) {
     String words() {
       String at = NamedUnit.NUMBER.format(x, 3);
-      String range = NamedUnit.NUMBER.format(within.lower(), 3) + " to " + NamedUnit.NUMBER.format(within.upper(), 3);
+      String range =
+          NamedUnit.NUMBER.format(within.lower(), 3)
+              + " to "
+              + NamedUnit.NUMBER.format(within.upper(), 3);
       return switch (shape) {
         case FLAT -> "flat: least at " + at + ", within 1 % from " + range;
         case SHARP -> "sharp: least at " + at + ", within 1 % from " + range;
@@ -109,7 +119,11 @@ public record DragCurvePicture(
     svg.rectangle(0, 0, WIDTH, HEIGHT, Pen.fill("#ffffff"));
     new ChartFrame(title, xLabel, yLabel, horizontal, vertical).draw(svg);
     Lettering small = Lettering.start(Lettering.SMALL).in(Pen.QUIET);
-    svg.text(ChartFrame.MARGIN, 14.0, TextWidth.cut(method, WIDTH - 2.0 * ChartFrame.MARGIN, small), small);
+    svg.text(
+        ChartFrame.MARGIN,
+        14.0,
+        TextWidth.cut(method, WIDTH - 2.0 * ChartFrame.MARGIN, small),
+        small);
     Sketch sketch = new Sketch();
     for (Curve curve : curves) {
       broad(sketch, horizontal, vertical, curve);
@@ -132,7 +146,8 @@ public record DragCurvePicture(
       most = Math.max(most, curve.y().stream().mapToDouble(Double::doubleValue).max().orElse(0.0));
     }
     if (!(most > 0.0) || Double.isInfinite(most)) {
-      throw new IllegalArgumentException("drag must be positive and finite somewhere, was at most " + most);
+      throw new IllegalArgumentException(
+          "drag must be positive and finite somewhere, was at most " + most);
     }
     return most;
   }
@@ -169,7 +184,8 @@ public record DragCurvePicture(
       double[] a = inside.get(i - 1);
       double[] b = inside.get(i);
       Pen pen = Pen.stroke(Pen.WARM_TINT, BROAD);
-      sketch.tick(horizontal.at(a[0]), vertical.at(a[1]), horizontal.at(b[0]), vertical.at(b[1]), pen);
+      sketch.tick(
+          horizontal.at(a[0]), vertical.at(a[1]), horizontal.at(b[0]), vertical.at(b[1]), pen);
     }
   }
 
@@ -178,11 +194,17 @@ public record DragCurvePicture(
     double from = curve.x().get(i - 1);
     double to = curve.x().get(i);
     Interval within = curve.least().within();
-    double[] ends = to > from ? new double[] {within.lower(), within.upper()} : new double[] {within.upper(), within.lower()};
+    double[] ends =
+        to > from
+            ? new double[] {within.lower(), within.upper()}
+            : new double[] {within.upper(), within.lower()};
     for (double end : ends) {
       double part = (end - from) / (to - from);
       if (part > 0.0 && part < 1.0) {
-        inside.add(new double[] {end, curve.y().get(i - 1) + part * (curve.y().get(i) - curve.y().get(i - 1))});
+        inside.add(
+            new double[] {
+              end, curve.y().get(i - 1) + part * (curve.y().get(i) - curve.y().get(i - 1))
+            });
       }
     }
   }
@@ -190,14 +212,19 @@ public record DragCurvePicture(
   private void labels(Sketch sketch, Axis horizontal, Axis vertical, Box room) {
     for (int i = 0; i < curves.size(); i++) {
       Least least = curves.get(i).least();
-      mark(sketch, horizontal.at(least.x()), vertical.at(least.y()), new Pen(pen(i).stroke(), 0.4, "#ffffff", ""));
+      mark(
+          sketch,
+          horizontal.at(least.x()),
+          vertical.at(least.y()),
+          new Pen(pen(i).stroke(), 0.4, "#ffffff", ""));
     }
     for (CurvePicture.Point point : points) {
       mark(sketch, horizontal.at(point.x()), vertical.at(point.y()), Pen.fill(Pen.WARM));
     }
     LabelPlacer placer = new LabelPlacer(sketch, room);
     Lettering choice = Lettering.start(Lettering.SMALL).in(Pen.WARM).heavy().onto("#ffffff");
-    for (CurvePicture.Point point : points.stream().sorted(Comparator.comparingDouble(CurvePicture.Point::x)).toList()) {
+    for (CurvePicture.Point point :
+        points.stream().sorted(Comparator.comparingDouble(CurvePicture.Point::x)).toList()) {
       placer.place(horizontal.at(point.x()), vertical.at(point.y()), point.label(), choice);
     }
     for (int i = 0; i < curves.size(); i++) {
@@ -210,8 +237,10 @@ public record DragCurvePicture(
       Curve curve = curves.get(i);
       double[] x = curve.x().stream().mapToDouble(horizontal::at).toArray();
       double[] y = curve.y().stream().mapToDouble(vertical::at).toArray();
-      Lettering lettering = Lettering.start(Lettering.SMALL).heavy().in(pen(i).stroke()).onto("#ffffff");
-      names.place(List.<double[][]>of(new double[][] {x, y}), curve.label(), curve.label(), lettering);
+      Lettering lettering =
+          Lettering.start(Lettering.SMALL).heavy().in(pen(i).stroke()).onto("#ffffff");
+      names.place(
+          List.<double[][]>of(new double[][] {x, y}), curve.label(), curve.label(), lettering);
     }
   }
 

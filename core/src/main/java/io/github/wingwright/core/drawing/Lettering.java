@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.drawing;
 
+import io.github.wingwright.core.quantity.MinusSign;
+
 /**
  * How text looks.
  *
@@ -104,7 +106,7 @@ public record Lettering(double size, Anchor anchor, String colour, boolean bold,
 
   /** Width of a line of text [mm]. */
   double width(String text) {
-    return TextWidth.of(text, size, bold);
+    return TextWidth.of(MinusSign.in(text), size, bold);
   }
 
   /** The room that a line of text takes. */

@@ -58,7 +58,8 @@ final class RegionChart {
     region.outlines().forEach(this::fill);
     for (Boundary boundary : boundaries) {
       for (List<Point> line : boundary.lines()) {
-        RegionHatching.draw(sketch, boundary.consideration(), onPaper(line), this, pen(boundary.consideration()));
+        RegionHatching.draw(
+            sketch, boundary.consideration(), onPaper(line), this, pen(boundary.consideration()));
         sketch.polyline(onPaper(line)[0], onPaper(line)[1], pen(boundary.consideration()));
       }
     }
@@ -69,7 +70,13 @@ final class RegionChart {
     Svg svg = new Svg(WIDTH, key.bottom() + MARGIN, picture.title());
     svg.rectangle(0, 0, WIDTH, svg.height(), Pen.fill("#ffffff"));
     String symbol = unit.symbol();
-    new ChartFrame(picture.title(), "length in " + symbol, "diameter in " + symbol, inUnit(across), inUnit(up)).draw(svg);
+    new ChartFrame(
+            picture.title(),
+            "length in " + symbol,
+            "diameter in " + symbol,
+            inUnit(across),
+            inUnit(up))
+        .draw(svg);
     sketch.onto(svg, 0.0, 0.0);
     key.draw(svg, MARGIN);
     return svg;
@@ -97,7 +104,8 @@ final class RegionChart {
 
   /** The length at a place on paper [m]. */
   double lengthAt(double x) {
-    return across.low() + (x - across.start()) / (across.end() - across.start()) * (across.high() - across.low());
+    return across.low()
+        + (x - across.start()) / (across.end() - across.start()) * (across.high() - across.low());
   }
 
   /** The diameter at a place on paper [m]. */
@@ -176,7 +184,11 @@ final class RegionChart {
       boolean choice = mark.kind() == RegionPicture.Kind.CHOICE;
       Lettering lettering = SMALL.heavy().in(choice ? Pen.WARM : Pen.ACCENT).onto("#ffffff");
       String label = TextWidth.cut(mark.label(), 80.0, lettering);
-      placer.place(across.clamped(mark.body().length()), up.clamped(mark.body().diameter()), label, lettering);
+      placer.place(
+          across.clamped(mark.body().length()),
+          up.clamped(mark.body().diameter()),
+          label,
+          lettering);
     }
   }
 
@@ -194,7 +206,11 @@ final class RegionChart {
     if (!ways.isEmpty()) {
       Point least = ways.get(0).body();
       Lettering lettering = SMALL.in(Pen.WARM).onto("#ffffff");
-      placer.place(across.clamped(least.length()), up.clamped(least.diameter()), "least concession: " + least.format(unit), lettering);
+      placer.place(
+          across.clamped(least.length()),
+          up.clamped(least.diameter()),
+          "least concession: " + least.format(unit),
+          lettering);
     }
   }
 
@@ -202,14 +218,17 @@ final class RegionChart {
   private void names() {
     LineLabels labels = new LineLabels(sketch, plot().grownBy(-0.6));
     List<Boundary> order = new ArrayList<>(boundaries);
-    order.sort(Comparator.comparing(b -> !(binds(b.consideration()) || clashes(b.consideration()))));
+    order.sort(
+        Comparator.comparing(b -> !(binds(b.consideration()) || clashes(b.consideration()))));
     for (Boundary boundary : order) {
       if (!boundary.lines().isEmpty()) {
         Weighed one = boundary.consideration();
         Lettering lettering = lettering(one).onto("#ffffff");
         String number = number(boundary);
-        String name = TextWidth.cut(number + " " + one.consideration().name(), LONGEST_LABEL, lettering);
-        labels.place(boundary.lines().stream().map(this::onPaper).toList(), name, number, lettering);
+        String name =
+            TextWidth.cut(number + " " + one.consideration().name(), LONGEST_LABEL, lettering);
+        labels.place(
+            boundary.lines().stream().map(this::onPaper).toList(), name, number, lettering);
       }
     }
   }

@@ -8,6 +8,7 @@ import io.github.wingwright.core.basis.Weighed;
 final class RegionHatching {
   private static final double SPACING = 2.6;
   private static final double STROKE = 1.3;
+
   /** How far beside the line the margin is asked [mm]. */
   private static final double ASIDE = 0.5;
 
@@ -34,7 +35,14 @@ final class RegionHatching {
 
   /** Leans forward along the line, to the side where the margin is negative; none where both sides are alike. */
   private static void stroke(
-      Sketch sketch, Consideration c, double x, double y, double alongX, double alongY, RegionChart chart, Pen pen) {
+      Sketch sketch,
+      Consideration c,
+      double x,
+      double y,
+      double alongX,
+      double alongY,
+      RegionChart chart,
+      Pen pen) {
     boolean left = refuses(c, x + ASIDE * alongY, y - ASIDE * alongX, chart);
     boolean right = refuses(c, x - ASIDE * alongY, y + ASIDE * alongX, chart);
     if (left == right) {

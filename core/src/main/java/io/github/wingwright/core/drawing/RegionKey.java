@@ -30,11 +30,19 @@ final class RegionKey {
         .region()
         .conflict()
         .ifPresent(
-            c -> advice.addAll(TextWidth.wrap("Nothing is feasible. " + c.describe(chart.region().unit()), width, SMALL, 8)));
+            c ->
+                advice.addAll(
+                    TextWidth.wrap(
+                        "Nothing is feasible. " + c.describe(chart.region().unit()),
+                        width,
+                        SMALL,
+                        8)));
   }
 
   double bottom() {
-    return top + row * (advice.size() + chart.boundaries().size()) + (advice.isEmpty() ? 0.0 : BELOW_ADVICE);
+    return top
+        + row * (advice.size() + chart.boundaries().size())
+        + (advice.isEmpty() ? 0.0 : BELOW_ADVICE);
   }
 
   void draw(Svg svg, double left) {
@@ -47,7 +55,11 @@ final class RegionKey {
     for (Boundary boundary : chart.boundaries()) {
       Weighed one = boundary.consideration();
       Lettering lettering = chart.lettering(one);
-      svg.text(left + 5.0, y, chart.number(boundary), Lettering.end(Lettering.SMALL).heavy().in(lettering.colour()));
+      svg.text(
+          left + 5.0,
+          y,
+          chart.number(boundary),
+          Lettering.end(Lettering.SMALL).heavy().in(lettering.colour()));
       svg.line(left + 7.0, y - 1.1, left + 7.0 + LINE, y - 1.1, chart.pen(one));
       double from = left + 9.0 + LINE;
       Lettering name = chart.binds(one) || chart.clashes(one) ? lettering.heavy() : lettering;
@@ -84,6 +96,7 @@ final class RegionKey {
     double length = 0.5 * (shown.lengths().lower() + shown.lengths().upper());
     double diameter = 0.5 * (shown.diameters().lower() + shown.diameters().upper());
     boolean holds = one.consideration().margin(length, diameter) >= 0.0;
-    return (holds ? "holds everywhere in the picture" : "holds nowhere in the picture") + provisional;
+    return (holds ? "holds everywhere in the picture" : "holds nowhere in the picture")
+        + provisional;
   }
 }

@@ -6,14 +6,18 @@ import io.github.wingwright.core.basis.FeasibleRegion;
 import java.util.List;
 
 /**
- * The picture of a feasible region: length across, diameter up, the boundary of each consideration as a line that carries
+ * The picture of a feasible region: length across, diameter up, the boundary of each consideration as a line that
+ * carries
  * its name, the region that all of them leave, and marked bodies.
  *
- * <p>A line is in ink for a limit, in the accent for a guideline, warm and dashed for what a target would like best; pale
- * and dashed for what was set aside. It is hatched on the side that it refuses. The sides of the region are heavy. A line
+ * <p>A line is in ink for a limit, in the accent for a guideline, warm and dashed for what a target would like best;
+ * pale
+ * and dashed for what was set aside. It is hatched on the side that it refuses. The sides of the region are heavy. A
+ * line
  * whose name finds no room carries its number instead; the key below the picture lists them all.
  *
- * <p>Where nothing is left, the lines that clash are warm and heavy, and the advice of {@link Conflict} stands below, with
+ * <p>Where nothing is left, the lines that clash are warm and heavy, and the advice of {@link Conflict} stands below,
+ * with
  * the bodies marked at which one of them would give way.
  *
  * @param title what is shown
@@ -69,9 +73,14 @@ public record RegionPicture(String title, FeasibleRegion region, List<Mark> mark
 
     /** Refuses what is no body. */
     public Mark {
-      if (!(body.length() > 0.0 && body.diameter() > 0.0) || Double.isInfinite(body.length() + body.diameter())) {
+      if (!(body.length() > 0.0 && body.diameter() > 0.0)
+          || Double.isInfinite(body.length() + body.diameter())) {
         throw new IllegalArgumentException(
-            "marked body must have a positive length and diameter, was " + body.length() + " m × " + body.diameter() + " m");
+            "marked body must have a positive length and diameter, was "
+                + body.length()
+                + " m × "
+                + body.diameter()
+                + " m");
       }
     }
   }

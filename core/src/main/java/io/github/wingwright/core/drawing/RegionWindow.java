@@ -18,6 +18,9 @@ record RegionWindow(Interval lengths, Interval diameters) {
   /** Room on each side as a part of what is shown. */
   private static final double ROOM = 0.3;
 
+  /** A wish this many times away from what is shown is left out. */
+  private static final double FAR = 1.8;
+
   /** The least room on each side as a part of the value. */
   private static final double LEAST = 0.08;
 
@@ -31,9 +34,23 @@ record RegionWindow(Interval lengths, Interval diameters) {
       return new RegionWindow(region.lengthWindow(), region.diameterWindow());
     }
     shown.addAll(clashing(region, shown.get(0)));
+    shown.addAll(wishes(region, shown));
     double[] lengths = shown.stream().mapToDouble(Point::length).toArray();
     double[] diameters = shown.stream().mapToDouble(Point::diameter).toArray();
-    return new RegionWindow(around(lengths, region.lengthWindow()), around(diameters, region.diameterWindow()));
+    return new RegionWindow(
+        around(lengths, region.lengthWindow()), around(diameters, region.diameterWindow()));
+  }
+
+  /** What targets would like best, unless that is far from everything else. */
+  private static List<Point> wishes(FeasibleRegion region, List<Point> shown) {
+    double low = shown.stream().mapToDouble(Point::diameter).min().orElse(0.0) / FAR;
+    double high = shown.stream().mapToDouble(Point::diameter).max().orElse(0.0) * FAR;
+    double length = shown.get(0).length();
+    return region.considerations().stream()
+        .filter(one -> one.isTarget() && one.decision().applies())
+        .map(one -> new Point(length, one.consideration().preferredDiameter(length).orElse(0.0)))
+        .filter(wish -> wish.diameter() > low && wish.diameter() < high)
+        .toList();
   }
 
   /** Of every boundary that clashes the point nearest to a body, by ratio, so that the picture shows who clashes. */
@@ -46,7 +63,11 @@ record RegionWindow(Interval lengths, Interval diameters) {
                 region.boundaries().stream()
                     .filter(boundary -> conflict.concerns(boundary.consideration()))
                     .map(boundary -> boundary.lines().stream().map(line -> nearest(line, body)))
-                    .forEach(points -> points.min(Comparator.comparingDouble(p -> apart(p, body))).ifPresent(nearest::add)));
+                    .forEach(
+                        points ->
+                            points
+                                .min(Comparator.comparingDouble(p -> apart(p, body)))
+                                .ifPresent(nearest::add)));
     return nearest;
   }
 
@@ -65,9 +86,11 @@ record RegionWindow(Interval lengths, Interval diameters) {
     double uy = (to.diameter() - from.diameter()) / body.diameter();
     double wx = 1.0 - from.length() / body.length();
     double wy = 1.0 - from.diameter() / body.diameter();
-    double t = Math.max(0.0, Math.min(1.0, (ux * wx + uy * wy) / Math.max(1e-300, ux * ux + uy * uy)));
+    double t =
+        Math.max(0.0, Math.min(1.0, (ux * wx + uy * wy) / Math.max(1e-300, ux * ux + uy * uy)));
     return new Point(
-        from.length() + t * (to.length() - from.length()), from.diameter() + t * (to.diameter() - from.diameter()));
+        from.length() + t * (to.length() - from.length()),
+        from.diameter() + t * (to.diameter() - from.diameter()));
   }
 
   private static double apart(Point a, Point b) {

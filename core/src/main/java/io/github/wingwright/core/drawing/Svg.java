@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.drawing;
 
+import io.github.wingwright.core.quantity.MinusSign;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 
@@ -194,7 +195,7 @@ public final class Svg {
   /** Text as it may stand in an element; characters that no document may hold are replaced. */
   static String escape(String text) {
     StringBuilder out = new StringBuilder(text.length());
-    text.codePoints().forEach(c -> escape(out, c));
+    MinusSign.in(text).codePoints().forEach(c -> escape(out, c));
     return out.toString();
   }
 

@@ -70,6 +70,16 @@ public abstract sealed class ScalarQuantity<Q extends ScalarQuantity<Q>> impleme
   }
 
   /**
+   * The quantity as text in the unit that suits its size.
+   *
+   * @param significantDigits 1 to 17
+   * @return for example {@code "75.4 mN"}
+   */
+  public final String format(int significantDigits) {
+    return QuantityText.format(si, kind().handiestUnit(si), significantDigits);
+  }
+
+  /**
    * The quantity as text in its SI unit with every digit it has: parsing the text gives an equal quantity.
    *
    * @return for example {@code "0.30479999999999996 m"}

@@ -5,6 +5,7 @@ import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.basis.Severity;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Workings;
+import io.github.wingwright.core.quantity.MinusSign;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
@@ -181,7 +182,7 @@ final class HtmlWriter {
   /** Text as it may stand in an element or an attribute; characters that no document may hold are replaced. */
   private static String escape(String text) {
     StringBuilder out = new StringBuilder(text.length());
-    text.codePoints().forEach(c -> escape(out, c));
+    MinusSign.in(text).codePoints().forEach(c -> escape(out, c));
     return out.toString();
   }
 

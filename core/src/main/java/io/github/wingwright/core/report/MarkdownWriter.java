@@ -3,6 +3,7 @@ package io.github.wingwright.core.report;
 
 import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.basis.Workings;
+import io.github.wingwright.core.quantity.MinusSign;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
@@ -79,6 +80,6 @@ final class MarkdownWriter {
 
   /** One line, in which the characters that begin markup stand for themselves. */
   private static String inline(String text) {
-    return MARKUP.matcher(text.replaceAll("\\R", " ")).replaceAll("\\\\$0");
+    return MARKUP.matcher(MinusSign.in(text).replaceAll("\\R", " ")).replaceAll("\\\\$0");
   }
 }

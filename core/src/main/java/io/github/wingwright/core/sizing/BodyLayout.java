@@ -79,7 +79,7 @@ public final class BodyLayout {
     Door.positive(eyeFromNose, "distance of the eye from the nose");
     Door.positive(windscreenFromNose, "distance of the windscreen from the nose");
     Door.inOrder(windscreenFromNose, eyeFromNose, "distance from the nose, of windscreen and eye");
-    String name = "sees " + angle + " over the nose from " + eyeFromNose + " behind its tip";
+    String name = "sees " + angle.format(4) + " over the nose from " + eyeFromNose.format(4) + " behind its tip";
     double eye = eyeFromNose.si();
     double ahead = eye - windscreenFromNose.si();
     return shape -> seesOverNose(name, angle, eyeBelowTop, ahead, shape, (length, diameter) -> eye);
@@ -102,7 +102,7 @@ public final class BodyLayout {
     Door.positive(eyeBehindFront, "distance of the eye behind the cabin's front");
     double ahead = Door.positive(windscreenAhead, "distance of the windscreen ahead of the eye").si();
     int seat = contents.indexOf(cabin);
-    String name = "sees " + angle + " over the nose from the " + cabin;
+    String name = "sees " + angle.format(4) + " over the nose from the " + cabin;
     return shape ->
         seesOverNose(
             name,
@@ -174,7 +174,7 @@ public final class BodyLayout {
     return shape -> {
       double belly = -greatest(shape, -1.0);
       return new Monotone(
-          "clears the ground at a rotation of " + rotation,
+          "clears the ground at a rotation of " + rotation.format(4),
           Strength.LIMIT,
           WHEELS,
           true,
@@ -222,7 +222,7 @@ public final class BodyLayout {
     return shape -> {
       double belly = -greatest(shape, -1.0);
       return new Monotone(
-          "tips back only beyond " + tipBack,
+          "tips back only beyond " + tipBack.format(4),
           Strength.GUIDELINE,
           WHEELS,
           false,
@@ -265,7 +265,7 @@ public final class BodyLayout {
     double limit = most.tangent();
     return shape ->
         new Monotone(
-            "tail closes at no more than " + most,
+            "tail closes at no more than " + most.format(4),
             Strength.GUIDELINE,
             AFTERBODY,
             false,
@@ -288,7 +288,7 @@ public final class BodyLayout {
     return shape -> {
       double half = 0.5 * (greatest(shape, 1.0) - greatest(shape, -1.0));
       return new Monotone(
-          "tail closes at no more than " + top + " above and " + underside + " below",
+          "tail closes at no more than " + top.format(4) + " above and " + underside.format(4) + " below",
           Strength.GUIDELINE,
           AFTERBODY,
           false,
@@ -375,7 +375,7 @@ public final class BodyLayout {
     }
     double least = (thickness.si() + 2.0 * wall.si()) / (1.0 - heightShare);
     return new DiameterWithin(
-        "carries a wing of " + thickness + " through", Strength.LIMIT, Source.DEFINITION, Interval.atLeast(least));
+        "carries a wing of " + thickness.format(4) + " through", Strength.LIMIT, Source.DEFINITION, Interval.atLeast(least));
   }
 
   /**
@@ -393,7 +393,7 @@ public final class BodyLayout {
     double needed = rootChord.si() + travel.si();
     return shape ->
         new Monotone(
-            "carries a saddle of " + rootChord + " with " + travel + " of travel",
+            "carries a saddle of " + rootChord.format(4) + " with " + travel.format(4) + " of travel",
             Strength.LIMIT,
             Source.BRIEF,
             false,
@@ -461,6 +461,6 @@ public final class BodyLayout {
     Interval lengths =
         lever > 0.0 ? Interval.atLeast(most.si() * ballastFromNose.si() / lever) : Interval.NONE;
     return new LengthWithin(
-        "balances with at most " + most + " of ballast", Strength.GUIDELINE, Source.DEFINITION, lengths);
+        "balances with at most " + most.format(4) + " of ballast", Strength.GUIDELINE, Source.DEFINITION, lengths);
   }
 }

@@ -3,6 +3,7 @@ package io.github.wingwright.core.sizing;
 
 import io.github.wingwright.core.basis.Formula;
 import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.mass.Material;
 import io.github.wingwright.core.quantity.Density;
 import io.github.wingwright.core.quantity.Door;
@@ -29,8 +30,11 @@ import java.io.Serializable;
  * @param wall thickness of the wall, positive
  * @param density density of the wall, positive
  * @param modulus modulus of elasticity along the body, positive; across printed layers it is lower than in them
+ * @param wallSource where the thickness comes from
+ * @param modulusSource where the modulus comes from
  */
-public record BodyShell(Length wall, Density density, Pressure modulus) implements Serializable {
+public record BodyShell(Length wall, Density density, Pressure modulus, Source wallSource, Source modulusSource)
+    implements Serializable {
 
   /** Second moment of area of a ring. */
   public static final Formula SECOND_MOMENT =
@@ -71,7 +75,7 @@ public record BodyShell(Length wall, Density density, Pressure modulus) implemen
   }
 
   /**
-   * The wall of a body.
+   * The wall of a body, all of it from the brief.
    *
    * @param wall thickness of the wall, positive
    * @param density density of the wall, positive
@@ -79,7 +83,7 @@ public record BodyShell(Length wall, Density density, Pressure modulus) implemen
    * @return the wall
    */
   public static BodyShell of(Length wall, Density density, Pressure modulus) {
-    return new BodyShell(wall, density, modulus);
+    return new BodyShell(wall, density, modulus, Source.BRIEF, Source.BRIEF);
   }
 
   /**
@@ -98,7 +102,36 @@ public record BodyShell(Length wall, Density density, Pressure modulus) implemen
                 () ->
                     new IllegalArgumentException(
                         "material must have a known modulus of elasticity, was " + material.name()));
-    return new BodyShell(wall, material.density(), modulus);
+    Source source = material.elasticModulusSource().orElse(material.source());
+    return new BodyShell(wall, material.density(), modulus, Source.BRIEF, source);
+  }
+
+  /**
+   * The same wall with another word on where its thickness comes from.
+   *
+   * @param source where the thickness comes from, such as the machine's line width
+   * @return the wall
+   */
+  public BodyShell withWallFrom(Source source) {
+    return new BodyShell(wall, density, modulus, source, modulusSource);
+  }
+
+  /**
+   * The thickness as a line of the workings.
+   *
+   * @return the step of w
+   */
+  public Step wallStep() {
+    return Step.given("wall thickness", "w", wall, wallSource);
+  }
+
+  /**
+   * The modulus as a line of the workings.
+   *
+   * @return the step of E
+   */
+  public Step modulusStep() {
+    return Step.given("modulus of elasticity", "E", modulus, modulusSource);
   }
 
   /**

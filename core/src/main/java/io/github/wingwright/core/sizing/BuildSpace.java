@@ -83,7 +83,7 @@ public final class BuildSpace {
     }
     String pieces = segments == 1 ? "in one piece" : "in " + segments + " segments";
     return new Monotone(
-        "fits into " + a + " × " + b + " × " + height + " " + pieces,
+        "fits into " + a.format(4) + " × " + b.format(4) + " × " + height.format(4) + " " + pieces,
         Strength.LIMIT,
         Source.BRIEF,
         false,

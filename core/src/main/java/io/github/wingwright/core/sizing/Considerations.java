@@ -37,7 +37,7 @@ public final class Considerations {
   public static Consideration lengthAtMost(Length longestPart) {
     Door.positive(longestPart, "longest part");
     return new LengthWithin(
-        "length at most " + longestPart, Strength.LIMIT, Source.BRIEF, Interval.atMost(longestPart.si()));
+        "length at most " + longestPart.format(4), Strength.LIMIT, Source.BRIEF, Interval.atMost(longestPart.si()));
   }
 
   /**
@@ -60,7 +60,7 @@ public final class Considerations {
           "overlap of a joint must leave something of a part of " + longestPart + ", was " + joint);
     }
     return new LengthWithin(
-        "length at most " + Length.metres(longest) + " in " + segments + " segments of " + longestPart,
+        "length at most " + Length.metres(longest).format(4) + " in " + segments + " segments of " + longestPart.format(4),
         Strength.LIMIT,
         Source.BRIEF,
         Interval.atMost(longest));
@@ -74,7 +74,7 @@ public final class Considerations {
    */
   public static Consideration lengthAtLeast(Length least) {
     Door.positive(least, "least length");
-    return new LengthWithin("length at least " + least, Strength.LIMIT, Source.BRIEF, Interval.atLeast(least.si()));
+    return new LengthWithin("length at least " + least.format(4), Strength.LIMIT, Source.BRIEF, Interval.atLeast(least.si()));
   }
 
   /**
@@ -144,7 +144,7 @@ public final class Considerations {
    */
   public static Consideration diameterNear(Length diameter) {
     Door.positive(diameter, "target diameter");
-    return new DiameterNear("diameter near " + diameter, Source.BRIEF, diameter.si());
+    return new DiameterNear("diameter near " + diameter.format(4), Source.BRIEF, diameter.si());
   }
 
   /**
@@ -155,7 +155,7 @@ public final class Considerations {
    */
   public static Consideration diameterAtLeast(Length least) {
     Door.positive(least, "least diameter");
-    return new DiameterWithin("diameter at least " + least, Strength.LIMIT, Source.BRIEF, Interval.atLeast(least.si()));
+    return new DiameterWithin("diameter at least " + least.format(4), Strength.LIMIT, Source.BRIEF, Interval.atLeast(least.si()));
   }
 
   /**
@@ -166,7 +166,7 @@ public final class Considerations {
    */
   public static Consideration diameterAtMost(Length most) {
     Door.positive(most, "greatest diameter");
-    return new DiameterWithin("diameter at most " + most, Strength.LIMIT, Source.BRIEF, Interval.atMost(most.si()));
+    return new DiameterWithin("diameter at most " + most.format(4), Strength.LIMIT, Source.BRIEF, Interval.atMost(most.si()));
   }
 
   /**
@@ -179,7 +179,7 @@ public final class Considerations {
   public static ShapeConsideration enclosing(Volume contents, PackingFraction packing) {
     Door.positive(contents, "volume of the contents");
     double needed = contents.si() / packing.value();
-    String name = "encloses " + contents + " " + packing;
+    String name = "encloses " + contents.format(4) + " " + packing;
     return shape -> new Enclosing(name, Strength.LIMIT, Source.BRIEF, shape, needed);
   }
 
@@ -206,7 +206,7 @@ public final class Considerations {
       throw new IllegalArgumentException("share of the length outside the arm must be 0 to 1, was " + outsideShare);
     }
     return new LengthWithin(
-        "tail arm at least " + arm + " with " + number(100.0 * outsideShare) + " % of the length outside it",
+        "tail arm at least " + arm.format(4) + " with " + number(100.0 * outsideShare) + " % of the length outside it",
         Strength.GUIDELINE,
         Source.BRIEF,
         Interval.atLeast(arm.si() / (1.0 - outsideShare)),
@@ -223,7 +223,7 @@ public final class Considerations {
   public static Consideration bendingStiffnessAtLeast(FlexuralRigidity least, BodyShell shell) {
     Door.positive(least, "least bending stiffness");
     return new StiffnessFloor(
-        "bending stiffness at least " + least,
+        "bending stiffness at least " + least.format(3),
         Strength.LIMIT,
         SLENDER_TUBE,
         least.si(),
@@ -248,7 +248,7 @@ public final class Considerations {
     Door.within(freeShare, 0.0, 1.0, "share of the length from wing to tail");
     Door.within(deflection, 0.001, 0.1, "deflection");
     return new TailDeflection(
-        "tail moves at most " + number(100.0 * deflection) + " % of its arm under " + load,
+        "tail moves at most " + number(100.0 * deflection) + " % of its arm under " + load.format(3),
         Strength.LIMIT,
         SLENDER_TUBE,
         load.si(),
@@ -281,7 +281,7 @@ public final class Considerations {
     double modulus = shell.modulus().si();
     return shape ->
         new Monotone(
-            "tail moves at most " + number(100.0 * deflection) + " % of its arm under " + load,
+            "tail moves at most " + number(100.0 * deflection) + " % of its arm under " + load.format(3),
             Strength.LIMIT,
             TAPERED_TUBE,
             true,

@@ -53,9 +53,8 @@ public interface DragArea {
       }
 
       @Override
-      public Optional<Step> step(Fuselage body) {
-        Step section = Step.given("frontal area", "A_max", body.frontalArea(), Source.library("geometry of the body"));
-        Step swept = Step.of(AfterbodyDrag.UPSWEEP, Step.given("upsweep", "u", upsweep, Source.BRIEF), section);
+      public Optional<Step> step(BodySteps body) {
+        Step swept = Step.of(AfterbodyDrag.UPSWEEP, Step.given("upsweep", "u", upsweep, Source.BRIEF), body.frontalArea());
         return straight.step(body).map(s -> Step.sum("drag area of the upswept body", "F", List.of(s, swept)));
       }
     };
@@ -72,12 +71,22 @@ public interface DragArea {
   }
 
   /**
-   * The drag of a body with its workings.
+   * The drag of a body with its workings, which go on from those of its dimensions.
+   *
+   * @param body lines of the body's geometry
+   * @return the step, empty if there are no workings
+   */
+  default Optional<Step> step(BodySteps body) {
+    return Optional.empty();
+  }
+
+  /**
+   * The drag of a body of given dimensions with its workings.
    *
    * @param body the body
    * @return the step, empty if there are no workings
    */
   default Optional<Step> step(Fuselage body) {
-    return Optional.empty();
+    return step(BodySteps.of(body, Source.library("geometry of the body")));
   }
 }

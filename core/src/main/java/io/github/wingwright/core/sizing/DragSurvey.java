@@ -34,6 +34,8 @@ public record DragSurvey(
     String held, List<Point> points, Point best, Interval withinOnePercent, boolean atEnd) {
   private static final int STEPS = 80;
   private static final double PERCENT = 1.01;
+  /** The ratio of fineness within 1 % from which a least is called flat; also that of the curves by form factor. */
+  private static final double FLAT_FROM = 1.3;
 
   /** Keeps a copy. */
   public DragSurvey {
@@ -73,7 +75,7 @@ public record DragSurvey(
    */
   public static DragSurvey atFixedLength(BodyShape shape, DragArea drag, Length length, Interval fineness) {
     double l = Door.positive(length, "fuselage length").si();
-    return of("length " + length, shape, drag, fineness, f -> new double[] {l, l / f});
+    return of("length " + length.format(4), shape, drag, fineness, f -> new double[] {l, l / f});
   }
 
   /**
@@ -88,7 +90,7 @@ public record DragSurvey(
   public static DragSurvey atFixedVolume(BodyShape shape, DragArea drag, Volume volume, Interval fineness) {
     double v = Door.positive(volume, "volume").si();
     return of(
-        "volume " + volume,
+        "volume " + volume.format(4),
         shape,
         drag,
         fineness,
@@ -110,7 +112,7 @@ public record DragSurvey(
    */
   public static DragSurvey atFixedSection(BodyShape shape, DragArea drag, Length diameter, Interval fineness) {
     double d = Door.positive(diameter, "fuselage diameter").si();
-    return of("diameter " + diameter, shape, drag, fineness, f -> new double[] {f * d, d});
+    return of("diameter " + diameter.format(4), shape, drag, fineness, f -> new double[] {f * d, d});
   }
 
   private static DragSurvey of(
@@ -170,6 +172,15 @@ public record DragSurvey(
       in = next;
     }
     return to;
+  }
+
+  /**
+   * Whether the least is flat: the fineness ratio can be chosen for other reasons at no price to speak of.
+   *
+   * @return whether the bodies within 1 % span a ratio of fineness of 1.3 or more
+   */
+  public boolean isFlat() {
+    return withinOnePercent.upper() >= FLAT_FROM * withinOnePercent.lower();
   }
 
   /**

@@ -13,6 +13,7 @@ import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.geometry.BodyShape;
 import io.github.wingwright.core.geometry.Fuselage;
+import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import java.util.ArrayList;
@@ -33,6 +34,8 @@ import java.util.Optional;
 public record FlightDrag(FlightCondition flight, FrictionModel friction, BodyFormFactor form) implements DragArea {
   /** Where the layer on a smooth body turns turbulent, on the length. */
   public static final double TRANSITION = 5e5;
+
+  private static final Source FLIGHT = Source.library("air and speed of the flight that the drag is told for");
 
   /**
    * The estimate for a body of about a length: laminar up to a Reynolds number of 500,000 and mixed from there on. While the
@@ -70,29 +73,36 @@ public record FlightDrag(FlightCondition flight, FrictionModel friction, BodyFor
     return flight.air().kinematicViscosity().si();
   }
 
-  private BodyDrag component(Fuselage body) {
-    double fineness = form.domain().clamp(body.finenessRatio());
-    return new BodyDrag("fuselage", body.length().si(), fineness, body.wettedArea().si(), friction, form, 1.0);
+  private BodyDrag component(double length, double fineness, double wettedArea) {
+    return new BodyDrag("fuselage", length, form.domain().clamp(fineness), wettedArea, friction, form, 1.0);
   }
 
   @Override
   public List<Finding> findings(Fuselage body) {
     List<Finding> findings =
-        new ArrayList<>(component(body).findings(flight.airspeed().si(), viscosity(), 0.0));
+        new ArrayList<>(
+            component(body.length().si(), body.finenessRatio(), body.wettedArea().si())
+                .findings(flight.airspeed().si(), viscosity(), 0.0));
     findings.addAll(form.findings(body.finenessRatio()));
     return findings;
   }
 
   @Override
-  public Optional<Step> step(Fuselage body) {
-    Step speed = Step.given("airspeed", "V", flight.airspeed(), Source.BRIEF);
-    Step viscosity = flight.air().kinematicViscosityStep(Source.BRIEF);
+  public Optional<Step> step(BodySteps body) {
+    Step speed = Step.given("airspeed", "V", flight.airspeed(), FLIGHT);
+    Step viscosity = flight.air().kinematicViscosityStep(FLIGHT);
     Step mach = Step.given("Mach number, low", "M", 0.0, Source.library("compressibility is left out below M 0.3"));
-    Step attached = component(body).step(speed, viscosity, mach);
-    if (!(body.baseArea().si() > 0.0)) {
+    BodyDrag component = component(body.length().value(), body.fineness().value(), body.wettedArea().value());
+    Step fineness =
+        component.fineness() == body.fineness().value()
+            ? body.fineness()
+            : Step.given("fineness ratio, at the end of the fit", "f_e", component.fineness(), form.formula().source());
+    Step attached = component.step(speed, viscosity, mach, new BodyDrag.Shape(body.length(), fineness, body.wettedArea()));
+    double blunt = body.shape().baseArea(body.length().value(), body.diameter().value());
+    if (!(blunt > 0.0)) {
       return Optional.of(attached);
     }
-    Step area = Step.given("area of the base", "A_b", body.baseArea(), Source.library("geometry of the body"));
+    Step area = Step.given("area of the base", "A_b", Area.squareMetres(blunt), Source.library("geometry of the body"));
     Step base = Step.of(AfterbodyDrag.SHIELDED_BASE, attached, area);
     return Optional.of(Step.sum("drag area of fuselage and base", "F", List.of(attached, base)));
   }

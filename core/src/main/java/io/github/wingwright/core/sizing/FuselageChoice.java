@@ -179,7 +179,7 @@ final class FuselageChoice {
     boolean guidelineLeft = findings.stream().anyMatch(f -> f.severity() == Severity.CAUTION);
     findings.addAll(clash(range));
     findings.addAll(decisions());
-    Workings workings = workings(length, diameter, body);
+    Workings workings = workings(length, diameter);
     sizing.pricing().drag().ifPresent(drag -> findings.addAll(drag.findings(body)));
     findings.addAll(workings.findings());
     List<Price> prices = guidelineLeft ? prices(body) : List.of();
@@ -277,21 +277,17 @@ final class FuselageChoice {
     return findings;
   }
 
-  private Workings workings(Step length, Step diameter, Fuselage body) {
+  private Workings workings(Step length, Step diameter) {
     List<Step> results = new ArrayList<>();
-    results.add(Step.of(FuselageFormulas.FINENESS_RATIO, length, diameter));
-    results.add(Step.of(FuselageFormulas.FRONTAL_AREA, diameter));
-    results.add(shape.volumeStep(length, diameter));
-    results.add(shape.wettedAreaStep(length, diameter));
+    BodySteps body = BodySteps.of(shape, length, diameter);
+    results.addAll(List.of(body.fineness(), body.frontalArea(), body.volume(), body.wettedArea()));
     sizing
         .pricing()
         .shell()
         .ifPresent(
             shell -> {
-              Step wall = Step.given("wall thickness", "w", shell.wall(), Source.BRIEF);
-              Step modulus = Step.given("modulus of elasticity", "E", shell.modulus(), Source.BRIEF);
-              Step ring = Step.of(BodyShell.SECOND_MOMENT, diameter, wall);
-              results.add(Step.of(BodyShell.BENDING_STIFFNESS, modulus, ring));
+              Step ring = Step.of(BodyShell.SECOND_MOMENT, diameter, shell.wallStep());
+              results.add(Step.of(BodyShell.BENDING_STIFFNESS, shell.modulusStep(), ring));
             });
     sizing.pricing().drag().flatMap(drag -> drag.step(body)).ifPresent(results::add);
     return Workings.of(results);

@@ -7,6 +7,7 @@ import io.github.wingwright.core.basis.Decision;
 import io.github.wingwright.core.basis.FeasibleRange;
 import io.github.wingwright.core.basis.FeasibleRegion;
 import io.github.wingwright.core.basis.Interval;
+import io.github.wingwright.core.basis.Price;
 import io.github.wingwright.core.basis.Sized;
 import io.github.wingwright.core.geometry.BodyShape;
 import io.github.wingwright.core.geometry.Fuselage;
@@ -371,6 +372,29 @@ public final class FuselageSizing {
    */
   public Sized<Fuselage> leastDrag(FlightCondition flight) {
     return leastDrag(FlightDrag.of(flight, Length.metres(lengthOf())));
+  }
+
+  /**
+   * Closes with the best body in the feasible range: of the best figure of merit if there is one, else of least drag if that
+   * is known, else of least skin. It is what the price of another choice is told against.
+   *
+   * @return the body with its range, workings, findings and prices
+   * @throws IllegalStateException if the length is neither fixed nor bounded
+   */
+  public Sized<Fuselage> best() {
+    return FuselageChoice.least(this, "best " + pricing.judge() + " in the feasible range", pricing::badness);
+  }
+
+  /**
+   * What one body costs and gains against another: in drag, figures of merit, stiffness and mass as far as they are known,
+   * and in volume.
+   *
+   * @param reference the body to compare with, such as the {@link #best()}
+   * @param chosen the body to price
+   * @return the prices
+   */
+  public List<Price> prices(Fuselage reference, Fuselage chosen) {
+    return pricing.prices(reference, chosen);
   }
 
   /**

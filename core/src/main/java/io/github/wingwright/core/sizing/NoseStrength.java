@@ -110,7 +110,7 @@ public final class NoseStrength {
     Door.positive(stroke, "stroke of the nose");
     Door.positive(strength, "compressive strength");
     return new Strut(
-        "does not fold when " + mass + " hit a wall at " + speed,
+        "does not fold when " + mass.format(3) + " hit a wall at " + speed.format(3),
         Strength.LIMIT,
         STRUT,
         impactForce(mass.si(), speed.si(), stroke.si()),
@@ -130,7 +130,7 @@ public final class NoseStrength {
     Source rule = Source.published("FAI Sporting Code, section 4, class F3K, as restated by clubs", "nose radius 5 mm");
     return shape ->
         new Monotone(
-            "nose radius at least " + least,
+            "nose radius at least " + least.format(4),
             Strength.LIMIT,
             rule,
             true,

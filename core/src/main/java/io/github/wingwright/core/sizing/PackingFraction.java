@@ -26,6 +26,6 @@ public record PackingFraction(double value) implements Serializable {
 
   @Override
   public String toString() {
-    return "packed to " + value;
+    return "packed to " + Considerations.number(value);
   }
 }

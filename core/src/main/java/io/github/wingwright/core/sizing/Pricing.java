@@ -33,6 +33,11 @@ record Pricing(Optional<DragArea> drag, Optional<BodyShell> shell, List<FigureOf
     return new Pricing(drag, shell, List.copyOf(all));
   }
 
+  /** What the best body is looked for by, in words. */
+  String judge() {
+    return drag.isEmpty() ? "wetted area" : figures.isEmpty() ? "drag area D/q" : figures.get(0).name();
+  }
+
   /** What is made small when the best body is looked for: the first figure of merit, else drag, else skin. */
   double badness(BodyShape shape, double length, double diameter) {
     if (drag.isPresent() && !figures.isEmpty()) {

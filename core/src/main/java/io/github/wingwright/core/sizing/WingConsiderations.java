@@ -41,7 +41,7 @@ public final class WingConsiderations {
     Door.positive(leastWall, "thinnest wall");
     Door.within(chordFraction, 0.5, 1.0, "chord fraction");
     return new OnChord(
-        "printable at " + number(100.0 * chordFraction) + " % of the chord: at least " + leastWall + " thick",
+        "printable at " + number(100.0 * chordFraction) + " % of the chord: at least " + leastWall.format(4) + " thick",
         Strength.LIMIT,
         Source.BRIEF,
         frame -> {
@@ -65,7 +65,7 @@ public final class WingConsiderations {
     Door.positive(viscosity, "kinematic viscosity");
     double chord = least * viscosity.si() / speed.si();
     return new OnChord(
-        "Reynolds number at least " + number(least) + " at " + speed,
+        "Reynolds number at least " + number(least) + " at " + speed.format(3),
         Strength.GUIDELINE,
         SMALL_MODELS,
         frame -> Interval.atLeast(chord));
@@ -151,7 +151,7 @@ public final class WingConsiderations {
   public static WingConsideration rootChordAtMost(Length most) {
     Door.positive(most, "longest chord");
     return new OnChord(
-        "root chord at most " + most,
+        "root chord at most " + most.format(4),
         Strength.LIMIT,
         Source.BRIEF,
         frame -> Interval.atMost(most.si() / frame.rootChordRatio()));
@@ -171,7 +171,7 @@ public final class WingConsiderations {
     }
     double longest = 2.0 * most * longestPart.si();
     return new OnChord(
-        "span at most " + Length.metres(longest) + ": each half in " + most + " of " + longestPart,
+        "span at most " + Length.metres(longest).format(4) + ": each half in " + most + " of " + longestPart.format(4),
         Strength.LIMIT,
         Source.BRIEF,
         frame -> frame.span() <= longest * (1.0 + 1e-12) ? Interval.ALL : Interval.NONE);
@@ -207,7 +207,7 @@ public final class WingConsiderations {
   public static WingConsideration rootThicknessAtLeast(Length least) {
     Door.positive(least, "least thickness");
     return new OnChord(
-        "root at least " + least + " thick",
+        "root at least " + least.format(4) + " thick",
         Strength.LIMIT,
         Source.BRIEF,
         frame ->

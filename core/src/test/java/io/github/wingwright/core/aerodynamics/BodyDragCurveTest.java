@@ -9,9 +9,14 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import io.github.wingwright.core.atmosphere.AirState;
 import io.github.wingwright.core.atmosphere.FlightCondition;
 import io.github.wingwright.core.basis.Interval;
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
+import io.github.wingwright.core.basis.Workings;
 import io.github.wingwright.core.geometry.BodyShape;
 import io.github.wingwright.core.numerics.Minimum;
 import io.github.wingwright.core.numerics.Tolerance;
+import io.github.wingwright.core.quantity.Area;
+import io.github.wingwright.core.quantity.KinematicViscosity;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Pressure;
 import io.github.wingwright.core.quantity.Speed;
@@ -145,8 +150,31 @@ class BodyDragCurveTest {
 
   @Test
   void the_workings_give_the_number_of_the_curve() {
-    BodyDragCurve curve = curve(BodyShape.capsule(), MIXED, BodyFormFactor.TORENBEEK).atFixedVolume(Volume.cubicCentimetres(60));
-    assertThat(curve.step(7.3).value()).isCloseTo(curve.dragArea(7.3), withinPercentage(1e-10));
+    BodyDragCurve any = curve(BodyShape.capsule(), MIXED, BodyFormFactor.TORENBEEK);
+    for (BodyDragCurve curve :
+        List.of(
+            any.atFixedVolume(Volume.cubicCentimetres(60)),
+            any.atFixedLength(Length.millimetres(300)),
+            any.atFixedSection(Length.millimetres(30)))) {
+      assertThat(curve.step(7.3).value()).isEqualTo(curve.dragArea(7.3));
+      List<Step> steps = Workings.of(List.of(curve.step(7.3))).steps();
+      assertThat(steps).filteredOn(s -> s.symbol().equals("f")).hasSize(1);
+      assertThat(steps).filteredOn(Step.Solution.class::isInstance).hasSize(1);
+    }
+  }
+
+  @Test
+  void theWorkingsOfAnotherBodyAreRefused() {
+    BodyDrag body = new BodyDrag("pod", 0.3, 10.0, 0.03, FrictionModel.laminar(), BodyFormFactor.HOERNER, 1.0);
+    Step speed = Step.given("V", "V", Speed.metresPerSecond(6), Source.BRIEF);
+    Step viscosity = Step.given("ν", "ν", KinematicViscosity.squareMetresPerSecond(1.5e-5), Source.BRIEF);
+    Step mach = Step.given("M", "M", 0.0, Source.BRIEF);
+    Step length = Step.given("L", "L", Length.metres(0.31), Source.BRIEF);
+    Step fineness = Step.given("f", "f", 10.0, Source.BRIEF);
+    Step area = Step.given("S", "S", Area.squareMetres(0.03), Source.BRIEF);
+    assertThatThrownBy(() -> body.step(speed, viscosity, mach, new BodyDrag.Shape(length, fineness, area)))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessage("length in the workings of pod must be 0.3 m as in the component, was 0.31 m");
   }
 
   @Test

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import io.github.wingwright.core.atmosphere.AirState;
 import io.github.wingwright.core.atmosphere.FlightCondition;
+import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Workings;
 import io.github.wingwright.core.geometry.BodyShape;
@@ -176,5 +177,27 @@ class DragBuildUpTest {
   void a_thicker_layer_shields_the_base() {
     assertThat(AfterbodyDrag.shieldedBase(4e-4, 4e-4)).isCloseTo(1.16e-5, within(1e-12));
     assertThat(AfterbodyDrag.shieldedBase(4e-4, 1e-4)).isLessThan(AfterbodyDrag.shieldedBase(1e-4, 1e-4));
+  }
+
+  @Test
+  void every_addition_says_where_it_is_used_outside_of_what_it_was_made_for() {
+    BodyDrag pod = new BodyDrag("pod", 0.3, 10.0, 0.028, FrictionModel.laminar(), BodyFormFactor.HOERNER_LAMINAR, 1.0);
+    assertThat(subjects(pod)).doesNotContain("interference factor", "base of pod");
+    assertThat(subjects(pod.withInterference(1.8))).contains("interference factor");
+    // The greatest section of a body of 300 mm and f = 10 is 7.07 cm².
+    assertThat(subjects(pod.withBase(Area.squareCentimetres(7)))).doesNotContain("base of pod");
+    assertThat(subjects(pod.withBase(Area.squareCentimetres(8)))).contains("base of pod");
+    assertThat(subjects(pod.squareSided())).doesNotContain("factor of the excess of the form factor");
+    SurfaceDrag tail =
+        new SurfaceDrag("tail", 0.04, 0.03, 0.3, 0.0, 0.01, FrictionModel.laminar(), SurfaceFormFactor.HOERNER, 2.0);
+    assertThat(subjects(tail)).contains("interference factor");
+    assertThat(subjects(DragComponent.upsweep(Angle.degrees(30), Area.squareMetres(1)))).isNotEmpty();
+    assertThat(subjects(DragComponent.base(Area.squareCentimetres(4)))).contains("base drag");
+    assertThat(DragComponent.base(Area.squareMetres(1)).findings(60, 1.5e-5, 0.18)).isEmpty();
+    assertThat(DragComponent.base(Area.squareMetres(1)).findings(330, 1.5e-5, 0.97)).isNotEmpty();
+  }
+
+  private static List<String> subjects(DragComponent component) {
+    return component.findings(6, 1.5e-5, 0.02).stream().map(Finding::subject).toList();
   }
 }

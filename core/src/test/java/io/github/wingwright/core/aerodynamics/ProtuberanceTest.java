@@ -4,6 +4,7 @@ package io.github.wingwright.core.aerodynamics;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.numerics.Quadrature;
 import io.github.wingwright.core.numerics.Tolerance;
 import io.github.wingwright.core.quantity.Area;
@@ -49,5 +50,20 @@ class ProtuberanceTest {
     assertThat(Interference.STRUT.source().cite()).contains("Gudmundsson");
     assertThat(Protuberance.SPHERE.coefficient()).isCloseTo(0.4, within(1e-12));
     assertThat(Protuberance.FITTING.band().likely()).isCloseTo(1.2, within(1e-12));
+  }
+
+  @Test
+  void a_coefficient_says_where_its_reynolds_number_ends() {
+    Area front = Area.squareMillimetres(10);
+    // 0.5 mm of wire at 6 m/s is Re 200: creeping; 5 mm at 60 m/s is Re 20,000.
+    assertThat(Protuberance.ROUND_WIRE.of("wire", front, Length.millimetres(0.5)).findings(6, 1.5e-5, 0))
+        .extracting(Finding::subject)
+        .containsExactly("drag coefficient of wire");
+    assertThat(Protuberance.ROUND_WIRE.of("wire", front, Length.millimetres(5)).findings(60, 1.5e-5, 0)).isEmpty();
+    // A sphere of 100 mm at 60 m/s is Re 400,000: its layer has turned turbulent. A plate does not care.
+    Area ball = Area.squareMetres(Math.PI / 4 * 0.01);
+    assertThat(Protuberance.SPHERE.of("ball", ball).findings(60, 1.5e-5, 0)).hasSize(1);
+    assertThat(Protuberance.SPHERE.of("ball", ball).findings(40, 1.5e-5, 0)).isEmpty();
+    assertThat(Protuberance.FLAT_PLATE.of("plate", ball).findings(60, 1.5e-5, 0)).isEmpty();
   }
 }

@@ -149,7 +149,7 @@ class FeasibleRangeTest {
     assertThat(range.check(0.018)).isEmpty();
     List<Finding> findings = range.check(0.045);
     assertThat(findings).extracting(Finding::severity).containsExactly(Severity.SERIOUS, Severity.CAUTION);
-    assertThat(findings.get(0).measure()).isEqualTo("45 mm (range at most 40 mm)");
+    assertThat(findings.get(0).measure()).isEqualTo("45 mm (at most 40 mm)");
     assertThat(findings.get(0).message())
         .isEqualTo("The limit \"diameter that the machine makes\" does not hold for this choice.");
     assertThat(findings.get(1).message())

@@ -110,4 +110,17 @@ class FindingTest {
     assertThat(Source.DEFINITION).hasToString("by definition");
     assertThat(Source.BRIEF).hasToString("the brief");
   }
+
+  @Test
+  void a_range_of_one_end_is_worded_as_such() {
+    assertThat(measure(38.0, Interval.atMost(36.0))).isEqualTo("38 (at most 36)");
+    assertThat(measure(38.0, Interval.atLeast(40.0))).isEqualTo("38 (at least 40)");
+    assertThat(measure(38.0, Interval.between(20.0, 36.0))).isEqualTo("38 (range 20 to 36)");
+    assertThat(measure(38.0, Interval.between(36.0, 36.0))).isEqualTo("38 (exactly 36)");
+    assertThat(measure(38.0, Interval.NONE)).isEqualTo("38 (no value will do)");
+  }
+
+  private static String measure(double value, Interval range) {
+    return Finding.of(Severity.CAUTION, "it", "message", value, range, NamedUnit.NUMBER, Source.BRIEF).measure();
+  }
 }

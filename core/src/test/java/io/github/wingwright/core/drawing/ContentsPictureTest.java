@@ -19,14 +19,16 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
 class ContentsPictureTest {
-  private static final Fuselage TUBE = new Fuselage(BodyShape.capsule(), Length.millimetres(600), Length.millimetres(90));
+  private static final Fuselage TUBE =
+      new Fuselage(BodyShape.capsule(), Length.millimetres(600), Length.millimetres(90));
 
   private static Length mm(double value) {
     return Length.millimetres(value);
   }
 
   private static ContentsPicture tube(List<Item> items, List<SightLine> lines, List<Mark> marks) {
-    return new ContentsPicture("a tube", BodyProfile.of(TUBE).withWall(mm(1.5)), items, lines, marks, Length.MILLIMETRE);
+    return new ContentsPicture(
+        "a tube", BodyProfile.of(TUBE).withWall(mm(1.5)), items, lines, marks, Length.MILLIMETRE);
   }
 
   @Test
@@ -36,8 +38,12 @@ class ContentsPictureTest {
       double length = Math.pow(10.0, random.nextDouble(1.6, 4.3));
       double diameter = length / random.nextDouble(3.0, 14.0);
       BodyShape shape =
-          random.nextBoolean() ? BodyShape.capsule() : BodyShape.of(EndProfile.halfEllipsoid(), 1.2, EndProfile.cone(), 1.5);
-      BodyProfile body = BodyProfile.of(new Fuselage(shape, mm(length), mm(diameter))).withWall(mm(0.02 * diameter));
+          random.nextBoolean()
+              ? BodyShape.capsule()
+              : BodyShape.of(EndProfile.halfEllipsoid(), 1.2, EndProfile.cone(), 1.5);
+      BodyProfile body =
+          BodyProfile.of(new Fuselage(shape, mm(length), mm(diameter)))
+              .withWall(mm(0.02 * diameter));
       List<Item> items = new ArrayList<>();
       List<String> names = new ArrayList<>();
       int count = random.nextInt(1, 7);
@@ -60,15 +66,31 @@ class ContentsPictureTest {
           random.nextInt(3) == 0
               ? List.of()
               : List.of(
-                  SightLine.vision("10° over the nose", mm(0.4 * length), mm(0.3 * diameter), Angle.degrees(10), mm(-0.1 * length)),
+                  SightLine.vision(
+                      "10° over the nose",
+                      mm(0.4 * length),
+                      mm(0.3 * diameter),
+                      Angle.degrees(10),
+                      mm(-0.1 * length)),
                   SightLine.ground("ground", mm(-diameter), mm(-0.1 * length), mm(1.05 * length)),
-                  SightLine.rotation("rotation 12°", mm(0.5 * length), mm(-diameter), Angle.degrees(12), mm(1.05 * length)));
+                  SightLine.rotation(
+                      "rotation 12°",
+                      mm(0.5 * length),
+                      mm(-diameter),
+                      Angle.degrees(12),
+                      mm(1.05 * length)));
       lines.forEach(line -> names.add(line.label()));
-      List<Mark> marks = List.of(Mark.centreOfGravity("contents at " + seed, mm(random.nextDouble(0.2, 0.6) * length), Length.ZERO));
+      List<Mark> marks =
+          List.of(
+              Mark.centreOfGravity(
+                  "contents at " + seed, mm(random.nextDouble(0.2, 0.6) * length), Length.ZERO));
       names.add("contents at " + seed);
       BodyProfile swept = random.nextBoolean() ? body : body.withUpsweep(0.6, Angle.degrees(8));
-      ContentsPicture picture = new ContentsPicture("layout " + seed, swept, items, lines, marks, Length.MILLIMETRE);
-      assertThat(PictureChecks.isLegible(picture.draw(), "seed " + seed).words()).as("seed %s", seed).containsAll(names);
+      ContentsPicture picture =
+          new ContentsPicture("layout " + seed, swept, items, lines, marks, Length.MILLIMETRE);
+      assertThat(PictureChecks.isLegible(picture.draw(), "seed " + seed).words())
+          .as("seed %s", seed)
+          .containsAll(names);
     }
   }
 
@@ -85,7 +107,8 @@ class ContentsPictureTest {
   @Test
   void figuresScaleAndNamesStandOnTheSheet() throws Exception {
     Item box = Item.box("battery", mm(60), Length.ZERO, mm(200), mm(40)).withClearance(mm(3));
-    assertThat(PictureChecks.isLegible(tube(List.of(box), List.of(), List.of()).draw(), "box").words())
+    assertThat(
+            PictureChecks.isLegible(tube(List.of(box), List.of(), List.of()).draw(), "box").words())
         .contains("a tube", "600", "90", "battery", "side view, scale 1 : 5, dimensions in mm");
   }
 
@@ -93,7 +116,8 @@ class ContentsPictureTest {
   void aBoxIsDrawnToScale() {
     Item box = Item.box("", mm(60), Length.ZERO, mm(200), mm(40));
     // 200 mm × 40 mm at 1 : 5.
-    assertThat(tube(List.of(box), List.of(), List.of()).draw().document()).contains("width=\"40\" height=\"8\"");
+    assertThat(tube(List.of(box), List.of(), List.of()).draw().document())
+        .contains("width=\"40\" height=\"8\"");
   }
 
   @Test

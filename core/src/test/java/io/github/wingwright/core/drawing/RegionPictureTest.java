@@ -31,7 +31,9 @@ class RegionPictureTest {
   }
 
   private static Consideration volume(double cubicCentimetres) {
-    return Considerations.enclosing(Volume.cubicCentimetres(cubicCentimetres), Considerations.packingFraction(0.7)).on(BodyShape.capsule());
+    return Considerations.enclosing(
+            Volume.cubicCentimetres(cubicCentimetres), Considerations.packingFraction(0.7))
+        .on(BodyShape.capsule());
   }
 
   @Test
@@ -68,13 +70,17 @@ class RegionPictureTest {
       case 3 -> Considerations.diameterAtLeast(Length.metres(random.nextDouble(0.01, 0.05)));
       case 4 -> Considerations.diameterAtMost(Length.metres(random.nextDouble(0.02, 0.1)));
       case 5 -> volume(random.nextDouble(20.0, 300.0));
-      default -> Considerations.diameterNear(random.nextDouble(1.0, 4.0), Length.metres(random.nextDouble(0.004, 0.02)));
+      default ->
+          Considerations.diameterNear(
+              random.nextDouble(1.0, 4.0), Length.metres(random.nextDouble(0.004, 0.02)));
     };
   }
 
   private static Decision decision(SplittableRandom random) {
     return switch (random.nextInt(5)) {
-      case 0 -> Decision.notApplicable("the body is a boom and nothing else, whatever anybody says about pods");
+      case 0 ->
+          Decision.notApplicable(
+              "the body is a boom and nothing else, whatever anybody says about pods");
       case 1 -> Decision.provisional("the larger printer arrives");
       default -> Decision.chosen();
     };
@@ -87,10 +93,15 @@ class RegionPictureTest {
             chosen(Considerations.lengthAtMost(Length.millimetres(300))),
             chosen(Considerations.finenessWithin(6, 10)),
             chosen(Considerations.diameterAtMost(Length.millimetres(200))),
-            new Weighed(Considerations.diameterAtMost(Length.millimetres(40)), Decision.notApplicable("the tube is wider")),
+            new Weighed(
+                Considerations.diameterAtMost(Length.millimetres(40)),
+                Decision.notApplicable("the tube is wider")),
             chosen(volume(60)));
     RegionPicture picture =
-        new RegionPicture("length and diameter", region, List.of(RegionPicture.Mark.choice("chosen: 300 mm × 32 mm", 0.3, 0.032)));
+        new RegionPicture(
+            "length and diameter",
+            region,
+            List.of(RegionPicture.Mark.choice("chosen: 300 mm × 32 mm", 0.3, 0.032)));
     assertThat(PictureChecks.isLegible(picture.draw(), "five considerations").words())
         .contains(
             "length at most 300 mm: limit, binds",
@@ -111,8 +122,12 @@ class RegionPictureTest {
             chosen(Considerations.diameterAtLeast(Length.millimetres(40))));
     Svg svg = new RegionPicture("impossible", region, List.of()).draw();
     List<String> words = PictureChecks.isLegible(svg, "clash").words();
-    assertThat(words).contains("length at most 300 mm: limit, clashes", "diameter at least 40 mm: limit, clashes");
-    assertThat(words).anyMatch(w -> w.startsWith("Nothing is feasible. ")).anyMatch(w -> w.startsWith("least concession: "));
+    assertThat(words)
+        .contains(
+            "length at most 300 mm: limit, clashes", "diameter at least 40 mm: limit, clashes");
+    assertThat(words)
+        .anyMatch(w -> w.startsWith("Nothing is feasible. "))
+        .anyMatch(w -> w.startsWith("least concession: "));
     assertThat(svg.document()).contains("stroke=\"" + Pen.WARM + "\" stroke-width=\"0.9\"");
   }
 
@@ -120,7 +135,8 @@ class RegionPictureTest {
   void theHatchingLiesOnTheSideThatIsRefused() throws Exception {
     // A least diameter refuses what lies below it on paper: every stroke leaves the line downwards.
     FeasibleRegion region = region(chosen(Considerations.diameterAtLeast(Length.millimetres(30))));
-    RegionPicture picture = new RegionPicture("least", region, List.of(RegionPicture.Mark.choice("here", 0.2, 0.04)));
+    RegionPicture picture =
+        new RegionPicture("least", region, List.of(RegionPicture.Mark.choice("here", 0.2, 0.04)));
     SvgReader reader = new SvgReader(picture.draw());
     List<double[]> strokes = reader.lines("0.2", Pen.INK);
     assertThat(strokes).hasSizeGreaterThan(20).allMatch(l -> l[3] > l[1]);
@@ -135,7 +151,8 @@ class RegionPictureTest {
 
   @Test
   void theSameRegionGivesTheSameBytesInEveryLocale() {
-    FeasibleRegion region = region(chosen(Considerations.finenessWithin(6, 10)), chosen(volume(60)));
+    FeasibleRegion region =
+        region(chosen(Considerations.finenessWithin(6, 10)), chosen(volume(60)));
     PictureChecks.isStable(() -> new RegionPicture("here", region, List.of()).draw());
   }
 }

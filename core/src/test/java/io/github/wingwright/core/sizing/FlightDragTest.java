@@ -11,6 +11,7 @@ import io.github.wingwright.core.atmosphere.FlightCondition;
 import io.github.wingwright.core.basis.Sized;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
+import io.github.wingwright.core.basis.Workings;
 import io.github.wingwright.core.geometry.BodyShape;
 import io.github.wingwright.core.geometry.Fuselage;
 import io.github.wingwright.core.mass.Material;
@@ -21,6 +22,7 @@ import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Pressure;
 import io.github.wingwright.core.quantity.Speed;
 import io.github.wingwright.core.quantity.Temperature;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class FlightDragTest {
@@ -124,7 +126,7 @@ class FlightDragTest {
     double expected = attached + 0.029 / Math.sqrt(attached / base) * base;
     assertThat(drag.dragArea(new Tube(), 0.3, 0.03)).isCloseTo(expected, within(2e-4 * expected));
     Fuselage body = new Fuselage(new Tube(), LENGTH, Length.millimetres(30));
-    assertThat(drag.step(body).orElseThrow().value()).isCloseTo(drag.dragArea(new Tube(), 0.3, 0.03), within(1e-15));
+    assertThat(drag.step(BodySteps.of(body, Source.BRIEF)).orElseThrow().value()).isCloseTo(drag.dragArea(new Tube(), 0.3, 0.03), within(1e-15));
   }
 
   @Test
@@ -136,8 +138,17 @@ class FlightDragTest {
     assertThat(swept.dragArea(BodyShape.capsule(), 0.3, 0.03) - straight.dragArea(BodyShape.capsule(), 0.3, 0.03))
         .isCloseTo(0.04874075 * section, within(1e-8 * section));
     Fuselage body = new Fuselage(BodyShape.capsule(), LENGTH, Length.millimetres(30));
-    assertThat(swept.step(body).orElseThrow().value())
+    assertThat(swept.step(BodySteps.of(body, Source.BRIEF)).orElseThrow().value())
         .isCloseTo(swept.dragArea(BodyShape.capsule(), 0.3, 0.03), within(1e-15));
     assertThat(swept.findings(body)).isEqualTo(straight.findings(body));
+  }
+
+  @Test
+  void its_workings_go_on_from_those_of_the_body() {
+    BodySteps body = BodySteps.of(new Fuselage(BodyShape.capsule(), LENGTH, Length.millimetres(30)), Source.BRIEF);
+    List<Step> steps = Workings.of(List.of(FlightDrag.of(HALL, LENGTH).step(body).orElseThrow())).steps();
+    assertThat(steps).contains(body.length(), body.diameter(), body.fineness(), body.wettedArea());
+    assertThat(steps).filteredOn(s -> s.symbol().equals("L")).hasSize(1);
+    assertThat(steps).filteredOn(s -> s.symbol().equals("f")).hasSize(1);
   }
 }

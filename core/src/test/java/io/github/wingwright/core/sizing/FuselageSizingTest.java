@@ -22,11 +22,14 @@ import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.basis.Price;
 import io.github.wingwright.core.basis.Severity;
 import io.github.wingwright.core.basis.Sized;
+import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.geometry.BodyShape;
 import io.github.wingwright.core.geometry.Fuselage;
+import io.github.wingwright.core.mass.Materials;
 import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.FlexuralRigidity;
+import io.github.wingwright.core.quantity.Force;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Time;
 import io.github.wingwright.core.quantity.Volume;
@@ -336,5 +339,39 @@ class FuselageSizingTest {
             .leastDrag(SKIN);
     assertThat(body.value().length().millimetres()).isBetween(300.0, 340.0);
     assertThat(body.value().finenessRatio()).isBetween(6 - 1e-9, 10 + 1e-9);
+  }
+
+  @Test
+  void the_best_body_is_that_of_the_figure_of_merit_and_a_price_is_told_against_it() {
+    FuselageSizing sizing = hallGlider().length(Length.millimetres(300)).draggingAs(SKIN);
+    assertThat(sizing.best().value().diameter().millimetres()).isCloseTo(30, within(1e-6));
+    // A mission that wants a thick body has its best at the other end: fineness 6 at 300 mm.
+    FigureOfMerit thick = new FigureOfMerit("room", Length.METRE, true, (b, drag) -> b.diameter().si());
+    Fuselage best = sizing.judgedBy(thick).best().value();
+    assertThat(best.diameter().millimetres()).isCloseTo(50, within(1e-4));
+    Fuselage chosen = new Fuselage(BodyShape.capsule(), Length.millimetres(300), Length.millimetres(40));
+    List<Price> prices = sizing.judgedBy(thick).prices(best, chosen);
+    assertThat(prices).extracting(Price::what).containsExactly("drag area", "room", "volume");
+    assertThat(prices.get(1).change()).isCloseTo(-0.010, within(1e-7));
+    assertThat(prices.get(1).isGain()).isFalse();
+  }
+
+  @Test
+  void the_workings_cite_the_modulus_of_the_catalogue_and_the_wall_of_the_brief() {
+    BodyShell shell = BodyShell.of(Materials.PLA, Length.millimetres(0.8));
+    Sized<Fuselage> body = hallGlider().madeOf(shell).nearestToTargets();
+    Step modulus = body.workings().steps().stream().filter(s -> s.symbol().equals("E")).findFirst().orElseThrow();
+    Step wall = body.workings().steps().stream().filter(s -> s.symbol().equals("w")).findFirst().orElseThrow();
+    assertThat(modulus.source()).isEqualTo(Materials.PLA.elasticModulusSource().orElseThrow()).isNotEqualTo(Source.BRIEF);
+    assertThat(wall.source()).isEqualTo(Source.BRIEF);
+    Source machine = Source.library("two passes of a nozzle");
+    assertThat(shell.withWallFrom(machine).wallStep().source()).isEqualTo(machine);
+  }
+
+  @Test
+  void names_of_considerations_are_rounded_for_reading() {
+    Consideration tail = Considerations.tailDeflectionAtMost(Force.newtons(0.0753631), 0.5, 0.02, ConsiderationsTest.PLA);
+    assertThat(tail.name()).isEqualTo("tail moves at most 2 % of its arm under 75.4 mN");
+    assertThat(lengthAtMost(Length.inches(14.3333333)).name()).isEqualTo("length at most 364.1 mm");
   }
 }

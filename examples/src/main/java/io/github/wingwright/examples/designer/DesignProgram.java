@@ -101,6 +101,7 @@ public final class DesignProgram {
     files.put("report.html", report.report().toHtml());
     files.put("three-view.svg", report.threeView().document());
     files.put("fuselage-range.svg", report.fuselageRange().document());
+    files.put("fuselage-region.svg", report.fuselageRegion().document());
     files.put("section.svg", report.sectionPicture().document());
     files.put("section.txt", DesignData.coordinates(design.aircraft().airframe().wing().section()));
     files.put("design.json", DesignData.json(design));

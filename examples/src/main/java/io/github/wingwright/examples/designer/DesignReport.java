@@ -2,9 +2,7 @@
 package io.github.wingwright.examples.designer;
 
 import io.github.wingwright.core.aerodynamics.DragBreakdown;
-import io.github.wingwright.core.basis.Decision;
 import io.github.wingwright.core.basis.Interval;
-import io.github.wingwright.core.basis.Price;
 import io.github.wingwright.core.basis.Sized;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.drawing.BalancePicture;
@@ -13,7 +11,6 @@ import io.github.wingwright.core.drawing.RangePicture;
 import io.github.wingwright.core.drawing.SectionPicture;
 import io.github.wingwright.core.drawing.Svg;
 import io.github.wingwright.core.drawing.ThreeView;
-import io.github.wingwright.core.geometry.Fuselage;
 import io.github.wingwright.core.geometry.Wing;
 import io.github.wingwright.core.mass.MassItem;
 import io.github.wingwright.core.performance.GlidePoint;
@@ -37,11 +34,13 @@ final class DesignReport {
   private final Design design;
   private final GliderBrief brief;
   private final BriefUnits units;
+  private final FuselageChapter fuselage;
 
   DesignReport(Design design, GliderBrief brief) {
     this.design = design;
     this.brief = brief;
     this.units = brief.units();
+    this.fuselage = GliderFuselage.of(design, brief);
   }
 
   Report report() {
@@ -49,7 +48,7 @@ final class DesignReport {
     chapters.add(asked());
     chapters.add(drawing());
     chapters.add(sheet());
-    chapters.add(fuselage());
+    chapters.add(fuselage.chapter());
     chapters.add(wing());
     chapters.add(section());
     chapters.add(new SectionChapter(design).chapter());
@@ -79,9 +78,11 @@ final class DesignReport {
   }
 
   Svg fuselageRange() {
-    Length diameter = design.aircraft().airframe().fuselage().diameter();
-    return RangePicture.draw(
-        design.sizedFuselage().range(), diameter.si(), "chosen: " + diameter.format(units.length(), 3));
+    return fuselage.rangePicture();
+  }
+
+  Svg fuselageRegion() {
+    return fuselage.regionPicture();
   }
 
   private Chapter asked() {
@@ -122,33 +123,6 @@ final class DesignReport {
     blocks.add(new Block.Paragraph("Ranges, where a number is known only between two ends:"));
     blocks.add(new Block.Points(new DesignSheet(design, units).ranges()));
     return new Chapter("Sheet of dimensions", blocks);
-  }
-
-  private Chapter fuselage() {
-    Sized<Fuselage> sized = design.sizedFuselage();
-    List<Block> blocks = new ArrayList<>();
-    blocks.add(
-        new Block.Picture(
-            fuselageRange().element(),
-            "Each bar is what one consideration leaves of the diameter; the tinted part is what all of them leave."));
-    if (sized.range().isEmpty()) {
-      blocks.add(new Block.Paragraph("The considerations clash:"));
-      blocks.add(new Block.Points(sized.range().clashes().stream().map(c -> c.describe(units.length())).toList()));
-    }
-    if (!sized.prices().isEmpty()) {
-      blocks.add(new Block.Paragraph("The price of leaving a guideline, against the best choice inside:"));
-      blocks.add(new Block.Points(sized.prices().stream().map(Price::toString).toList()));
-    }
-    List<String> decisions =
-        sized.range().bounds().stream()
-            .filter(b -> b.decision().kind() != Decision.Kind.CHOSEN)
-            .map(b -> b.name() + ": " + b.decision())
-            .toList();
-    if (!decisions.isEmpty()) {
-      blocks.add(new Block.Paragraph("Set aside, or kept for the time being:"));
-      blocks.add(new Block.Points(decisions));
-    }
-    return new Chapter("The fuselage, negotiated", blocks);
   }
 
   private Chapter wing() {

@@ -58,8 +58,15 @@ import java.util.function.Function;
  * @param purpose what the glider is for, in the words of the brief
  * @param making what dimensions are rounded to
  * @param units the units of the brief
+ * @param fuselage what the fuselage is negotiated between, once the wing is known
  */
-record GliderBrief(DesignBrief brief, String title, String purpose, Making making, BriefUnits units) {
+record GliderBrief(
+    DesignBrief brief,
+    String title,
+    String purpose,
+    Making making,
+    BriefUnits units,
+    Function<Wing, FuselageSizing> fuselage) {
 
   /** What fuselages a brief may ask for. */
   private enum Shape {
@@ -129,7 +136,8 @@ record GliderBrief(DesignBrief brief, String title, String purpose, Making makin
             .tailThickness(plate)
             .tailArmAtLeast(least);
     brief = wing(brief, wingField, machine, air, speed.value(), units);
-    brief = fuselage(brief, top.required("fuselage"), machine, material, least, speed.value(), units);
+    Negotiated body = fuselage(brief.air(), top.required("fuselage"), machine, material, least, speed.value(), units);
+    brief = brief.fuselage(wing -> body.choice().apply(body.sizing().apply(wing))).bodyWalls(body.walls());
     ComposedSection section = ComposedSection.plate(0.02, 0.0);
     brief = brief.tails(section, EstimatedPolar.of(section), horizontal, vertical);
     Field balance = top.required("balance");
@@ -139,7 +147,7 @@ record GliderBrief(DesignBrief brief, String title, String purpose, Making makin
       brief = brief.carrying(carried(item));
     }
     top.refuseTheRest();
-    return new GliderBrief(brief, title, purpose, machine.making(), units);
+    return new GliderBrief(brief, title, purpose, machine.making(), units, body.sizing());
   }
 
   private static String name(Field field) {
@@ -293,8 +301,12 @@ record GliderBrief(DesignBrief brief, String title, String purpose, Making makin
     return number;
   }
 
-  private static DesignBrief fuselage(
-      DesignBrief brief, Field field, Machine machine, Material material, Length leastArm, Speed launch, BriefUnits units) {
+  /** What a fuselage is negotiated between, and how it is then chosen. */
+  private record Negotiated(
+      Function<Wing, FuselageSizing> sizing, Function<FuselageSizing, Sized<Fuselage>> choice, int walls) {}
+
+  private static Negotiated fuselage(
+      AirState air, Field field, Machine machine, Material material, Length leastArm, Speed launch, BriefUnits units) {
     BodyShape shape = shape(field);
     int walls = (int) field.optional("walls").map(f -> whole(f, 1, 20)).orElse(2.0).doubleValue();
     List<Field> range = field.required("fineness_range").items();
@@ -311,12 +323,10 @@ record GliderBrief(DesignBrief brief, String title, String purpose, Making makin
     Choice choice = field.optional("choose").map(f -> f.choice(Choice.class)).orElse(Choice.NEAREST_TO_TARGETS);
     field.refuseTheRest();
     BodyShell shell =
-        BodyShell.of(
-            machine.lineWidth.times(walls),
-            material.density(),
-            material.elasticModulus().orElseThrow(() -> field.error("needs a material whose elastic modulus is known, \"" + material.name() + "\" has none")));
-    DragArea drag = BodyDragArea.at(launch, brief.air());
-    Function<Wing, Sized<Fuselage>> sizing =
+        material.elasticModulus().map(known -> BodyShell.of(material, machine.lineWidth.times(walls)))
+            .orElseThrow(() -> field.error("needs a material whose elastic modulus is known, \"" + material.name() + "\" has none"));
+    DragArea drag = BodyDragArea.at(launch, air);
+    Function<Wing, FuselageSizing> sizing =
         wing -> {
           FuselageSizing sized =
               FuselageSizing.of(shape)
@@ -327,19 +337,18 @@ record GliderBrief(DesignBrief brief, String title, String purpose, Making makin
                   .considering(Considerations.finenessWithin(least, most, Source.COMMON_PRACTICE))
                   .considering(Considerations.diameterNear(multiple, wing.maximumThickness()))
                   .considering(Considerations.tailArmAtLeast(leastArm, 0.5))
-                  .considering(tailMovement(wing, movement, shell, launch, brief.air().density()));
+                  .considering(tailMovement(wing, movement, shell, launch, air.density()));
           if (contents.isPresent()) {
             sized = contents.get().on(sized);
           }
-          if (length.isPresent()) {
-            sized = sized.length(length.get());
-          }
-          if (diameter.isPresent()) {
-            return sized.diameter(diameter.get());
-          }
-          return choice == Choice.LEAST_DRAG ? sized.leastDrag(drag) : sized.nearestToTargets();
+          return length.isPresent() ? sized.length(length.get()) : sized;
         };
-    return brief.fuselage(sizing).bodyWalls(walls);
+    Function<FuselageSizing, Sized<Fuselage>> close =
+        asked ->
+            diameter.isPresent()
+                ? asked.diameter(diameter.get())
+                : choice == Choice.LEAST_DRAG ? asked.leastDrag(drag) : asked.nearestToTargets();
+    return new Negotiated(sizing, close, walls);
   }
 
   /** The tail load of the throw: a tenth of the weight at the stall, times (V/V_s)² with the usual ratio squared. */

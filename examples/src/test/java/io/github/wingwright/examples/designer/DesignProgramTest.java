@@ -26,7 +26,7 @@ import org.xml.sax.InputSource;
 /** The program with good briefs: what it prints and what it writes. */
 class DesignProgramTest {
   private static final List<String> FILES =
-      List.of("design.json", "fuselage-range.svg", "report.html", "section.svg", "section.txt", "three-view.svg");
+      List.of("design.json", "fuselage-range.svg", "fuselage-region.svg", "report.html", "section.svg", "section.txt", "three-view.svg");
 
   /** The numbers that whoever reads the data can rely on. */
   private static final List<String> NAMES = List.of(
