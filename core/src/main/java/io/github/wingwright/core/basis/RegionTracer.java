@@ -206,10 +206,17 @@ final class RegionTracer {
     if (cut.high() <= cut.low() * (1.0 + POINT)) {
       return Optional.empty();
     }
-    int by = atWindow ? WINDOW : cut(edge[1]).lowBy();
+    int by = atWindow ? WINDOW : endedBy(cut, cut(edge[1]));
     Point low = new Point(edge[0], cut.low());
     Point high = new Point(edge[0], cut.high());
     return Optional.of(new Side(who(by), upwards ? List.of(low, high) : List.of(high, low)));
+  }
+
+  /** Of the two that clash beyond the end: the one that has jumped. The other is where it was. */
+  private static int endedBy(Cut inside, Cut outside) {
+    double low = Math.abs(outside.low() / inside.low() - 1.0);
+    double high = Math.abs(outside.high() / inside.high() - 1.0);
+    return high > low ? outside.highBy() : outside.lowBy();
   }
 
   private Optional<Weighed> who(int by) {

@@ -24,13 +24,19 @@ import org.jspecify.annotations.Nullable;
  * <p>As a {@link BodyShape} it is a family: its length is stretched to L, its sections are scaled so that the circle equal to
  * the greatest has the diameter d. {@link #length()} and {@link #diameter()} are those of the body as it was given. Volume and
  * centroid follow from the area curve, which the middle line does not change. The wetted area comes from meshes of the
- * surface; it takes milliseconds where the body is stretched, and no time in the proportion that was given.
+ * surface; of a body that is stretched to a fifth or five times it is interpolated between two dozen of them, which are made
+ * when the first is asked for.
  */
 public final class LoftedBody implements BodyShape, Serializable {
   private static final long serialVersionUID = 1L;
 
   /** What the passage between sections of two kinds may cost in accuracy. */
   private static final double PASSAGE_ERROR = 1e-7;
+
+  /** Stretches up to e to this power, and down to its inverse, are interpolated: 1/5 to 5. */
+  private static final double STRETCH = Math.log(5.0);
+
+  private static final int NODES = 24;
 
   private final EndProfile nose;
   private final double noseFineness;
@@ -49,6 +55,7 @@ public final class LoftedBody implements BodyShape, Serializable {
   private final double area;
   private final double areaMoment;
   private final double error;
+  private transient volatile double @Nullable [] stretched;
 
   private LoftedBody(
       EndProfile nose, List<BodyStation> stations, @Nullable EndProfile tail, double length, double tailHeight) {
@@ -399,8 +406,44 @@ public final class LoftedBody implements BodyShape, Serializable {
   @Override
   public double wettedArea(double length, double diameter) {
     double f = across(diameter);
-    return asGiven(length, f) ? area * f * f : skin(length / end, f)[0];
+    if (asGiven(length, f)) {
+      return area * f * f;
+    }
+    // Bodies of one stretch are similar, so the area over the square of the diameter depends on the stretch alone.
+    double stretch = Math.log(length / end / f) / STRETCH;
+    return Math.abs(stretch) <= 1.0 ? f * f * interpolated(stretch) : skin(length / end, f)[0];
   }
+
+  /** Area at a stretch of sections as given, by barycentric interpolation between Chebyshev points (Berrut and Trefethen). */
+  private double interpolated(double stretch) {
+    double[] values = stretched;
+    if (values == null) {
+      values = new double[NODES];
+      for (int i = 0; i < NODES; i++) {
+        values[i] = skin(Math.exp(STRETCH * node(i)), 1.0)[0];
+      }
+      // Whoever comes second finds the same numbers.
+      stretched = values;
+    }
+    double above = 0.0;
+    double below = 0.0;
+    for (int i = 0; i < NODES; i++) {
+      double distance = stretch - node(i);
+      if (distance == 0.0) {
+        return values[i];
+      }
+      double angle = (2 * i + 1) * Math.PI / (2 * NODES);
+      double weight = (i % 2 == 0 ? 1.0 : -1.0) * Math.sin(angle) / distance;
+      above += weight * values[i];
+      below += weight;
+    }
+    return above / below;
+  }
+
+  private static double node(int i) {
+    return Math.cos((2 * i + 1) * Math.PI / (2 * NODES));
+  }
+
 
   @Override
   public double surfaceCentroid(double length, double diameter) {

@@ -126,16 +126,29 @@ public final class BodyLayout {
           double from = eyeFromNose.margin(length, diameter);
           double eye = roof * diameter - eyeBelowTop.si();
           double least = Double.POSITIVE_INFINITY;
-          double end = Math.max(0.0, Math.min(from - ahead, length));
           for (int i = 0; i <= STATIONS; i++) {
-            // Stations crowd towards the tip, where the contour bends.
-            double part = (double) i / STATIONS;
-            double x = end * part * part;
+            double x = sightStation(i, from - ahead, length);
             double sight = eye - slope * (from - x);
             least = Math.min(least, sight - top(shape, x, length, diameter));
           }
           return least / from;
+        },
+        (length, diameter, unit) -> {
+          double from = eyeFromNose.margin(length, diameter);
+          double eye = roof * diameter - eyeBelowTop.si();
+          double lowest = 0.5 * Math.PI;
+          for (int i = 0; i <= STATIONS; i++) {
+            double x = sightStation(i, from - ahead, length);
+            lowest = Math.min(lowest, Math.atan((eye - top(shape, x, length, diameter)) / (from - x)));
+          }
+          return "with " + Angle.DEGREE.format(lowest, 3) + " of view";
         });
+  }
+
+  /** Stations crowd towards the tip, where the contour bends. */
+  private static double sightStation(int i, double windscreen, double length) {
+    double part = (double) i / STATIONS;
+    return Math.max(0.0, Math.min(windscreen, length)) * part * part;
   }
 
   /**
@@ -174,6 +187,16 @@ public final class BodyLayout {
               least = Math.min(least, above - slope * (x - wheelShare * length));
             }
             return least / length;
+          },
+          (length, diameter, unit) -> {
+            double angle = 0.5 * Math.PI;
+            for (int i = 1; i <= STATIONS; i++) {
+              double x = length * (wheelShare + (1.0 - wheelShare) * i / STATIONS);
+              double raised = rise * Math.max(0.0, x - upsweepShare * length);
+              double above = strut.si() + belly * diameter + bottom(shape, x, length, diameter) + raised;
+              angle = Math.min(angle, Math.atan(above / (x - wheelShare * length)));
+            }
+            return "with a rotation of " + Angle.DEGREE.format(angle, 3);
           });
     };
   }
@@ -206,6 +229,11 @@ public final class BodyLayout {
           (length, diameter) -> {
             double height = strut.si() + belly * diameter + gravityHeight.si();
             return (wheelShare - gravityShare) * length / (Math.max(height, 1e-9) * slope) - 1.0;
+          },
+          (length, diameter, unit) -> {
+            double height = strut.si() + belly * diameter + gravityHeight.si();
+            double angle = Math.atan((wheelShare - gravityShare) * length / Math.max(height, 1e-9));
+            return "with " + Angle.DEGREE.format(angle, 3);
           });
     };
   }
@@ -241,7 +269,9 @@ public final class BodyLayout {
             Strength.GUIDELINE,
             AFTERBODY,
             false,
-            (length, diameter) -> 1.0 - closureSlope(shape, length, diameter) / limit);
+            (length, diameter) -> 1.0 - closureSlope(shape, length, diameter) / limit,
+            (length, diameter, unit) ->
+                "with " + Angle.DEGREE.format(Math.atan(closureSlope(shape, length, diameter)), 3));
   }
 
   /**
@@ -267,6 +297,12 @@ public final class BodyLayout {
             double above = lineSlope(shape, length, diameter, at, 1.0) / top.tangent();
             double below = lineSlope(shape, length, diameter, at, -1.0) / underside.tangent();
             return 1.0 - Math.max(above, below);
+          },
+          (length, diameter, unit) -> {
+            double at = aftPlace(shape, length, diameter, half * diameter);
+            double above = Math.atan(lineSlope(shape, length, diameter, at, 1.0));
+            double below = Math.atan(lineSlope(shape, length, diameter, at, -1.0));
+            return "with " + Angle.DEGREE.format(above, 3) + " above and " + Angle.DEGREE.format(below, 3) + " below";
           });
     };
   }
@@ -361,7 +397,9 @@ public final class BodyLayout {
             Strength.LIMIT,
             Source.BRIEF,
             false,
-            (length, diameter) -> thickPart(shape, length, diameter, share) / needed - 1.0);
+            (length, diameter) -> thickPart(shape, length, diameter, share) / needed - 1.0,
+            (length, diameter, unit) ->
+                "with " + unit.format(thickPart(shape, length, diameter, share), 4) + " for chord and travel");
   }
 
   private static double thickPart(BodyShape shape, double length, double diameter, double share) {

@@ -92,6 +92,18 @@ public final class BuildSpace {
           double standing = diameter <= Math.min(a.si(), b.si()) ? height.si() : 0.0;
           double longest = segments * Math.max(lying, standing) - (segments - 1) * joint.si();
           return longest / length - 1.0;
+        },
+        (length, diameter, unit) -> {
+          double piece = (length + (segments - 1) * joint.si()) / segments;
+          double lying = diameter > height.si() ? 0.0 : longestLying(a.si(), b.si(), diameter);
+          double standing = diameter <= Math.min(a.si(), b.si()) ? height.si() : 0.0;
+          double most = Math.max(lying, standing);
+          String longer = "with pieces of " + unit.format(piece, 4);
+          if (!(most > joint.si())) {
+            return longer;
+          }
+          int more = (int) Math.ceil((length - joint.si()) / (most - joint.si()) - 1e-9);
+          return longer + ", or with " + more + " segments";
         });
   }
 }

@@ -21,6 +21,8 @@ import io.github.wingwright.core.quantity.Volume;
  * implementing {@link Consideration}.
  */
 public final class Considerations {
+  private static final Source TAPERED_TUBE =
+      Source.library("the body as a tube of even wall that gets thinner as its outline does");
   private static final Source SLENDER_TUBE =
       Source.library("the body as a tube of even wall, its greatest section all along the free part");
 
@@ -281,13 +283,18 @@ public final class Considerations {
         new Monotone(
             "tail moves at most " + number(100.0 * deflection) + " % of its arm under " + load.format(3),
             Strength.LIMIT,
-            SLENDER_TUBE,
+            TAPERED_TUBE,
             true,
             (length, diameter) ->
                 deflection
                         / TaperedTail.movement(
                             shape, length, diameter, heldShare, tailShare, load.si(), wall, modulus)
-                    - 1.0);
+                    - 1.0,
+            (length, diameter, unit) ->
+                "with "
+                    + Margins.percent(
+                        TaperedTail.movement(shape, length, diameter, heldShare, tailShare, load.si(), wall, modulus))
+                    + " of movement");
   }
 
   /**

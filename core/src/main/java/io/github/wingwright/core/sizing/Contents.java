@@ -10,6 +10,7 @@ import io.github.wingwright.core.geometry.Fuselage;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
+import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -219,6 +220,11 @@ public final class Contents {
             (length, diameter) -> {
               double moment = mr * restShare * length + mb * xb + moment(shape, length, diameter);
               return wantedShare - moment / ((mr + mc + mb) * length);
+            },
+            (length, diameter, unit) -> {
+              double moment = mr * restShare * length + mb * xb + moment(shape, length, diameter);
+              double at = moment / ((mr + mc + mb) * length);
+              return "with the centre of gravity at " + Margins.percent(at);
             });
   }
 
@@ -434,6 +440,14 @@ public final class Contents {
     public Interval diametersAt(double length, Interval search) {
       double stoutest = length / shape.leastFinenessRatio();
       return length < leastLength ? Interval.NONE : Interval.atLeast(leastDiameter(length, stoutest));
+    }
+
+    @Override
+    public String givingWayTo(double length, double diameter, NamedUnit<Length> unit) {
+      double stoutest = length / shape.leastFinenessRatio();
+      return length < leastLength
+          ? "\"" + name + "\" with contents shorter by " + unit.format(leastLength - length, 3)
+          : "\"" + name + "\" with contents " + unit.format(leastDiameter(length, stoutest) - diameter, 3) + " thinner";
     }
 
     private double leastDiameter(double length, double stoutest) {

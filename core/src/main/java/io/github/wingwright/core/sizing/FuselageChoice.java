@@ -189,7 +189,7 @@ final class FuselageChoice {
   private List<Price> prices(Fuselage body) {
     double l = body.length().si();
     double best = least(l, d -> sizing.pricing().badness(shape, l, d));
-    return sizing.pricing().prices(Pricing.body(shape, l, best), body);
+    return sizing.pricing().prices(Pricing.body(shape, l, best), body, sizing.unit());
   }
 
   private List<Finding> broken(Fuselage body) {

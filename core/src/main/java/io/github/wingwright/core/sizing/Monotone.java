@@ -5,12 +5,15 @@ import io.github.wingwright.core.basis.Consideration;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Strength;
+import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.quantity.NamedUnit;
 
 /**
  * A consideration without a closed form whose margin only rises, or only falls, with the diameter: one search between
  * a diameter that holds and one that fails finds the end of its interval.
  */
-record Monotone(String name, Strength strength, Source source, boolean rising, OfBody ofBody)
+record Monotone(
+    String name, Strength strength, Source source, boolean rising, OfBody ofBody, Concession concession)
     implements Consideration {
   private static final int MOST_STEPS = 200;
 
@@ -21,6 +24,18 @@ record Monotone(String name, Strength strength, Source source, boolean rising, O
   @FunctionalInterface
   interface OfBody {
     double margin(double length, double diameter);
+  }
+
+  /** How it would have to give way. */
+  @FunctionalInterface
+  interface Concession {
+    /** What follows the name, such as "with 8.5° instead". */
+    String words(double length, double diameter, NamedUnit<Length> unit);
+  }
+
+  @Override
+  public String givingWayTo(double length, double diameter, NamedUnit<Length> unit) {
+    return "\"" + name + "\" " + concession.words(length, diameter, unit);
   }
 
   @Override

@@ -138,6 +138,11 @@ public final class NoseStrength {
               double x = 1e-6 * diameter;
               double r = shape.radius(x, length, diameter);
               return r * r / (2.0 * x) / least.si() - 1.0;
+            },
+            (length, diameter, unit) -> {
+              double x = 1e-6 * diameter;
+              double r = shape.radius(x, length, diameter);
+              return "with a radius of " + unit.format(r * r / (2.0 * x), 3);
             });
   }
 }

@@ -8,6 +8,7 @@ import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.FlexuralRigidity;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
+import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Volume;
 import java.util.ArrayList;
 import java.util.List;
@@ -61,12 +62,20 @@ record Pricing(Optional<DragArea> drag, Optional<BodyShell> shell, List<FigureOf
     return new Fuselage(shape, Length.metres(length), Length.metres(diameter));
   }
 
-  List<Price> prices(Fuselage reference, Fuselage chosen) {
+  List<Price> prices(Fuselage reference, Fuselage chosen, NamedUnit<Length> unit) {
+    boolean large = unit.equals(Length.METRE) || unit.equals(Length.FOOT);
+    boolean inches = unit.equals(Length.INCH) || unit.equals(Length.FOOT);
+    NamedUnit<Area> small = inches ? Area.SQUARE_INCH : Area.SQUARE_CENTIMETRE;
+    NamedUnit<Area> skin = !large ? small : inches ? Area.SQUARE_FOOT : Area.SQUARE_METRE;
+    NamedUnit<Mass> grams = inches ? Mass.OUNCE : Mass.GRAM;
+    NamedUnit<Mass> mass = !large ? grams : inches ? Mass.POUND : Mass.KILOGRAM;
+    NamedUnit<Volume> litres = inches ? Volume.CUBIC_INCH : Volume.CUBIC_CENTIMETRE;
+    NamedUnit<Volume> space = !large ? litres : inches ? Volume.CUBIC_FOOT : Volume.CUBIC_METRE;
     List<Price> prices = new ArrayList<>();
     if (drag.isPresent()) {
       double before = dragArea(drag.get(), reference);
       double after = dragArea(drag.get(), chosen);
-      prices.add(new Price("drag area", before, after, Area.SQUARE_CENTIMETRE, false));
+      prices.add(new Price("drag area", before, after, small, false));
       for (FigureOfMerit figure : figures) {
         prices.add(
             new Price(
@@ -82,7 +91,7 @@ record Pricing(Optional<DragArea> drag, Optional<BodyShell> shell, List<FigureOf
               "wetted area",
               reference.wettedArea().si(),
               chosen.wettedArea().si(),
-              Area.SQUARE_CENTIMETRE,
+              skin,
               false));
     }
     if (shell.isPresent()) {
@@ -94,10 +103,10 @@ record Pricing(Optional<DragArea> drag, Optional<BodyShell> shell, List<FigureOf
               wall.bendingStiffness(chosen.diameter()).si(),
               FlexuralRigidity.NEWTON_SQUARE_METRE,
               true));
-      prices.add(new Price("shell mass", mass(wall, reference), mass(wall, chosen), Mass.GRAM, false));
+      prices.add(new Price("shell mass", mass(wall, reference), mass(wall, chosen), mass, false));
     }
     prices.add(
-        new Price("volume", reference.volume().si(), chosen.volume().si(), Volume.CUBIC_CENTIMETRE, true));
+        new Price("volume", reference.volume().si(), chosen.volume().si(), space, true));
     return List.copyOf(prices);
   }
 

@@ -75,10 +75,21 @@ final class BodyStudy {
     all.add(new Alternative(region.isEmpty() ? "shown: the least bad one" : "chosen", sized.value()));
     if (!region.isEmpty()) {
       FuselageSizing free = sizing.freeLength();
-      all.add(new Alternative("least drag inside", free.leastDrag(brief.drag()).value()));
-      all.add(new Alternative("smallest inside", free.smallest().value()));
+      Fuselage leastDrag = free.leastDrag(brief.drag()).value();
+      Fuselage smallest = free.smallest().value();
+      boolean same = sameSize(leastDrag, smallest);
+      all.add(new Alternative(same ? "least drag and smallest inside" : "least drag inside", leastDrag));
+      if (!same) {
+        all.add(new Alternative("smallest inside", smallest));
+      }
     }
     return List.copyOf(all);
+  }
+
+  /** To a thousandth: nobody makes it more exactly. */
+  static boolean sameSize(Fuselage a, Fuselage b) {
+    return Math.abs(a.length().dividedBy(b.length()) - 1.0) < 1e-3
+        && Math.abs(a.diameter().dividedBy(b.diameter()) - 1.0) < 1e-3;
   }
 
   private List<DragSurvey> surveys() {

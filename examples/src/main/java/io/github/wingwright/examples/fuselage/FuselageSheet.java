@@ -19,6 +19,7 @@ import java.util.stream.Collectors;
 /** The short sheet for a terminal. */
 final class FuselageSheet {
   private static final int HEAD = 15;
+  private static final int NAME = 52;
   private static final int WIDTH = 100;
 
   private final BodyStudy study;
@@ -49,7 +50,7 @@ final class FuselageSheet {
     }
     lines.add(pad("", HEAD) + "  all together: " + (range.isEmpty() ? "nothing is left" : range.interval().format(units.length())));
     put(lines, "Region", region());
-    for (Price price : study.sized().prices()) {
+    for (Price price : study.region().isEmpty() ? List.<Price>of() : study.sized().prices()) {
       put(lines, price == study.sized().prices().get(0) ? "Price" : "", price.toString());
     }
     study
@@ -76,7 +77,8 @@ final class FuselageSheet {
                 ? "near " + units.length().format(bound.preferred(), 3)
                 : bound.interval().isEmpty() ? "no diameter" : bound.interval().format(units.length());
     String first = head.isEmpty() ? pad("", HEAD) : pad(head.length() <= HEAD - 1 ? head : "Diameter", HEAD);
-    return first + pad(strength, 10) + pad(bound.name(), 52) + " " + what;
+    String name = bound.name().length() > NAME ? bound.name().substring(0, NAME - 1) + "…" : bound.name();
+    return first + pad(strength, 10) + pad(name, NAME) + " " + what;
   }
 
   private String region() {
