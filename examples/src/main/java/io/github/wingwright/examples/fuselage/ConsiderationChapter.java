@@ -57,7 +57,8 @@ final class ConsiderationChapter {
               standing(one),
               part));
       String rule = study.brief().asked().rules().get(c.name());
-      rules.add(c.name() + ": " + (rule == null ? "L/d ≥ f_min: a stouter body of this family does not exist" : rule));
+      rules.add(
+          c.name() + ": " + (rule == null ? "L/d ≥ f_min: a stouter body of this family does not exist" : rule) + attained(one));
     }
     return Chapter.of(
         "Who has a say",
@@ -74,8 +75,17 @@ final class ConsiderationChapter {
                 study.region().isEmpty() ? "margin of the body shown" : "margin of the choice",
                 "region"),
             rows),
-        new Block.Paragraph("As rules, with length L and diameter d:"),
+        new Block.Paragraph("As rules, with length L and diameter d, and what this body comes to:"),
         new Block.Points(rules));
+  }
+
+  /** What the body shown comes to in the consideration's own measure, if that has one. */
+  private String attained(Weighed one) {
+    Consideration c = one.consideration();
+    String words =
+        c.givingWayTo(body.length().si(), body.diameter().si(), units.length()).replace("\"" + c.name() + "\" with ", "");
+    boolean measured = !words.startsWith("\"") && !words.contains("contents") && one.decision().applies();
+    return measured ? ". This body: " + words : "";
   }
 
   private static String strength(Weighed one) {
@@ -121,7 +131,7 @@ final class ConsiderationChapter {
     if (Math.abs(margin) < 5e-4) {
       return "at the edge";
     }
-    if (margin > 10.0) {
+    if (margin > 10.0 || margin == 1.0) {
       return "ample";
     }
     String percent = NamedUnit.NUMBER.format(100.0 * Math.abs(margin), 2) + " %";

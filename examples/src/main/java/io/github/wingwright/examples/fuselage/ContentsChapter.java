@@ -45,7 +45,7 @@ final class ContentsChapter {
             : "";
     String ground =
         pictures.ground().isPresent() ? " The belly must stay above the line of rotation." : "";
-    return "To scale. Dashed around each thing is the clearance it needs." + lines + ground;
+    return "To scale." + (study.placing().isPresent() ? " Dashed around each thing is the clearance it needs." : "") + lines + ground;
   }
 
   private void table(List<Block> blocks, Contents.Placing placing) {
@@ -81,9 +81,9 @@ final class ContentsChapter {
       blocks.add(
           new Block.Paragraph(
               "“" + entry.getKey() + "”: " + cabin.rows() + (cabin.rows() == 1 ? " row" : " rows") + " of " + cabin.abreast()
-                  + ", seats " + units.show(cabin.seatWidth()) + " wide at a pitch of " + units.show(cabin.pitch())
-                  + ", " + units.show(cabin.height()) + " from the floor to the end of the room for the head. The smallest circle around feet, shoulders and heads is "
-                  + units.show(cabin.innerRadius().times(2.0)) + " wide; the eye lies " + units.show(cabin.eyeBelowRoof())
+                  + ", seats " + cabin.seatWidth().format(units.length(), 3) + " wide at a pitch of " + cabin.pitch().format(units.length(), 3)
+                  + ", " + cabin.height().format(units.length(), 3) + " from the floor to the end of the room for the head. The smallest circle around feet, shoulders and heads is "
+                  + cabin.innerRadius().times(2.0).format(units.length(), 3) + " wide; the eye lies " + cabin.eyeBelowRoof().format(units.length(), 3)
                   + " below its top. Sizes to start from: " + Cabin.HANDBOOK.cite() + "."));
     }
   }

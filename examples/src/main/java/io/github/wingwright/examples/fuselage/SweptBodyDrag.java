@@ -22,6 +22,8 @@ record SweptBodyDrag(DragArea straight) implements DragArea {
   /** The tail begins where the section has lost this part of its height. */
   private static final double CLOSING = 0.02;
 
+  private static final int STATIONS = 40;
+
   @Override
   public double dragArea(BodyShape shape, double length, double diameter) {
     double u = upsweep(shape, length, diameter);
@@ -31,10 +33,17 @@ record SweptBodyDrag(DragArea straight) implements DragArea {
 
   /** Where the tail begins to close [m]. */
   static double tailBegins(BodyShape shape, double length, double diameter) {
-    double in = shape.greatestSection(length, diameter);
-    double out = length;
-    double height = (1.0 - CLOSING) * shape.height(in, length, diameter);
-    for (int i = 0; i < 50; i++) {
+    double greatest = 0.0;
+    for (int i = 1; i <= STATIONS; i++) {
+      greatest = Math.max(greatest, shape.height(length * i / STATIONS, length, diameter));
+    }
+    double height = (1.0 - CLOSING) * greatest;
+    double in = length;
+    while (in > 0.0 && shape.height(in, length, diameter) < height) {
+      in -= length / STATIONS;
+    }
+    double out = Math.min(length, in + length / STATIONS);
+    for (int i = 0; i < 40; i++) {
       double middle = 0.5 * (in + out);
       if (shape.height(middle, length, diameter) >= height) {
         in = middle;
