@@ -325,7 +325,11 @@ class FeasibleRegionTest {
     Consideration machine =
         BuildSpace.fitsInto(
             Length.millimetres(220), Length.millimetres(220), Length.millimetres(250), 4, Length.millimetres(12));
-    FeasibleRegion region = region(List.of(Considerations.diameterAtLeast(Length.millimetres(88)), machine));
+    FeasibleRegion region =
+        FuselageSizing.of(BodyShape.capsule())
+            .considering(Considerations.diameterAtLeast(Length.millimetres(88)))
+            .considering(machine)
+            .region(Interval.between(0.5, 1.3), Interval.between(0.03, 0.3));
     assertThat(region.lengths().upper()).isCloseTo(0.964, within(1e-9));
     Side right =
         region.outlines().get(0).sides().stream()
