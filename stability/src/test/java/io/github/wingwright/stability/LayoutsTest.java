@@ -224,6 +224,18 @@ class LayoutsTest {
   }
 
   @Test
+  void a_T_tail_needs_less_fin_for_the_same_directional_stability() {
+    Length cg = balanced(model(Layouts.CONVENTIONAL.airframe())).x();
+    double low = fin(Layouts.CONVENTIONAL, cg);
+    assertThat(fin(Layouts.T_TAIL, cg)).isBetween(0.75 * low, 0.95 * low);
+  }
+
+  private static double fin(Layouts layout, Length centreOfGravity) {
+    return TailSizing.vertical(layout.airframe().wing()).section(Models.PLATE).arm(millimetres(200))
+        .directionalStability(0.06, layout.airframe(), centreOfGravity).solve().value().planform().area().si();
+  }
+
+  @Test
   void twin_fins_are_one_mirrored_surface_and_need_each_other() {
     Airframe twins = Layouts.TWIN_FINS.airframe();
     assertThat(AirframeLattice.of(twins).surfaces()).extracting(LatticeSurface::name)
