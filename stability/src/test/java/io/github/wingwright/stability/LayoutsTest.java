@@ -274,6 +274,15 @@ class LayoutsTest {
   }
 
   @Test
+  void a_foreplane_stands_in_air_that_nothing_has_slowed_down() {
+    PitchModel canard = model(Layouts.CANARD.airframe());
+    assertThat(TailArrangement.of(canard.airframe())).isEqualTo(TailArrangement.CANARD);
+    assertThat(canard.terms().efficiency.value()).isEqualTo(1.0);
+    assertThat(canard.neutralPoint().findings()).isEmpty();
+    assertThat(canard.withTailEfficiency(0.8).neutralPoint().findings()).isNotEmpty();
+  }
+
+  @Test
   void a_foreplane_damps_and_has_no_lag_and_a_tailless_wing_damps_by_itself() {
     AirframeDerivatives canard = derivatives(Layouts.CANARD.airframe());
     assertThat(canard.downwashLag().value()).isZero();
