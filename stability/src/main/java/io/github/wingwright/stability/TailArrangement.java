@@ -82,8 +82,12 @@ public enum TailArrangement {
     if (airframe.yawTails().stream().filter(t -> t.placement().y().si() != 0.0).count() == 2) {
       return TWIN_FINS;
     }
-    return airframe.horizontalTail().filter(level -> airframe.verticalTail().filter(fin -> stands(level, fin)).isPresent())
-        .isPresent() ? T_TAIL : CONVENTIONAL;
+    boolean onTop =
+        airframe
+            .horizontalTail()
+            .flatMap(level -> airframe.verticalTail().filter(fin -> stands(level, fin)))
+            .isPresent();
+    return onTop ? T_TAIL : CONVENTIONAL;
   }
 
   private static boolean stands(Tail level, Tail fin) {
