@@ -3,6 +3,7 @@ package io.github.wingwright.stability;
 
 import io.github.wingwright.core.aerodynamics.LiftSlope;
 import io.github.wingwright.core.aerodynamics.LiftingLine;
+import io.github.wingwright.core.aerodynamics.LiftingLineSolution;
 import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Severity;
@@ -45,9 +46,10 @@ import java.util.Locale;
  * C_mq = C_mq,w − 2·η_h·V_g·a_h·l_c        C_mα̇ = −2·η_h·V_g·a_h·l_c·ε_α
  * }</pre>
  *
- * <p>with the tail's arm l_c = l_g/c̄ = h_h − h and volume coefficient V_g = (S_h/S)·l_c from the centre of gravity. C_mα̇ comes from the
- * time the downwash needs to reach the tail; a lattice in steady flow does not have it, and takes this one
- * ({@link #longitudinal(LatticeSolution)}). A foreplane stands ahead of the wing's wake: none.
+ * <p>with the tail's arm l_c = l_g/c̄ = h_h − h and volume coefficient V_g = (S_h/S)·l_c from the centre of gravity, and the
+ * wing's own part from {@link WingPitchRate}. C_mα̇ comes from the time the downwash needs to reach the tail; a lattice in
+ * steady flow does not have it, and takes this one ({@link #longitudinal(LatticeSolution)}). A foreplane stands ahead of the
+ * wing's wake: none.
  *
  * <p>In roll and yaw each fin is a fin, and so is each of two; a V-tail is a fin of its area whose slope is
  * K·a_N·sin²Γ and whose force acts at the height z_r + s/sin Γ, with z_r the height of its root and s the distance of its
@@ -74,8 +76,10 @@ public final class AirframeDerivatives {
     Step arm = Step.of(TailPitchRate.ARM, terms.tailCentre, h);
     Step volume = Step.of(TailPitchRate.VOLUME, terms.areaRatio, arm);
     pitchDamping = Step.of(TailPitchRate.PITCH_DAMPING, terms.efficiency, volume, terms.tailSlope, arm);
-    Step behind = terms.hasForeplane ? Step.given("downwash gradient, ahead of the wing's wake", "ε_α", 0.0, Source.DEFINITION)
-        : terms.downwash;
+    Step behind =
+        terms.hasForeplane
+            ? Step.given("downwash gradient, ahead of the wing's wake", "ε_α", 0.0, Source.DEFINITION)
+            : terms.downwash;
     downwashLag = Step.of(TailPitchRate.DOWNWASH_LAG, terms.efficiency, volume, terms.tailSlope, arm, behind);
   }
 
@@ -104,9 +108,11 @@ public final class AirframeDerivatives {
   public LongitudinalDerivatives longitudinal() {
     Planform p = model.airframe().wing().planform();
     double a = terms.wingSlope.value() + terms.tailOnWing.value();
-    double delta = LiftingLine.of(p).sectionLiftSlope(sectionSlope(true)).solve().at(lift).inducedDragFactor();
-    double drag = profileDrag + lift * lift * (1.0 + delta) / (Math.PI * p.aspectRatio());
-    double dragSlope = 2.0 * lift * a * (1.0 + delta) / (Math.PI * p.aspectRatio());
+    LiftingLineSolution line = LiftingLine.of(p).sectionLiftSlope(sectionSlope(true)).solve();
+    double drag = profileDrag + line.at(lift).inducedDragCoefficient();
+    // Induced drag is a parabola over lift: the difference over any distance is its slope in the middle.
+    double dragSlope =
+        a * (line.at(lift + 0.5).inducedDragCoefficient() - line.at(lift - 0.5).inducedDragCoefficient());
     double margin = model.staticMargin(centreOfGravity.x()).value();
     double behindRoot = centreOfGravity.x().minus(model.airframe().wing().placement().x()).si();
     double wing = terms.wingSlope.value();

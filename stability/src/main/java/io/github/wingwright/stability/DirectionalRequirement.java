@@ -14,6 +14,7 @@ import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Volume;
 import io.github.wingwright.stability.derivatives.BodyLateral;
+import io.github.wingwright.stability.derivatives.FinLateral;
 import java.util.Locale;
 import java.util.function.DoubleFunction;
 
@@ -60,6 +61,28 @@ record DirectionalRequirement(double yawStiffness, Airframe airframe, Length cen
     return (wanted - body) * wingArea * span / (finSlope * efficiency * arm);
   }
 
+  /**
+   * A fin on a fuselage or a tailplane is reflected in it: it works as one of 1.55 times its own aspect ratio. A tailplane on
+   * its top is an end plate besides; its span is held against the height of the fin that was asked about.
+   */
+  private Step effectiveAspectRatio(Tail fin) {
+    Step reflected =
+        Step.given(
+            "effective aspect ratio of the fin",
+            "A",
+            FinLateral.BODY_REFLECTION * fin.planform().aspectRatio(),
+            Source.fromMemory("Raymer, Aircraft Design: A Conceptual Approach", "chapter 16: 1.55 times its own"));
+    if (TailArrangement.of(airframe) != TailArrangement.T_TAIL) {
+      return reflected;
+    }
+    double plate = airframe.horizontalTail().map(t -> t.planform().span().si()).orElse(0.0);
+    return Step.of(
+        FinLateral.END_PLATE,
+        reflected,
+        Step.given(
+            "span of the tailplane over height of the fin", "r", plate / fin.planform().span().si(), Source.BRIEF));
+  }
+
   @Override
   public String name() {
     return String.format(Locale.ROOT, "directional stability of %.3f per radian", yawStiffness);
@@ -95,7 +118,6 @@ record DirectionalRequirement(double yawStiffness, Airframe airframe, Length cen
             ApparentMass.munkFactor(Math.max(1.0, airframe.fuselage().finenessRatio())),
             Sources.LAMB);
     Step body = Step.of(BodyLateral.YAW_DUE_TO_SIDESLIP, factor, volume);
-    // A fin on a fuselage or a tailplane is reflected in it: it works as one of 1.55 times its own aspect ratio.
     Step slope =
         Step.of(
             "lift-curve slope of the fin",
@@ -103,11 +125,7 @@ record DirectionalRequirement(double yawStiffness, Airframe airframe, Length cen
             LiftSlope.HELMBOLD,
             new Step.Given(
                 "lift-curve slope of the section", "a_0", NamedUnit.PER_RADIAN, 2.0 * Math.PI, Source.library("2π")),
-            Step.given(
-                "effective aspect ratio of the fin",
-                "A",
-                1.55 * fin.planform().aspectRatio(),
-                Source.fromMemory("Raymer, Aircraft Design: A Conceptual Approach", "chapter 16: 1.55 times its own")));
+            effectiveAspectRatio(fin));
     return Step.of(
         AREA,
         Step.given("weathercock stability wanted", "C_n", yawStiffness, Source.BRIEF),

@@ -21,6 +21,8 @@ public enum TailArrangement {
   TWIN_FINS("twin fins", 1.0, 0.95),
   /** One tail of two halves that rise to a V, for both. */
   V_TAIL("V-tail", 1.0, 1.0),
+  /** A horizontal tail ahead of the wing: the volume coefficients of the classes are not for it. */
+  CANARD("foreplane", 1.0, 1.0),
   /** A horizontal tail that turns as a whole: more control for its area. */
   ALL_MOVING("all-moving horizontal tail", 0.875, 1.0);
 
@@ -35,6 +37,15 @@ public enum TailArrangement {
           "horizontal tail on top of the fin",
           "It stands in clean air, above the wake of wing and fuselage; lower, take the range of the class.",
           Source.fromMemory("Raymer, Aircraft Design: A Conceptual Approach", "chapter 16: about 1 for a T-tail"));
+
+  private static final Guideline UNDISTURBED =
+      new Guideline(
+          "tail efficiency",
+          Interval.between(0.95, 1.0),
+          NamedUnit.NUMBER,
+          "foreplanes",
+          "It stands ahead of wing and fuselage, in air that nothing has slowed down: take 1.",
+          Source.DEFINITION);
 
   private final String words;
   private final double level;
@@ -59,17 +70,24 @@ public enum TailArrangement {
    * How the tails of an airframe stand, as far as their places tell.
    *
    * @param airframe the airframe
-   * @return V-tail; T-tail where the horizontal tail stands on the upper fifth of the fin; twin fins; else conventional
+   * @return foreplane; V-tail; T-tail where the horizontal tail stands on the upper fifth of the fin; twin fins; else conventional
    */
   public static TailArrangement of(Airframe airframe) {
+    if (airframe.pitchTail().filter(t -> t.armFrom(airframe.wing()).si() < 0.0).isPresent()) {
+      return CANARD;
+    }
     if (airframe.horizontalTail().isEmpty() && airframe.vTail().isPresent()) {
       return V_TAIL;
     }
     if (airframe.yawTails().stream().filter(t -> t.placement().y().si() != 0.0).count() == 2) {
       return TWIN_FINS;
     }
-    return airframe.horizontalTail().filter(level -> airframe.verticalTail().filter(fin -> stands(level, fin)).isPresent())
-        .isPresent() ? T_TAIL : CONVENTIONAL;
+    boolean onTop =
+        airframe
+            .horizontalTail()
+            .flatMap(level -> airframe.verticalTail().filter(fin -> stands(level, fin)))
+            .isPresent();
+    return onTop ? T_TAIL : CONVENTIONAL;
   }
 
   private static boolean stands(Tail level, Tail fin) {
@@ -84,10 +102,14 @@ public enum TailArrangement {
    * What the tail keeps of the dynamic pressure of flight in this arrangement.
    *
    * @param aircraftClass the class
-   * @return the range of the class, or of clean air for a T-tail
+   * @return the range of the class, or of clean air for a T-tail and a foreplane
    */
   public Guideline tailEfficiency(AircraftClass aircraftClass) {
-    return this == T_TAIL ? CLEAN_AIR : aircraftClass.tailEfficiency();
+    return switch (this) {
+      case T_TAIL -> CLEAN_AIR;
+      case CANARD -> UNDISTURBED;
+      default -> aircraftClass.tailEfficiency();
+    };
   }
 
   /**
@@ -97,9 +119,11 @@ public enum TailArrangement {
    * @return that of the class, or the middle of the range in clean air
    */
   public double typicalTailEfficiency(AircraftClass aircraftClass) {
-    return this == T_TAIL
-        ? 0.5 * (CLEAN_AIR.range().lower() + CLEAN_AIR.range().upper())
-        : aircraftClass.typicalTailEfficiency();
+    return switch (this) {
+      case T_TAIL -> 0.5 * (CLEAN_AIR.range().lower() + CLEAN_AIR.range().upper());
+      case CANARD -> 1.0;
+      default -> aircraftClass.typicalTailEfficiency();
+    };
   }
 
   /**

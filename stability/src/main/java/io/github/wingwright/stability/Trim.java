@@ -67,7 +67,8 @@ public final class Trim {
     Door.finite(centreOfGravity, "centre of gravity");
     Door.finite(liftCoefficient, "lift coefficient");
     if (model.airframe().pitchTail().isEmpty()) {
-      throw new IllegalStateException("trim by decalage needs a horizontal tail, the airframe has none: without one use TaillessTrim");
+      throw new IllegalStateException(
+          "trim by decalage needs a horizontal tail, the airframe has none: without one use TaillessTrim");
     }
     PitchTerms t = model.terms();
     TrimInputs inputs = new TrimInputs(model, t);

@@ -31,8 +31,8 @@ import java.util.List;
  * <p>Γ is the dihedral of each half and S_V the area of both, measured in their own planes. A V-tail saves no area: its
  * panels meet a change of angle of attack only with cos Γ, and their lift counts only with cos Γ again. In sideslip the two
  * halves lift against each other, and each loses some of what it would do alone, K ≈ 0.7 at usual aspect ratios (this
- * library's lattice has 0.6 for aspect ratio 4.4, and a_h up to a tenth above the law at 45°); tests
- * found that a V-tail of equal stability will probably need no less area.
+ * library's lattice has 0.6 for aspect ratio 4.4, and a_h up to a tenth above the law at 45°). Tests found that a V-tail of
+ * equal stability will probably need no less area.
  *
  * <pre>{@code
  * pitch:  a_h = a_N·cos²Γ            elevators, both down:      dC_L/dδ = τ·a_N·cos Γ

@@ -9,12 +9,14 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 
 import io.github.wingwright.core.geometry.Airframe;
 import io.github.wingwright.core.geometry.Placement;
+import io.github.wingwright.core.geometry.Planform;
 import io.github.wingwright.core.geometry.Tail;
 import io.github.wingwright.core.geometry.Wing;
 import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.stability.derivatives.FinLateral;
 import io.github.wingwright.stability.derivatives.LatticeDerivatives;
+import io.github.wingwright.stability.derivatives.WingPitchRate;
 import io.github.wingwright.stability.dynamics.BodyInertia;
 import io.github.wingwright.stability.dynamics.LateralDerivatives;
 import io.github.wingwright.stability.dynamics.LateralForces;
@@ -116,6 +118,25 @@ class LayoutsTest {
         .isCloseTo(solution.derivative(Coefficient.PITCHING_MOMENT, Variable.PITCH_RATE), withinPercentage(30));
     assertThat(d.lateral().total().rollRollRate()).as("C_lp")
         .isCloseTo(solution.derivative(Coefficient.ROLLING_MOMENT, Variable.ROLL_RATE), withinPercentage(33));
+  }
+
+  @Test
+  void at_no_lift_there_is_no_induced_drag_and_nothing_is_undefined() {
+    PitchModel model = model(Layouts.CONVENTIONAL.airframe());
+    LongitudinalDerivatives d = AirframeDerivatives.of(model, balanced(model), 0, 0.04).longitudinal();
+    double slope = model.terms().wingSlope.value() + model.terms().tailOnWing.value();
+    assertThat(d.zAngle()).as("−(C_Lα + C_D)").isCloseTo(-(slope + 0.04), within(1e-12));
+    assertThat(d.xAngle()).as("C_L − C_Dα").isCloseTo(0, within(1e-12));
+    assertThat(d.mAngle()).as("−K_n·C_Lα").isCloseTo(-0.12 * slope, within(1e-9));
+  }
+
+  @Test
+  void the_rates_of_a_rectangular_wing_are_those_of_thin_aerofoil_theory() {
+    Planform plank = Planform.tapered(Length.metres(8), Length.metres(1), Length.metres(1));
+    assertThat(WingPitchRate.moment(plank, 4.5, 0.25)).isCloseTo(-Math.PI / 4, within(1e-12));
+    assertThat(WingPitchRate.lift(plank, 4.5, 0.25)).isCloseTo(4.5, within(1e-12));
+    // Behind the three-quarter chord the wing is a tail to itself.
+    assertThat(WingPitchRate.moment(plank, 4.5, 1.5)).isCloseTo(-2 * 4.5 * 0.75 * 1.25 - Math.PI / 4, within(1e-12));
   }
 
   @Test
@@ -224,6 +245,18 @@ class LayoutsTest {
   }
 
   @Test
+  void a_T_tail_needs_less_fin_for_the_same_directional_stability() {
+    Length cg = balanced(model(Layouts.CONVENTIONAL.airframe())).x();
+    double low = fin(Layouts.CONVENTIONAL, cg);
+    assertThat(fin(Layouts.T_TAIL, cg)).isBetween(0.75 * low, 0.95 * low);
+  }
+
+  private static double fin(Layouts layout, Length centreOfGravity) {
+    return TailSizing.vertical(layout.airframe().wing()).section(Models.PLATE).arm(millimetres(200))
+        .directionalStability(0.06, layout.airframe(), centreOfGravity).solve().value().planform().area().si();
+  }
+
+  @Test
   void twin_fins_are_one_mirrored_surface_and_need_each_other() {
     Airframe twins = Layouts.TWIN_FINS.airframe();
     assertThat(AirframeLattice.of(twins).surfaces()).extracting(LatticeSurface::name)
@@ -259,6 +292,15 @@ class LayoutsTest {
     // Its panels lift more than they lift up: they stall first by 1/cos Γ.
     assertThat(v.terms().tailUpright).isCloseTo(Math.cos(Layouts.vTail().planform().equivalentDihedral().si()),
         within(1e-12));
+  }
+
+  @Test
+  void a_foreplane_stands_in_air_that_nothing_has_slowed_down() {
+    PitchModel canard = model(Layouts.CANARD.airframe());
+    assertThat(TailArrangement.of(canard.airframe())).isEqualTo(TailArrangement.CANARD);
+    assertThat(canard.terms().efficiency.value()).isEqualTo(1.0);
+    assertThat(canard.neutralPoint().findings()).isEmpty();
+    assertThat(canard.withTailEfficiency(0.8).neutralPoint().findings()).isNotEmpty();
   }
 
   @Test
