@@ -4,10 +4,12 @@ package io.github.wingwright.examples.designer;
 import io.github.wingwright.core.basis.Guideline;
 import io.github.wingwright.core.drawing.RootPicture;
 import io.github.wingwright.core.quantity.Mass;
+import io.github.wingwright.core.quantity.MomentOfInertia;
 import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Time;
 import io.github.wingwright.core.report.Block;
 import io.github.wingwright.core.report.Chapter;
+import io.github.wingwright.stability.PrincipalAxes;
 import io.github.wingwright.stability.design.Design;
 import io.github.wingwright.stability.design.FlightModes;
 import io.github.wingwright.stability.dynamics.BodyInertia;
@@ -63,7 +65,10 @@ final class ModesChapter {
     blocks.add(new Block.Paragraph("Beside each other: the equations, the approximations, the glider without the air that its wing carries along, and the derivatives of the lattice instead of the handbook's:"));
     blocks.add(new Block.Table(List.of("motion", "equations", "approximation", "without apparent mass", "by lattice"), beside()));
     blocks.addAll(explained());
-    blocks.add(new Block.Table(List.of("what such models keep to", "range", "source"), guidelines()));
+    blocks.add(new Block.Paragraph("Inertia about the centre of gravity, in axes along the flight path:"));
+    blocks.add(new Block.Table(List.of("about", "of the parts", "of the air carried along"), inertia()));
+    blocks.add(new Block.Paragraph("What such models keep to:"));
+    blocks.add(new Block.Table(List.of("measure", "range", "source"), guidelines()));
     blocks.add(new Block.Findings(modes.findings()));
     blocks.add(new Block.Steps(modes.workings().computedBeyond(design.workings())));
     return new Chapter("Natural motions", blocks);
@@ -189,6 +194,22 @@ final class ModesChapter {
         "Drag of small models falls with speed, as the Reynolds number grows: that takes damping from the phugoid, which the formula"
             + " ζ = 1/(√2·L/D) does not know.");
     return List.of(new Block.Points(points));
+  }
+
+  private List<List<String>> inertia() {
+    BodyInertia body = modes.body();
+    WingApparentMass air = modes.apparentMass();
+    double lean = PrincipalAxes.of(design.aircraft().inertia()).inclination().degrees();
+    return List.of(
+        List.of("roll axis", inertia(body.roll()), inertia(air.rollInertia())),
+        List.of("pitch axis", inertia(body.pitch()), inertia(air.pitchInertia())),
+        List.of("yaw axis", inertia(body.yaw()), "–"),
+        List.of("product of roll and yaw", inertia(body.product()), "–"),
+        List.of("principal roll axis against the body's", number(lean, 2) + "°", "–"));
+  }
+
+  private static String inertia(double si) {
+    return MomentOfInertia.GRAM_SQUARE_CENTIMETRE.format(si, 3);
   }
 
   private List<List<String>> guidelines() {
