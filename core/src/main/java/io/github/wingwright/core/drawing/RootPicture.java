@@ -96,9 +96,11 @@ public record RootPicture(String title, List<Root> roots) {
     double left = Plot.left(from, vertical, FIGURES);
     Axis horizontal = new Axis(low, high, left, to);
     Plot plot = new Plot(svg, horizontal, vertical);
-    plot.grid(FIGURES, true);
+    // where nothing swings there is no height to read off
+    boolean swings = shown.stream().anyMatch(r -> r.imaginary() > 0.0);
+    plot.grid(swings ? FIGURES : 1, true);
     List<double[]> rays = new ArrayList<>();
-    if (shown.stream().anyMatch(r -> r.imaginary() > 0.0)) {
+    if (swings) {
       for (double ratio : RATIOS) {
         ray(plot, horizontal, vertical, ratio, rays);
       }

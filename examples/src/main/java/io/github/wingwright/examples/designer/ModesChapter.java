@@ -4,16 +4,22 @@ package io.github.wingwright.examples.designer;
 import io.github.wingwright.core.basis.Guideline;
 import io.github.wingwright.core.drawing.RootPicture;
 import io.github.wingwright.core.quantity.Mass;
+import io.github.wingwright.core.quantity.MomentOfInertia;
 import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Time;
 import io.github.wingwright.core.report.Block;
 import io.github.wingwright.core.report.Chapter;
+import io.github.wingwright.stability.PrincipalAxes;
 import io.github.wingwright.stability.design.Design;
 import io.github.wingwright.stability.design.FlightModes;
 import io.github.wingwright.stability.dynamics.BodyInertia;
 import io.github.wingwright.stability.dynamics.FlyingQualities;
+import io.github.wingwright.stability.dynamics.LateralForces;
+import io.github.wingwright.stability.dynamics.LongitudinalDerivatives;
+import io.github.wingwright.stability.dynamics.LongitudinalForces;
 import io.github.wingwright.stability.dynamics.Mode;
 import io.github.wingwright.stability.dynamics.ModeKind;
+import io.github.wingwright.stability.dynamics.SteadyFlight;
 import io.github.wingwright.stability.dynamics.WingApparentMass;
 import java.util.ArrayList;
 import java.util.List;
@@ -63,7 +69,10 @@ final class ModesChapter {
     blocks.add(new Block.Paragraph("Beside each other: the equations, the approximations, the glider without the air that its wing carries along, and the derivatives of the lattice instead of the handbook's:"));
     blocks.add(new Block.Table(List.of("motion", "equations", "approximation", "without apparent mass", "by lattice"), beside()));
     blocks.addAll(explained());
-    blocks.add(new Block.Table(List.of("what such models keep to", "range", "source"), guidelines()));
+    blocks.add(new Block.Paragraph("Inertia about the centre of gravity, in axes along the flight path:"));
+    blocks.add(new Block.Table(List.of("about", "of the parts", "of the air carried along"), inertia()));
+    blocks.add(new Block.Paragraph("What such models keep to:"));
+    blocks.add(new Block.Table(List.of("measure", "range", "source"), guidelines()));
     blocks.add(new Block.Findings(modes.findings()));
     blocks.add(new Block.Steps(modes.workings().computedBeyond(design.workings())));
     return new Chapter("Natural motions", blocks);
@@ -164,16 +173,20 @@ final class ModesChapter {
                         flight < t.seconds()
                             ? "the flight is over before it has swung once. Its damping matters less than how the glider is thrown: level, and at its own speed."
                             : "it swings during the flight, and its damping can be seen.")));
-    Optional<Mode> spiral = modes.rows().stream().filter(r -> r.mode().kind() == ModeKind.SPIRAL).findFirst().flatMap(FlightModes.Row::approximation);
-    spiral.ifPresent(
-        a ->
+    Optional<Mode> spiral = modes.find(ModeKind.SPIRAL);
+    Optional<Mode> level = level().filter(m -> spiral.isPresent());
+    level.ifPresent(
+        m ->
             points.add(
                 String.format(
                     Locale.ROOT,
-                    "The short formula of the spiral is that of level flight. On a path %.1f° down a turn brings bank of its own"
-                        + " (the term r·tan θ₀ of the equations), and that is as large as the small difference of products that decides the"
-                        + " spiral: believe the equations, and neither to the second.",
-                    modes.glide().angle().degrees())));
+                    "The short formula of the spiral (%s) is that of level flight, where the equations give \"%s\". On a path %.1f° down a"
+                        + " turn takes bank off by itself (the term r·tan θ₀ of the equations): \"%s\". Gliding steadies a spiral,"
+                        + " climbing unsettles it. It is a small difference of large products either way: do not believe it to the second.",
+                    formula(ModeKind.SPIRAL),
+                    change(m),
+                    modes.glide().angle().degrees(),
+                    spiral.map(ModesChapter::change).orElse(""))));
     double damped = modes.longitudinal().entry(1, 1) * modes.longitudinal().entry(2, 2);
     double stiff = -modes.flight().speed() * modes.longitudinal().entry(2, 1);
     if (damped > 0.0 && stiff > 0.0) {
@@ -185,10 +198,66 @@ final class ModesChapter {
               Math.sqrt(2.0) * Math.PI * modes.flight().speed() / modes.flight().gravity(),
               100.0 * damped / (damped + stiff)));
     }
-    points.add(
-        "Drag of small models falls with speed, as the Reynolds number grows: that takes damping from the phugoid, which the formula"
-            + " ζ = 1/(√2·L/D) does not know.");
+    modes
+        .find(ModeKind.PHUGOID)
+        .flatMap(m -> constantDrag())
+        .ifPresent(
+            m ->
+                points.add(
+                    String.format(
+                        Locale.ROOT,
+                        "The drag coefficient of a small model falls with speed, as the Reynolds number grows. That takes damping from the"
+                            + " phugoid, which the formula ζ = 1/(√2·L/D) does not know: with a constant coefficient ζ would be %.2g.",
+                        m.dampingRatio())));
     return List.of(new Block.Points(points));
+  }
+
+  private String formula(ModeKind kind) {
+    return modes.rows().stream()
+        .filter(row -> row.mode().kind() == kind)
+        .findFirst()
+        .flatMap(FlightModes.Row::approximation)
+        .map(ModesChapter::change)
+        .orElse("none");
+  }
+
+  /** The spiral of the same aircraft at the same speed in level flight. */
+  private Optional<Mode> level() {
+    SteadyFlight f = modes.flight();
+    SteadyFlight flat = new SteadyFlight(f.speed(), f.density(), 0.0, f.area(), f.chord(), f.span(), f.gravity());
+    return LateralForces.of(flat, modes.lateralDerivatives())
+        .stateMatrix(flat, modes.apparentMass().addedTo(modes.body()))
+        .modes()
+        .find(ModeKind.SPIRAL);
+  }
+
+  /** The phugoid if the drag coefficient did not change with speed. */
+  private Optional<Mode> constantDrag() {
+    LongitudinalDerivatives d = modes.longitudinalDerivatives();
+    LongitudinalDerivatives constant =
+        new LongitudinalDerivatives(
+            0.0, d.zSpeed(), d.mSpeed(), d.xAngle(), d.zAngle(), d.mAngle(), d.zPitchRate(), d.mPitchRate(), d.zAngleRate(), d.mAngleRate());
+    return LongitudinalForces.of(modes.flight(), modes.body().mass(), constant)
+        .with(modes.apparentMass())
+        .stateMatrix(modes.flight(), modes.apparentMass().addedTo(modes.body()))
+        .modes()
+        .find(ModeKind.PHUGOID);
+  }
+
+  private List<List<String>> inertia() {
+    BodyInertia body = modes.body();
+    WingApparentMass air = modes.apparentMass();
+    double lean = PrincipalAxes.of(design.aircraft().inertia()).inclination().degrees();
+    return List.of(
+        List.of("roll axis", inertia(body.roll()), inertia(air.rollInertia())),
+        List.of("pitch axis", inertia(body.pitch()), inertia(air.pitchInertia())),
+        List.of("yaw axis", inertia(body.yaw()), "–"),
+        List.of("product of roll and yaw", inertia(body.product()), "–"),
+        List.of("principal roll axis against the body's", number(lean, 2) + "°", "–"));
+  }
+
+  private static String inertia(double si) {
+    return MomentOfInertia.GRAM_SQUARE_CENTIMETRE.format(si, 3);
   }
 
   private List<List<String>> guidelines() {

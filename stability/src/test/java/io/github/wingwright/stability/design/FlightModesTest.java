@@ -13,8 +13,12 @@ import io.github.wingwright.core.quantity.Speed;
 import io.github.wingwright.core.quantity.Time;
 import io.github.wingwright.stability.derivatives.LatticeDerivatives;
 import io.github.wingwright.stability.dynamics.LateralDerivatives;
+import io.github.wingwright.stability.dynamics.LateralForces;
 import io.github.wingwright.stability.dynamics.Mode;
+import io.github.wingwright.stability.dynamics.ModeApproximations;
 import io.github.wingwright.stability.dynamics.ModeKind;
+import io.github.wingwright.stability.dynamics.StateMatrix;
+import io.github.wingwright.stability.dynamics.SteadyFlight;
 import io.github.wingwright.stability.dynamics.TimeResponse;
 import io.github.wingwright.stability.lattice.LatticeCondition;
 import java.util.List;
@@ -140,5 +144,17 @@ class FlightModesTest {
     assertThat(DESIGN.finiteWing()).isSameAs(DESIGN.finiteWing());
     assertThat(DESIGN.lattice()).isSameAs(DESIGN.lattice());
     assertThat(DESIGN.trimmedPolar()).isSameAs(DESIGN.trimmedPolar());
+  }
+
+  /** The term r·tan θ₀: a turn on a path downwards takes bank off. The short formula knows level flight only. */
+  @Test
+  void gliding_steadies_the_spiral_and_in_level_flight_the_short_formula_is_near() {
+    SteadyFlight f = MODES.flight();
+    SteadyFlight level = new SteadyFlight(f.speed(), f.density(), 0.0, f.area(), f.chord(), f.span(), f.gravity());
+    StateMatrix matrix =
+        LateralForces.of(level, MODES.lateralDerivatives()).stateMatrix(level, MODES.apparentMass().addedTo(MODES.body()));
+    double flat = matrix.modes().find(ModeKind.SPIRAL).orElseThrow().real();
+    assertThat(MODES.find(ModeKind.SPIRAL).orElseThrow().real()).isLessThan(flat);
+    assertThat(ModeApproximations.spiral(matrix, f.gravity()).real()).isCloseTo(flat, within(0.1 * Math.abs(flat) + 0.01));
   }
 }
