@@ -65,6 +65,20 @@ public interface FlightModel {
   }
 
   /**
+   * How long a flight is stalled, on plain numbers.
+   *
+   * @param speed speed over the ground [m/s], positive
+   * @param angle angle above the horizon [rad]
+   * @param height height of the hand [m], positive
+   * @return time [s], 0 if it does not stall
+   */
+  default double stalledTime(double speed, double angle, double height) {
+    FlightRun run = new FlightRun(equations(), false);
+    run.fly(start(speed, angle, height), hall(), 0);
+    return run.stalledTime;
+  }
+
+  /**
    * The best angles to throw at. There may be several, and the best one of a fast throw may point downwards.
    *
    * @param goal what counts

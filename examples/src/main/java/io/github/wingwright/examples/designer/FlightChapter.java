@@ -207,11 +207,18 @@ final class FlightChapter {
     double set = model.decalage().si();
     double[] decalages = RangeMap.evenly(set - DECALAGES, set + DECALAGES, MAP_ROWS);
     RangeMap map = model.map(goal(), speeds, decalages, 0.0, level.height().si());
+    RangeMap stalls =
+        RangeMap.of(speeds, decalages, setting -> {
+          PitchFlight row = model.withDecalage(Angle.radians(setting));
+          return speed -> row.stalledTime(speed, 0.0, level.height().si());
+        });
     boolean distance = goal() == GlideGoal.DISTANCE;
     double per = distance ? units.distance().fromSi(1.0) : 1.0;
     List<List<Double>> rows = new ArrayList<>();
+    List<List<Boolean>> stalled = new ArrayList<>();
     for (int i = 0; i < MAP_ROWS; i++) {
       rows.add(map.row(i).stream().map(v -> per * v).toList());
+      stalled.add(stalls.row(i).stream().map(s -> s > 0.0).toList());
     }
     MapPicture picture =
         new MapPicture(
@@ -222,11 +229,12 @@ final class FlightChapter {
             map.speeds().stream().map(v -> units.speed().fromSi(v)).toList(),
             map.settings().stream().map(Math::toDegrees).toList(),
             rows,
-            List.of(new CurvePicture.Point("the throw of the brief", level.speed().in(units.speed()), Math.toDegrees(set))));
+            List.of(new CurvePicture.Point("the throw of the brief", level.speed().in(units.speed()), Math.toDegrees(set))))
+            .withHatching(stalled, "stalls");
     blocks.add(
         new Block.Picture(
             picture.draw().element(),
-            "Each cell is one flight with pitch; the numbers are some of the values. A flight that meets ceiling or wall counts up to"
-                + " there. More decalage lifts more and flies slower; where a little more speed lands much nearer, it stalls on top."));
+            "Each cell is one flight with pitch; the numbers are some of the values. Hatched flights stall on the way. A flight that"
+                + " meets ceiling or wall counts up to there. More decalage lifts more and flies slower."));
   }
 }
