@@ -42,10 +42,7 @@ public interface FlightModel {
    * @return the flight
    */
   default Flight thrown(Throw how) {
-    if (!(how.height().si() < hall().ceilingAt())) {
-      throw new IllegalArgumentException(
-          "height of the hand must be below the ceiling at " + Length.metres(hall().ceilingAt()) + ", was " + how.height());
-    }
+    hall().holds(how.height());
     return Flight.of(equations(), start(how.speed().si(), how.angle().si(), how.height().si()), hall());
   }
 
@@ -83,10 +80,11 @@ public interface FlightModel {
    *
    * @param goal what counts
    * @param speed speed over the ground, positive
-   * @param height height of the hand, positive
+   * @param height height of the hand, positive, below the ceiling
    * @return every angle that is better than those beside it, and the one for a hand that is not quite true
    */
   default ThrowAngles bestAngles(GlideGoal goal, Speed speed, Length height) {
+    hall().holds(height);
     return ThrowOptimum.among(this, goal, Throw.level(speed, height));
   }
 }

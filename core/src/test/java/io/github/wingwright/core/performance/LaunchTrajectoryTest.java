@@ -332,6 +332,10 @@ class LaunchTrajectoryTest {
     assertThatThrownBy(() -> model.in(Hall.of(metres(9), metres(2))).thrown(thrown(5, 0, 2)))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage("height of the hand must be below the ceiling at 2 m, was 2 m");
+    assertThatThrownBy(
+            () -> model.in(Hall.of(metres(9), metres(2))).bestAngles(GlideGoal.DISTANCE, Speed.metresPerSecond(5), metres(3)))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessage("height of the hand must be below the ceiling at 2 m, was 3 m");
     assertThatThrownBy(() -> Hall.OUTDOORS.thrownFrom(metres(1))).isInstanceOf(IllegalStateException.class);
     assertThatThrownBy(() -> Hall.of(metres(5), metres(3)).thrownFrom(metres(5))).isInstanceOf(IllegalArgumentException.class);
     assertThatThrownBy(() -> Hall.of(Length.ZERO, metres(3))).isInstanceOf(IllegalArgumentException.class);

@@ -36,6 +36,9 @@ final class FlightChapter {
   /** How far the map goes to either side of the decalage of the design. */
   private static final double DECALAGES = Math.toRadians(5.0);
 
+  /** A flight that is longer than this is mostly steady glide [s]. */
+  private static final double LONG = 20.0;
+
   private final Design design;
   private final BriefUnits units;
   private final Hall hall;
@@ -119,17 +122,26 @@ final class FlightChapter {
     if (!findings.isEmpty()) {
       blocks.add(new Block.Findings(findings));
     }
+    if (flight.time().si() > LONG) {
+      blocks.add(
+          new Block.Paragraph("It flies so long that the throw matters little: its glide does. So no best throw is looked for."));
+    } else {
+      throwing(blocks);
+    }
+    blocks.add(
+        new Block.Paragraph(
+            "Likely values of drag, lift and trim; how deep a stall is, is a rough estimate. Nothing turns or rolls here, and the"
+                + " glider leaves the hand without nodding."));
+    return new Chapter("Thrown down the hall", blocks);
+  }
+
+  private void throwing(List<Block> blocks) {
     blocks.add(
         new Block.Paragraph(
             "The best throw at this speed, " + (pitch.isPresent() ? "with pitch" : "as a point") + ", for a hand that is true to "
                 + Angle.DEGREE.format(Math.toRadians(ThrowOptimum.CARE_DEGREES), 2) + ":"));
     blocks.add(new Block.Points(bestThrows()));
     pitch.ifPresent(model -> map(model, blocks));
-    blocks.add(
-        new Block.Paragraph(
-            "Likely values of drag, lift and trim; how deep a stall is, is a rough estimate. Nothing turns or rolls here, and the"
-                + " glider leaves the hand without nodding."));
-    return new Chapter("Thrown down the hall", blocks);
   }
 
   private String place() {
