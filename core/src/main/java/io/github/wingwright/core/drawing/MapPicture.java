@@ -18,6 +18,8 @@ import java.util.Locale;
  * @param y ordinates of the cells, rising, at least two
  * @param rows one row for each ordinate, with one value for each abscissa
  * @param marks marked points
+ * @param hatched which cells are hatched, as many as values; empty for none
+ * @param hatching what hatched cells are, a word or two
  */
 public record MapPicture(
     String title,
@@ -27,7 +29,9 @@ public record MapPicture(
     List<Double> x,
     List<Double> y,
     List<List<Double>> rows,
-    List<CurvePicture.Point> marks) {
+    List<CurvePicture.Point> marks,
+    List<List<Boolean>> hatched,
+    String hatching) {
   private static final double WIDTH = 185.0;
   private static final double HEIGHT = 122.0;
   private static final double MARGIN = 6.0;
@@ -35,6 +39,8 @@ public record MapPicture(
   private static final double BOTTOM = HEIGHT - 17.0;
   private static final double RIGHT = WIDTH - 34.0;
   private static final double BAR = 6.0;
+  private static final double HATCH_SPACING = 2.6;
+  private static final Pen HATCH = Pen.stroke(Pen.INK, 0.22);
   private static final int[] PALE = {0xf2, 0xf7, 0xf6};
   private static final int[] DEEP = {0x1f, 0x7a, 0x70};
   private static final Lettering FIGURE = Lettering.end(Lettering.SMALL);
@@ -46,6 +52,10 @@ public record MapPicture(
     y = rising(y, "ordinates");
     rows = rows.stream().map(List::copyOf).toList();
     marks = List.copyOf(marks);
+    hatched = hatched.stream().map(List::copyOf).toList();
+    if (!hatched.isEmpty() && !hatched.stream().map(List::size).toList().equals(rows.stream().map(List::size).toList())) {
+      throw new IllegalArgumentException("hatching must have as many cells as the map, in as many rows");
+    }
     if (rows.size() != y.size()) {
       throw new IllegalArgumentException("a map needs a row for each of " + y.size() + " ordinates, got " + rows.size());
     }
@@ -57,6 +67,41 @@ public record MapPicture(
         throw new IllegalArgumentException("values of a map must be finite, one was not");
       }
     }
+  }
+
+  /**
+   * A map without hatching.
+   *
+   * @param title what is shown
+   * @param xLabel label of the horizontal axis, with its unit
+   * @param yLabel label of the vertical axis, with its unit
+   * @param valueLabel what the cells are, with its unit
+   * @param x abscissae of the cells, rising, at least two
+   * @param y ordinates of the cells, rising, at least two
+   * @param rows one row for each ordinate, with one value for each abscissa
+   * @param marks marked points
+   */
+  public MapPicture(
+      String title,
+      String xLabel,
+      String yLabel,
+      String valueLabel,
+      List<Double> x,
+      List<Double> y,
+      List<List<Double>> rows,
+      List<CurvePicture.Point> marks) {
+    this(title, xLabel, yLabel, valueLabel, x, y, rows, marks, List.of(), "");
+  }
+
+  /**
+   * The same map with some of its cells hatched.
+   *
+   * @param cells which cells are, as many as values
+   * @param words what hatched cells are, a word or two
+   * @return the map with them
+   */
+  public MapPicture withHatching(List<List<Boolean>> cells, String words) {
+    return new MapPicture(title, xLabel, yLabel, valueLabel, x, y, rows, marks, cells, words);
   }
 
   private static List<Double> rising(List<Double> values, String name) {
@@ -89,6 +134,7 @@ public record MapPicture(
     Svg svg = new Svg(WIDTH, HEIGHT, title);
     svg.rectangle(0, 0, WIDTH, HEIGHT, Pen.fill("#ffffff"));
     cells(svg, horizontal, vertical, across, up, levels);
+    hatch(svg, horizontal, vertical, across, up);
     frame(svg, horizontal, vertical);
     key(svg, levels);
     Sketch sketch = new Sketch();
@@ -166,6 +212,20 @@ public record MapPicture(
     }
   }
 
+  /** Strokes across the cells, in rows that rise to the right, no closer than the eye wants them. */
+  private void hatch(Svg svg, Axis horizontal, Axis vertical, double[] across, double[] up) {
+    double cell = (RIGHT - horizontal.start()) / x.size();
+    int stride = Math.max(1, (int) Math.ceil(HATCH_SPACING / cell));
+    for (int row = 0; row < hatched.size(); row++) {
+      for (int i = 0; i < x.size(); i++) {
+        if (hatched.get(row).get(i) && Math.floorMod(i - row, stride) == 0) {
+          svg.line(
+              horizontal.at(across[i]), vertical.at(up[row]), horizontal.at(across[i + 1]), vertical.at(up[row + 1]), HATCH);
+        }
+      }
+    }
+  }
+
   private void frame(Svg svg, Axis horizontal, Axis vertical) {
     double left = horizontal.start();
     for (Axis.Tick tick : horizontal.labelledTicks(FIGURE)) {
@@ -187,14 +247,23 @@ public record MapPicture(
   private void key(Svg svg, List<Double> levels) {
     int bands = levels.size() + 1;
     double from = RIGHT + 7.0;
-    double each = Math.min(9.0, (BOTTOM - TOP) / bands);
-    double foot = 0.5 * (TOP + BOTTOM + bands * each);
+    double room = hatched.isEmpty() ? 0.0 : 12.0;
+    double each = Math.min(9.0, (BOTTOM - TOP - room) / bands);
+    double foot = 0.5 * (TOP + BOTTOM - room + bands * each);
     for (int band = 0; band < bands; band++) {
       svg.rectangle(from, foot - (band + 1) * each, BAR, each, new Pen(Pen.INK, 0.12, tone(band, bands), ""));
     }
     Lettering figures = Lettering.start(Lettering.SMALL);
     for (int i = 0; i < levels.size(); i++) {
       svg.text(from + BAR + 1.5, foot - (i + 1) * each + 1.1, figure(levels.get(i), levels), figures);
+    }
+    if (!hatched.isEmpty()) {
+      double top = foot + 4.0;
+      svg.rectangle(from, top, BAR, BAR, new Pen(Pen.INK, 0.12, "#ffffff", ""));
+      svg.line(from, top + 0.5 * BAR, from + 0.5 * BAR, top, HATCH);
+      svg.line(from, top + BAR, from + BAR, top, HATCH);
+      svg.line(from + 0.5 * BAR, top + BAR, from + BAR, top + 0.5 * BAR, HATCH);
+      svg.text(from + BAR + 1.5, top + 0.5 * BAR + 1.1, TextWidth.cut(hatching, WIDTH - from - BAR - 2.0, figures), figures);
     }
     Lettering name = Lettering.end(Lettering.NOTE);
     svg.upwardText(WIDTH - MARGIN, TOP, TextWidth.cut(valueLabel, BOTTOM - TOP, name), name);

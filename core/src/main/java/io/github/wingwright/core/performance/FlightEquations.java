@@ -43,9 +43,9 @@ public interface FlightEquations {
   boolean stalled(double[] state);
 
   /**
-   * How long a step may be.
+   * How long a step may be that begins at an airspeed; a smooth function of it.
    *
-   * @param airspeed the greatest airspeed that is to be expected [m/s]
+   * @param airspeed airspeed at the start of the step [m/s]
    * @return step [s]
    */
   double step(double airspeed);

@@ -42,10 +42,7 @@ public interface FlightModel {
    * @return the flight
    */
   default Flight thrown(Throw how) {
-    if (!(how.height().si() < hall().ceilingAt())) {
-      throw new IllegalArgumentException(
-          "height of the hand must be below the ceiling at " + Length.metres(hall().ceilingAt()) + ", was " + how.height());
-    }
+    hall().holds(how.height());
     return Flight.of(equations(), start(how.speed().si(), how.angle().si(), how.height().si()), hall());
   }
 
@@ -65,14 +62,29 @@ public interface FlightModel {
   }
 
   /**
+   * How long a flight is stalled, on plain numbers.
+   *
+   * @param speed speed over the ground [m/s], positive
+   * @param angle angle above the horizon [rad]
+   * @param height height of the hand [m], positive
+   * @return time [s], 0 if it does not stall
+   */
+  default double stalledTime(double speed, double angle, double height) {
+    FlightRun run = new FlightRun(equations(), false);
+    run.fly(start(speed, angle, height), hall(), 0);
+    return run.stalledTime;
+  }
+
+  /**
    * The best angles to throw at. There may be several, and the best one of a fast throw may point downwards.
    *
    * @param goal what counts
    * @param speed speed over the ground, positive
-   * @param height height of the hand, positive
+   * @param height height of the hand, positive, below the ceiling
    * @return every angle that is better than those beside it, and the one for a hand that is not quite true
    */
   default ThrowAngles bestAngles(GlideGoal goal, Speed speed, Length height) {
+    hall().holds(height);
     return ThrowOptimum.among(this, goal, Throw.level(speed, height));
   }
 }

@@ -64,18 +64,17 @@ final class FlightRun {
     nextRates = new double[n];
   }
 
-  void fly(double[] start, Hall hall, double halvings) {
+  void fly(double[] start, Hall hall, int halvings) {
     System.arraycopy(start, 0, state, 0, state.length);
     equations.rates(state, rates);
     ends[0] = 0.0;
     ends[1] = hall.ceilingAt();
     ends[2] = hall.aheadAt();
     ends[3] = hall.behindAt();
-    double speed = equations.airspeed(state);
-    double fastest = Math.sqrt(speed * speed + 2.0 * equations.gravity() * state[1]);
-    double h = Math.scalb(equations.step(fastest), -(int) halvings);
-    begin(speed);
+    begin(equations.airspeed(state));
     while (time < LONGEST) {
+      // A rule of the state alone, so that the order of the method stays and a flight is the same wherever it is made.
+      double h = Math.scalb(equations.step(equations.airspeed(state)), -halvings);
       RungeKutta.step(system, state, rates, h, next, work);
       int passed = passed();
       double made = h;

@@ -95,6 +95,14 @@ public final class Hall implements Serializable {
     return there(ceiling);
   }
 
+  /** Refuses a hand that is not below the ceiling. */
+  void holds(Length hand) {
+    if (!(hand.si() < ceiling)) {
+      throw new IllegalArgumentException(
+          "height of the hand must be below the ceiling at " + Length.metres(ceiling) + ", was " + hand);
+    }
+  }
+
   private static Optional<Length> there(double value) {
     return Double.isInfinite(value) ? Optional.empty() : Optional.of(Length.metres(value));
   }

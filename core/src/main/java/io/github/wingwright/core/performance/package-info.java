@@ -31,8 +31,9 @@
  * angle of the throw has several tops and has jumps, so a best angle is searched for over all of them, and the angle to tell
  * a thrower is the one that forgives two degrees.
  *
- * <p>Steps are of one length within a flight, a fortieth of the time in which the path curves by one radian; the method is of
- * fourth order. With half the step the distances of the tests change by less than 10 µm.
+ * <p>A step takes a fortieth of the time in which the path would curve by one radian at the airspeed of the moment, or at that
+ * of the glide if it is faster; the method is of fourth order. With half the step the distances of the tests change by less
+ * than 10 µm.
  *
  * <h2>Map</h2>
  *

@@ -37,6 +37,21 @@ class MapPictureTest {
   }
 
   @Test
+  void hatchedCellsAreLegibleAndNamedInTheKey() throws Exception {
+    for (int size : new int[] {2, 9, 40, 100}) {
+      MapPicture map = map(size, size, 1.0, List.of(new CurvePicture.Point("here", 6.5, 3.0)));
+      List<List<Boolean>> cells =
+          map.y().stream().map(y -> map.x().stream().map(x -> x > 7.0 && y > 1.0).toList()).toList();
+      MapPicture hatched = map.withHatching(cells, "stalls");
+      assertThat(PictureChecks.isLegible(hatched.draw(), size + " cells").words()).contains("stalls", "here");
+      assertThat(hatched.draw().document().split("<line").length).isGreaterThan(map.draw().document().split("<line").length);
+    }
+    assertThatThrownBy(() -> map(3, 3, 1.0, List.of()).withHatching(List.of(List.of(true)), "stalls"))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessage("hatching must have as many cells as the map, in as many rows");
+  }
+
+  @Test
   void aLevelMapIsLegible() throws Exception {
     List<List<Double>> level = List.of(List.of(2.0, 2.0), List.of(2.0, 2.0));
     MapPicture map = new MapPicture("t", "x", "y", "v", List.of(1.0, 2.0), List.of(1.0, 2.0), level, List.of());

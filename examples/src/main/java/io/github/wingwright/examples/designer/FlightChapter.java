@@ -36,6 +36,9 @@ final class FlightChapter {
   /** How far the map goes to either side of the decalage of the design. */
   private static final double DECALAGES = Math.toRadians(5.0);
 
+  /** A flight that is longer than this is mostly steady glide [s]. */
+  private static final double LONG = 20.0;
+
   private final Design design;
   private final BriefUnits units;
   private final Hall hall;
@@ -119,17 +122,26 @@ final class FlightChapter {
     if (!findings.isEmpty()) {
       blocks.add(new Block.Findings(findings));
     }
+    if (flight.time().si() > LONG) {
+      blocks.add(
+          new Block.Paragraph("It flies so long that the throw matters little: its glide does. So no best throw is looked for."));
+    } else {
+      throwing(blocks);
+    }
+    blocks.add(
+        new Block.Paragraph(
+            "Likely values of drag, lift and trim; how deep a stall is, is a rough estimate. Nothing turns or rolls here, and the"
+                + " glider leaves the hand without nodding."));
+    return new Chapter("Thrown down the hall", blocks);
+  }
+
+  private void throwing(List<Block> blocks) {
     blocks.add(
         new Block.Paragraph(
             "The best throw at this speed, " + (pitch.isPresent() ? "with pitch" : "as a point") + ", for a hand that is true to "
                 + Angle.DEGREE.format(Math.toRadians(ThrowOptimum.CARE_DEGREES), 2) + ":"));
     blocks.add(new Block.Points(bestThrows()));
     pitch.ifPresent(model -> map(model, blocks));
-    blocks.add(
-        new Block.Paragraph(
-            "Likely values of drag, lift and trim; how deep a stall is, is a rough estimate. Nothing turns or rolls here, and the"
-                + " glider leaves the hand without nodding."));
-    return new Chapter("Thrown down the hall", blocks);
   }
 
   private String place() {
@@ -207,11 +219,18 @@ final class FlightChapter {
     double set = model.decalage().si();
     double[] decalages = RangeMap.evenly(set - DECALAGES, set + DECALAGES, MAP_ROWS);
     RangeMap map = model.map(goal(), speeds, decalages, 0.0, level.height().si());
+    RangeMap stalls =
+        RangeMap.of(speeds, decalages, setting -> {
+          PitchFlight row = model.withDecalage(Angle.radians(setting));
+          return speed -> row.stalledTime(speed, 0.0, level.height().si());
+        });
     boolean distance = goal() == GlideGoal.DISTANCE;
     double per = distance ? units.distance().fromSi(1.0) : 1.0;
     List<List<Double>> rows = new ArrayList<>();
+    List<List<Boolean>> stalled = new ArrayList<>();
     for (int i = 0; i < MAP_ROWS; i++) {
       rows.add(map.row(i).stream().map(v -> per * v).toList());
+      stalled.add(stalls.row(i).stream().map(s -> s > 0.0).toList());
     }
     MapPicture picture =
         new MapPicture(
@@ -222,11 +241,12 @@ final class FlightChapter {
             map.speeds().stream().map(v -> units.speed().fromSi(v)).toList(),
             map.settings().stream().map(Math::toDegrees).toList(),
             rows,
-            List.of(new CurvePicture.Point("the throw of the brief", level.speed().in(units.speed()), Math.toDegrees(set))));
+            List.of(new CurvePicture.Point("the throw of the brief", level.speed().in(units.speed()), Math.toDegrees(set))))
+            .withHatching(stalled, "stalls");
     blocks.add(
         new Block.Picture(
             picture.draw().element(),
-            "Each cell is one flight with pitch; the numbers are some of the values. A flight that meets ceiling or wall counts up to"
-                + " there. More decalage lifts more and flies slower; where a little more speed lands much nearer, it stalls on top."));
+            "Each cell is one flight with pitch; the numbers are some of the values. Hatched flights stall on the way. A flight that"
+                + " meets ceiling or wall counts up to there. More decalage lifts more and flies slower."));
   }
 }

@@ -56,6 +56,13 @@ class FlightChapterTest {
   }
 
   @Test
+  void from_high_up_the_glide_matters_not_the_throw() throws Exception {
+    assertThat(report(HALL, "", "\"height\": \"1.5 m\"", "\"height\": \"60 m\""))
+        .contains("the throw matters little")
+        .doesNotContain("The best throw at this speed");
+  }
+
+  @Test
   void feet_and_inches_are_kept() throws Exception {
     String text = report("\"480 mm\"", "\"19 in\"", "\"1.5 m\"", "\"5 ft\"", "\"6.5 m/s\"", "\"21 ft/s\"");
     assertThat(text).contains("distance from the hand in ft", "throw speed in ft/s");

@@ -41,7 +41,8 @@
  *   <li>Pitch damping is that of the tail and a tenth more for the wing (Nelson, from memory).
  *   <li>The glider leaves the hand without turning, held at the angle of attack of its glide unless told otherwise. Nothing
  *       rolls or yaws: spirals, turns and gusts are outside.
- *   <li>The step of the calculation is 0.35 of the quickest time of the nod at the fastest speed expected. With half the step
+ *   <li>The step of the calculation is 0.35 of the quickest time of the nod at the airspeed of the moment, or at that of the
+ *       glide if it is faster. With half the step
  *       distances change by less than a millimetre if nothing stalls.
  * </ul>
  *
