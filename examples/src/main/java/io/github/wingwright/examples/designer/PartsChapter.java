@@ -31,10 +31,10 @@ final class PartsChapter {
   Chapter chapter() {
     List<Block> blocks = new ArrayList<>();
     try {
-      GliderParts parts = GliderParts.of(design, FOR_THE_EYE);
+      GliderParts parts = GliderParts.of(design, PartFiles.TOLERANCE);
       blocks.add(
           new Block.Picture(
-              PartsPicture.draw(parts.assembled()).element(),
+              PartsPicture.draw(GliderParts.of(design, FOR_THE_EYE).assembled()).element(),
               "Wing halves, body with the seat for the wing and the slots for the tails, tailplane and fin."));
       blocks.add(new Block.Paragraph(
           "All parts are in glider.3mf, which says its unit and the names of the parts, and one by one in the folder parts as"
