@@ -8,6 +8,7 @@ module io.github.wingwright.stability {
   requires commons.math3;
 
   exports io.github.wingwright.stability;
+  exports io.github.wingwright.stability.comparison;
   exports io.github.wingwright.stability.design;
   exports io.github.wingwright.stability.derivatives;
   exports io.github.wingwright.stability.dynamics;

@@ -368,6 +368,11 @@ public sealed interface Step permits Step.Given, Step.Evaluated, Step.Sum, Step.
       this.residual = Line.finite("residual of " + name, residual.applyAsDouble(closed), closingEquation, inputs);
     }
 
+    /** What the method gives for other inputs, without its residual. */
+    double solvedWith(double[] values) {
+      return solve.applyAsDouble(values.clone());
+    }
+
     Solution from(List<Step> others) {
       return new Solution(name, symbol, unit, method, closingEquation, solve, close, source, others);
     }

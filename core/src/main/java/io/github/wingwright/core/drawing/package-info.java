@@ -9,6 +9,8 @@
  * <tr><th>type</th><th>shows</th></tr>
  * <tr><td>{@link io.github.wingwright.core.drawing.ThreeView}</td>
  *     <td>an airframe in three views with its main dimensions, such as a 460 mm glider at 1 : 5</td></tr>
+ * <tr><td>{@link io.github.wingwright.core.drawing.OverlaidViews}</td>
+ *     <td>two airframes on each other, the first in dashes: what 40 mm less span does</td></tr>
  * <tr><td>{@link io.github.wingwright.core.drawing.SectionPicture}</td>
  *     <td>a wing section: 6 % thick, 3.2 mm at a chord of 53.2 mm</td></tr>
  * <tr><td>{@link io.github.wingwright.core.drawing.RangePicture}</td>

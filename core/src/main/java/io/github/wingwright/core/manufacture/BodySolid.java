@@ -185,7 +185,7 @@ public final class BodySolid implements Solid {
   public TriangleMesh mesh(Length tolerance) {
     double tol = 0.5 * Curves.tolerance(tolerance);
     BodyFrame frame = new BodyFrame(body);
-    TailSlots cut = slots != null && slots.tailplaneFrom().si() < to && slots.finFrom().si() < to ? slots : null;
+    TailSlots cut = slots != null && Math.min(slots.tailplaneFrom().si(), slots.finFrom().si()) < to ? slots : null;
     double end = cut == null ? to : Math.min(to, frame.lastWithRoom(cut.width().si() + 1e-3));
     BodyRing ring = new BodyRing(frame, seat, cut, mark, end);
     TreeSet<Double> events = new TreeSet<>(List.of(from, end));

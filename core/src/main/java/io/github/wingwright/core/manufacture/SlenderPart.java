@@ -68,13 +68,14 @@ public record SlenderPart(String name, Material material, Length wall, List<Stat
   }
 
   /**
-   * One half of a wing or a horizontal tail, or a fin: from the root outward, without its dihedral.
+   * One half of a wing or a horizontal tail, or a fin: from the root outward along its panels, which dihedral makes longer
+   * than the half span.
    *
    * @param name what it is
    * @param surface the surface
    * @param material what it is made of
    * @param wall thickness of its wall, zero for a solid one
-   * @param bending bending moment [N·m] over the distance from the root [m]
+   * @param bending bending moment [N·m] over the distance from the root, across the span [m]
    * @return the part
    */
   public static SlenderPart half(
@@ -82,14 +83,21 @@ public record SlenderPart(String name, Material material, Length wall, List<Stat
     Planform planform = surface.planform();
     double length = planform.isMirrored() ? 0.5 * planform.span().si() : planform.span().si();
     List<Station> stations = new ArrayList<>();
+    double along = 0.0;
+    double before = 0.0;
+    double height = 0.0;
     for (int i = 0; i <= STATIONS; i++) {
       double y = length * i / STATIONS;
-      Length at = Length.metres(y);
-      Length front = planform.leadingEdgeAt(at);
-      Length chord = planform.chordAt(at);
+      Length out = Length.metres(y);
+      double up = planform.isMirrored() ? planform.heightAt(out).si() : 0.0;
+      along += Math.hypot(y - before, up - height);
+      before = y;
+      height = up;
+      Length front = planform.leadingEdgeAt(out);
+      Length chord = planform.chordAt(out);
       stations.add(
           new Station(
-              at,
+              Length.metres(along),
               front,
               front.plus(chord),
               chord.times(surface.section().maximumThickness()),

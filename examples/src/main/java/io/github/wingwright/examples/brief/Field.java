@@ -226,6 +226,29 @@ public final class Field {
     throw error("must be one of: " + words + ", was " + describe());
   }
 
+  /**
+   * Every value in this one as it is written, each under its path from here, for comparing two briefs.
+   *
+   * @return paths such as {@code "wing.span"} with their values as text
+   */
+  public Map<String, String> flat() {
+    Map<String, String> flat = new LinkedHashMap<>();
+    flatten("", flat);
+    return flat;
+  }
+
+  private void flatten(String path, Map<String, String> flat) {
+    if (content instanceof Map<?, ?> map) {
+      map.forEach((name, value) -> ((Field) value).flatten(path.isEmpty() ? (String) name : path + "." + name, flat));
+    } else if (content instanceof List<?> list) {
+      for (int i = 0; i < list.size(); i++) {
+        ((Field) list.get(i)).flatten(path + "[" + i + "]", flat);
+      }
+    } else {
+      flat.put(path, content instanceof Double number ? NamedUnit.NUMBER.format(number, 10) : content.toString());
+    }
+  }
+
   private static String word(Enum<?> constant) {
     return constant.name().toLowerCase(Locale.ROOT);
   }

@@ -42,4 +42,18 @@ record BriefUnits(NamedUnit<Length> length, NamedUnit<Length> distance, NamedUni
   NamedUnit<Angle> angle() {
     return Angle.DEGREE;
   }
+
+  /** The unit to show a number of a design in that is kept in an SI unit. */
+  NamedUnit<?> shown(NamedUnit<?> si) {
+    return switch (si.symbol()) {
+      case "m" -> length;
+      case "m²" -> area();
+      case "m³" -> volume();
+      case "kg" -> mass();
+      case "kg/m²" -> loading();
+      case "m/s" -> speed;
+      case "rad" -> angle();
+      default -> si;
+    };
+  }
 }

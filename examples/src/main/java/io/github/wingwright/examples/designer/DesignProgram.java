@@ -2,6 +2,7 @@
 package io.github.wingwright.examples.designer;
 
 import io.github.wingwright.core.ConvergenceException;
+import io.github.wingwright.core.report.Chapter;
 import io.github.wingwright.examples.brief.BriefException;
 import io.github.wingwright.examples.brief.BriefFile;
 import io.github.wingwright.examples.brief.Field;
@@ -13,17 +14,23 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Designs a glider from a brief and writes its folder.
  *
- * <p>Without an argument it designs the glider of the built-in brief; with one, that of the brief in the file. Exit status: 0
- * for a design, 2 for a brief that cannot be used, 1 if the folder cannot be written.
+ * <p>Without an argument it designs the glider of the built-in brief; with one, that of the brief in the file; with two, both,
+ * and prints what changed from the first to the second, whose folder it writes. Test flights are read from a file beside the
+ * brief. Exit status: 0 for a design, 2 for a brief that cannot be used, 1 if the folder cannot be written.
  */
 public final class DesignProgram {
   private static final String BUILT_IN = "hall-glider.json";
+  private static final String BUILT_IN_FLIGHTS = "hall-glider.flights.json";
+
   private static final int BAD_BRIEF = 2;
   private static final int CANNOT_WRITE = 1;
 
@@ -32,7 +39,7 @@ public final class DesignProgram {
   /**
    * Runs the program.
    *
-   * @param arguments nothing, or the path of a brief
+   * @param arguments nothing, the path of a brief, or those of two briefs
    */
   public static void main(String[] arguments) {
     PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
@@ -46,7 +53,7 @@ public final class DesignProgram {
   /**
    * Runs the program without ending the virtual machine.
    *
-   * @param arguments nothing, or the path of a brief
+   * @param arguments nothing, the path of a brief, or those of two briefs
    * @param designs folder in which the design's folder is made
    * @param out where the sheet goes
    * @param err where a complaint goes
@@ -54,19 +61,24 @@ public final class DesignProgram {
    */
   static int run(String[] arguments, Path designs, PrintStream out, PrintStream err) {
     try {
-      if (arguments.length > 1) {
-        throw new BriefException("at most one argument is accepted, the path of a brief; got " + arguments.length);
+      if (arguments.length > 2) {
+        throw new BriefException("at most two arguments are accepted, the paths of briefs; got " + arguments.length);
       }
-      Field top = arguments.length == 0 ? builtIn() : BriefFile.read(path(arguments[0]));
-      GliderBrief brief = GliderBrief.from(top);
-      Design design = solve(top, brief);
-      Map<String, String> files = files(design, brief);
+      Sheet sheet = arguments.length == 0 ? builtIn() : Sheet.of(path(arguments[arguments.length - 1]));
+      Design design = sheet.design();
+      List<Chapter> further = new ArrayList<>();
+      List<String> difference = new ArrayList<>();
+      if (arguments.length == 2) {
+        compare(Sheet.of(path(arguments[0])), sheet, design, further, difference);
+      }
+      Map<String, String> files = files(design, sheet, further);
       Path folder = designs.resolve(design.brief().name());
-      DesignFolder.write(folder, files, PartFiles.of(design, brief.title()));
-      out.println(brief.title());
-      new DesignSheet(design, brief.units()).lines().forEach(out::println);
+      DesignFolder.write(folder, files, PartFiles.of(design, sheet.brief()));
+      out.println(sheet.brief().title());
+      new DesignSheet(design, sheet.brief().units()).lines().forEach(out::println);
+      difference.forEach(out::println);
       out.println(folder + ":");
-            out.println("  " + String.join(", ", files.keySet()));
+      out.println("  " + String.join(", ", files.keySet()));
       return 0;
     } catch (BriefException e) {
       err.println(e.getMessage());
@@ -85,18 +97,43 @@ public final class DesignProgram {
     }
   }
 
-  private static Design solve(Field top, GliderBrief brief) {
-    try {
-      return SizingLoop.of(brief.brief()).madeTo(brief.making().length(), brief.making().mass()).solve();
-    } catch (ConvergenceException | IllegalStateException | IllegalArgumentException e) {
-      BriefException refused = top.error("no design satisfies this brief: " + e.getMessage());
-      refused.initCause(e);
-      throw refused;
+  /** A brief with its file and the flights beside it. */
+  private record Sheet(Field top, GliderBrief brief, Optional<FlightTests> flights) {
+    static Sheet of(Path file) {
+      Field top = BriefFile.read(file);
+      return new Sheet(top, GliderBrief.from(top), FlightTests.beside(file));
+    }
+
+    Design design() {
+      try {
+        return SizingLoop.of(brief.brief()).madeTo(brief.making().length(), brief.making().mass()).solve();
+      } catch (ConvergenceException | IllegalStateException | IllegalArgumentException e) {
+        BriefException refused = top.error("no design satisfies this brief: " + e.getMessage());
+        refused.initCause(e);
+        throw refused;
+      }
     }
   }
 
-  private static Map<String, String> files(Design design, GliderBrief brief) throws IOException {
-    DesignReport report = new DesignReport(design, brief);
+  private static void compare(Sheet first, Sheet second, Design design, List<Chapter> further, List<String> lines) {
+    BriefUnits units = second.brief().units();
+    String name = first.brief().brief().name();
+    String other = second.brief().brief().name();
+    boolean same = name.equals(other);
+    ComparisonChapter changed =
+        new ComparisonChapter(first.design(), design, same ? name + ", first brief" : name, same ? other + ", second brief" : other, units);
+    Map<String, String> wishes = ComparisonChapter.wishes(first.top().flat(), second.top().flat());
+    further.add(changed.chapter(wishes));
+    lines.addAll(changed.lines(wishes));
+  }
+
+  private static Map<String, String> files(Design design, Sheet sheet, List<Chapter> comparison) throws IOException {
+    GliderBrief brief = sheet.brief();
+    PrintChapter printing = new PrintChapter(design, brief);
+    List<Chapter> further = new ArrayList<>(comparison);
+    further.add(printing.chapter());
+    sheet.flights().ifPresent(f -> further.add(new FlightTestChapter(design, brief, f).chapter()));
+    DesignReport report = new DesignReport(design, brief, further);
     Map<String, String> files = new LinkedHashMap<>();
     files.put("report.html", report.report().toHtml());
     files.put("three-view.svg", report.threeView().document());
@@ -104,15 +141,22 @@ public final class DesignProgram {
     files.put("section.svg", report.sectionPicture().document());
     files.put("section.txt", DesignData.coordinates(design.aircraft().airframe().wing().section()));
     files.put("design.json", DesignData.json(design));
+    files.put("print-list.csv", printing.plan().list().toCsv());
+    files.put("BUILD.md", new BuildPage(design, brief, printing.plan()).markdown());
     return files;
   }
 
-  private static Field builtIn() throws IOException {
-    try (InputStream in = DesignProgram.class.getResourceAsStream(BUILT_IN)) {
+  private static Sheet builtIn() throws IOException {
+    Field top = resource(BUILT_IN);
+    return new Sheet(top, GliderBrief.from(top), Optional.of(FlightTests.from(resource(BUILT_IN_FLIGHTS))));
+  }
+
+  private static Field resource(String name) throws IOException {
+    try (InputStream in = DesignProgram.class.getResourceAsStream(name)) {
       if (in == null) {
-        throw new IOException("the built-in brief " + BUILT_IN + " must be on the class path");
+        throw new IOException("the built-in brief " + name + " must be on the class path");
       }
-      return BriefFile.parse(BUILT_IN, new String(in.readAllBytes(), StandardCharsets.UTF_8));
+      return BriefFile.parse(name, new String(in.readAllBytes(), StandardCharsets.UTF_8));
     }
   }
 }

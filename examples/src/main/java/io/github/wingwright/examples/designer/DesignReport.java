@@ -18,7 +18,6 @@ import io.github.wingwright.core.geometry.Wing;
 import io.github.wingwright.core.mass.MassItem;
 import io.github.wingwright.core.performance.GlidePoint;
 import io.github.wingwright.core.quantity.Area;
-import io.github.wingwright.core.quantity.Energy;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.report.Block;
@@ -27,9 +26,9 @@ import io.github.wingwright.core.report.Entry;
 import io.github.wingwright.core.report.Report;
 import io.github.wingwright.stability.design.Design;
 import io.github.wingwright.stability.design.DesignBrief;
+import io.github.wingwright.stability.production.Cautions;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 
 /** The report of a design: what was asked, what came out, why, and what to watch. */
@@ -37,11 +36,18 @@ final class DesignReport {
   private final Design design;
   private final GliderBrief brief;
   private final BriefUnits units;
+  private final List<Chapter> further;
 
   DesignReport(Design design, GliderBrief brief) {
+    this(design, brief, List.of());
+  }
+
+  /** With chapters that stand before the findings. */
+  DesignReport(Design design, GliderBrief brief, List<Chapter> further) {
     this.design = design;
     this.brief = brief;
     this.units = brief.units();
+    this.further = List.copyOf(further);
   }
 
   Report report() {
@@ -58,6 +64,7 @@ final class DesignReport {
     chapters.add(drag());
     chapters.add(glide());
     chapters.add(new PartsChapter(design, units).chapter());
+    chapters.addAll(further);
     chapters.add(Chapter.of("Findings", new Block.Findings(design.findings())));
     chapters.add(cautions());
     chapters.add(Chapter.of("Workings", new Block.Steps(design.workings())));
@@ -277,14 +284,6 @@ final class DesignReport {
   }
 
   private Chapter cautions() {
-    String energy = Energy.JOULE.format(design.number("launch.kinetic_energy_j").value(), 2);
-    return Chapter.of(
-        "Cautions",
-        new Block.Points(
-            List.of(
-                String.format(Locale.ROOT, "Thrown, this glider carries %s. Never throw towards people or faces; give it a blunt, soft nose of at least 5 mm radius.", energy),
-                "Numbers here are a first estimate for a model. Where a value is a range, plan for both of its ends and find the truth by test glides.",
-                "Hot nozzles and beds burn, and printing gives off fumes: air the room, and let nobody reach into a running machine.",
-                "Follow the rules of the hall, the club and the country for flying models.")));
+    return Chapter.of("Cautions", new Block.Points(Cautions.of(design).lines()));
   }
 }

@@ -58,8 +58,10 @@ import java.util.function.Function;
  * @param purpose what the glider is for, in the words of the brief
  * @param making what dimensions are rounded to
  * @param units the units of the brief
+ * @param printing the machine that prints it, and a smaller one
  */
-record GliderBrief(DesignBrief brief, String title, String purpose, Making making, BriefUnits units) {
+record GliderBrief(
+    DesignBrief brief, String title, String purpose, Making making, BriefUnits units, PrintingBrief printing) {
 
   /** What fuselages a brief may ask for. */
   private enum Shape {
@@ -109,6 +111,7 @@ record GliderBrief(DesignBrief brief, String title, String purpose, Making makin
     QuantityKind.Written<Speed> speed = launch.required("speed").written(Speed.KIND, "1 m/s", "40 m/s");
     QuantityKind.Written<Length> height = launch.required("height").written(Length.KIND, "0.1 m", "100 m");
     launch.refuseTheRest();
+    PrintingBrief printing = top.required("machine").as(PrintingBrief::from);
     Machine machine = Machine.from(top.required("machine"));
     Material material = top.required("material").as(GliderBrief::material);
     Field wingField = top.required("wing");
@@ -139,7 +142,7 @@ record GliderBrief(DesignBrief brief, String title, String purpose, Making makin
       brief = brief.carrying(carried(item));
     }
     top.refuseTheRest();
-    return new GliderBrief(brief, title, purpose, machine.making(), units);
+    return new GliderBrief(brief, title, purpose, machine.making(), units, printing);
   }
 
   private static String name(Field field) {

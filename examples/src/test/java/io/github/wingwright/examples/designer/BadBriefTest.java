@@ -135,11 +135,11 @@ class BadBriefTest {
   }
 
   @Test
-  void two_arguments() {
+  void three_arguments() {
     Path designs = temporary.resolve("designs");
-    ProgramRun run = ProgramRun.of(designs, "one.json", "two.json");
+    ProgramRun run = ProgramRun.of(designs, "one.json", "two.json", "three.json");
     refused(run, designs);
-    assertThat(run.err()).contains("at most one argument", "2");
+    assertThat(run.err()).contains("at most two arguments", "3");
   }
 
   @Test

@@ -4,15 +4,19 @@ package io.github.wingwright.examples.designer;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import io.github.wingwright.core.manufacture.BuildVolume;
+import io.github.wingwright.core.manufacture.Part;
+import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.report.Block;
 import io.github.wingwright.core.report.Chapter;
 import io.github.wingwright.examples.brief.BriefFile;
 import io.github.wingwright.stability.design.Design;
 import io.github.wingwright.stability.design.SizingLoop;
+import io.github.wingwright.stability.production.GliderParts;
+import io.github.wingwright.stability.production.PrintPlan;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
@@ -32,9 +36,9 @@ class PartFilesTest {
 
   @BeforeAll
   static void solve() throws IOException {
-    brief = GliderBrief.from(BriefFile.read(Path.of("briefs/hall-glider.json")));
+    brief = GliderBrief.from(BriefFile.parse("hall-glider.json", ProgramRun.builtInBrief()));
     design = SizingLoop.of(brief.brief()).madeTo(brief.making().length(), brief.making().mass()).solve();
-    files = PartFiles.of(design, brief.title());
+    files = PartFiles.of(design, brief);
   }
 
   private static Document model() throws Exception {
@@ -80,6 +84,16 @@ class PartFilesTest {
     assertThat(x).hasSize(121);
     assertThat(x.get(0)).isCloseTo(chord, within(0.1));
     assertThat(x.stream().mapToDouble(Double::doubleValue).min().orElseThrow()).isCloseTo(0.0, within(0.05 * chord));
+  }
+
+  @Test
+  void a_smaller_machine_gets_pieces() {
+    for (String side : List.of("100 mm", "120 mm", "180 mm", "200 mm")) {
+      Length edge = Length.parse(side);
+      PrintPlan plan = PrintPlan.of(design, BuildVolume.box(edge, edge, edge));
+      List<Part> pieces = GliderParts.of(design, PartFiles.TOLERANCE).pieces(plan.list());
+      assertThat(pieces).hasSizeGreaterThan(7);
+    }
   }
 
   @Test

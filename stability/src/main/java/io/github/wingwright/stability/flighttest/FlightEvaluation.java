@@ -207,6 +207,17 @@ public final class FlightEvaluation {
                 TESTS));
       }
     }
+    Measured more = Measured.mean(excess);
+    if (more.distanceTo(0.0) < 2.0) {
+      findings.add(
+          Finding.of(
+              Severity.NOTE,
+              "drag as flown",
+              "It differs from what was reckoned by less than twice its uncertainty: "
+                  + results.size()
+                  + " flights do not yet tell it from none. Four times as many halve the uncertainty; a better clock does more.",
+              TESTS));
+    }
     if (results.stream().anyMatch(r -> r.flight().launchSpeed().isEmpty())) {
       findings.add(
           Finding.of(

@@ -3,6 +3,7 @@ package io.github.wingwright.stability.flighttest;
 
 import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Mass;
+import io.github.wingwright.stability.design.Design;
 import java.io.Serializable;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -26,6 +27,19 @@ public final class TrimAdvice implements Serializable {
     this.tailAngle = tailAngle;
     this.finAngle = finAngle;
     this.words = words;
+  }
+
+  /**
+   * What to do about a behaviour of a design that was built as it was designed, before anything is measured.
+   *
+   * @param design the design
+   * @param behaviour what is seen
+   * @return the advice, with the amounts for a usual case
+   */
+  public static TrimAdvice of(Design design, Behaviour behaviour) {
+    double place = design.aircraft().centreOfGravity().x().si();
+    FlightTest unmeasured = FlightTest.named("to come", new Measured(1.0, 0.0), new Measured(1.0, 0.0));
+    return new Trimming(design, place, design.aircraft().mass().si()).advice(behaviour, unmeasured, Optional.empty());
   }
 
   /**

@@ -40,6 +40,9 @@ final class Trimming {
 
   private static final double TAB = 0.25;
 
+  /** A spiral shall be a fifth beyond neutral (choice of this library). */
+  private static final double BEYOND_NEUTRAL = 1.2;
+
   private final Design design;
   private final double place;
   private final double mass;
@@ -168,10 +171,10 @@ final class Trimming {
     Airframe airframe = design.aircraft().airframe();
     double now = airframe.wing().planform().equivalentDihedral().si();
     double arm = airframe.verticalTail().map(t -> t.armFrom(airframe.wing()).si()).orElse(Double.NaN);
-    double slow = design.glide().usableLift();
-    double needed = 1.1 * LateralStability.dihedral(LateralStability.NEUTRAL, slow, airframe.wing().planform().span().si(), arm);
+    double span = airframe.wing().planform().span().si();
+    double needed = BEYOND_NEUTRAL * LateralStability.dihedral(LateralStability.NEUTRAL, target, span, arm);
     if (!(needed > now)) {
-      return "by the rule it is stable even at its slowest, with "
+      return "by the rule it is well stable as trimmed, with "
           + Angle.DEGREE.format(now, 3)
           + " of dihedral: look for a twisted wing or a fin that is not straight.";
     }

@@ -61,13 +61,16 @@ public final class PrintPlan {
     for (Tail tail : airframe.tails()) {
       Length thickness = design.brief().tailThickness();
       String name = tail.role().words();
+      boolean flat = tail.planform().isMirrored() && tail.planform().equivalentDihedral().si() == 0.0;
+      boolean halves = tail.planform().isMirrored() && !flat;
       SlenderPart plate =
-          (tail.planform().isMirrored()
+          (flat
                   ? SlenderPart.whole(name, tail, material, Length.ZERO, thickness, y -> loads.tailBending(tail, y))
                   : SlenderPart.half(name, tail, material, Length.ZERO, y -> loads.tailBending(tail, y)))
               .withDepth(thickness);
       String making = "plate of " + thickness.format(Length.MILLIMETRE, 3) + ", solid";
-      items.add(item(name, 1, making, mass(name), plate, machine, PLATE));
+      String part = halves ? "half " + name : name;
+      items.add(item(part, halves ? 2 : 1, making, mass(name).times(halves ? 0.5 : 1.0), plate, machine, PLATE));
     }
     list = new PrintList(machine, items);
   }

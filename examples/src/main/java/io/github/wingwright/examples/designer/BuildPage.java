@@ -1,0 +1,257 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.examples.designer;
+
+import io.github.wingwright.core.basis.Band;
+import io.github.wingwright.core.geometry.Airframe;
+import io.github.wingwright.core.geometry.Fuselage;
+import io.github.wingwright.core.geometry.Wing;
+import io.github.wingwright.core.manufacture.Joint;
+import io.github.wingwright.core.manufacture.PrintItem;
+import io.github.wingwright.core.mass.MassItem;
+import io.github.wingwright.core.performance.GlidePoint;
+import io.github.wingwright.core.quantity.Angle;
+import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.quantity.Mass;
+import io.github.wingwright.core.quantity.NamedUnit;
+import io.github.wingwright.core.quantity.Time;
+import io.github.wingwright.core.report.Block;
+import io.github.wingwright.core.report.Chapter;
+import io.github.wingwright.core.report.Report;
+import io.github.wingwright.stability.design.Design;
+import io.github.wingwright.stability.flighttest.Behaviour;
+import io.github.wingwright.stability.flighttest.TrimAdvice;
+import io.github.wingwright.stability.production.Cautions;
+import io.github.wingwright.stability.production.PrintPlan;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/** How to print, glue, balance, trim and fly a glider: for somebody who has built none before. */
+final class BuildPage {
+  private final Design design;
+  private final GliderBrief brief;
+  private final PrintPlan plan;
+  private final BriefUnits units;
+
+  BuildPage(Design design, GliderBrief brief, PrintPlan plan) {
+    this.design = design;
+    this.brief = brief;
+    this.plan = plan;
+    this.units = brief.units();
+  }
+
+  /** The page as Markdown. */
+  String markdown() {
+    return new Report(
+            brief.title(),
+            "how to print, glue, balance, trim and fly it",
+            List.of(before(), print(), glue(), balance(), fly(), trim(), after()))
+        .toMarkdown();
+  }
+
+  private String length(Length length) {
+    return length.format(units.length(), 3);
+  }
+
+  private static Chapter points(String title, List<String> points) {
+    return Chapter.of(title, new Block.Points(points));
+  }
+
+  private Chapter before() {
+    return points("Before you begin", Cautions.of(design).lines());
+  }
+
+  private Chapter print() {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(
+        new Block.Paragraph(
+            "Print these parts on a machine of "
+                + plan.list().machine()
+                + ", in "
+                + design.brief().material().name()
+                + ". The list is also in print-list.csv."));
+    blocks.add(PrintChapter.table(plan.list()));
+    List<String> points = new ArrayList<>();
+    for (PrintItem item : plan.list().items()) {
+      points.add(
+          "The "
+              + item.name()
+              + ": "
+              + (item.pieces().part().wall().isPositive()
+                  ? item.lying() + ", with a brim; " + item.making() + ", no top and bottom layers where it joins another part."
+                  : item.lying() + "; all layers solid."));
+    }
+    points.add("Weigh every part and write the mass down: the sheet says what each should weigh, and 10 % more is common.");
+    points.add("Leave seams and first layers as they are unless they stick out; sand only the leading edges, with a mask.");
+    blocks.add(new Block.Points(points));
+    blocks.add(new Block.Findings(plan.findings()));
+    return new Chapter("1. Print", blocks);
+  }
+
+  private Chapter glue() {
+    Airframe airframe = design.aircraft().airframe();
+    Wing wing = airframe.wing();
+    Fuselage body = airframe.fuselage();
+    Angle dihedral = wing.planform().equivalentDihedral();
+    Length tip = Length.metres(0.5 * wing.planform().span().si() * Math.tan(dihedral.si()));
+    Length prop = Length.metres(wing.planform().span().si() * Math.sin(dihedral.si()));
+    Joint middle = plan.rootJoint();
+    List<String> points = new ArrayList<>();
+    for (PrintItem item : plan.list().items()) {
+      if (!item.pieces().joints().isEmpty()) {
+        points.add("Join the segments of the " + item.name() + " first: " + item.jointWords() + ".");
+      }
+    }
+    points.add(
+        "Mark a line across the body "
+            + length(wing.placement().x())
+            + " behind the tip of the nose: there the leading edge of the wing's root will sit. Mark another "
+            + length(design.aircraft().centreOfGravity().x())
+            + " behind the tip: the centre of gravity.");
+    points.add(
+        "Glue the halves of the wing together over a brace in their thickest part: a "
+            + middle.kind().words()
+            + " of "
+            + length(middle.size())
+            + " or a steel wire as thick, "
+            + length(middle.overlap())
+            + " deep in each half, made to the angle (bend the wire; carbon does not bend). Each tip rises by "
+            + length(tip)
+            + " above the middle ("
+            + dihedral.format(Angle.DEGREE, 3)
+            + "): lay one half flat, prop the other tip "
+            + length(prop)
+            + " high, and let it set.");
+    airframe.horizontalTail()
+        .ifPresent(
+            t ->
+                points.add(
+                    "The tailplane goes across the body, its root leading edge "
+                        + length(t.placement().x())
+                        + " behind the tip of the nose; the rear end is that of the body."));
+    airframe.verticalTail()
+        .ifPresent(
+            t ->
+                points.add(
+                    "The fin stands on it, upright and in line with the body, its leading edge "
+                        + length(t.placement().x())
+                        + " behind the tip. Look along it from behind: a fin that is off by 1° makes a turn."));
+    points.add(
+        "Set the wing on the body with a rubber band or a dab of glue that can be cut again: it is the first tool of balance. "
+            + decalage());
+    points.add(
+        "Look from the front: wing and tailplane level with each other, both halves of the wing alike, no warp. Body "
+            + length(body.length())
+            + " long, "
+            + length(body.diameter())
+            + " thick.");
+    return points("2. Glue", points);
+  }
+
+  private String decalage() {
+    Band band = design.trim().decalageBand();
+    double chord =
+        design.aircraft().airframe().horizontalTail().map(t -> t.planform().rootChord().si()).orElse(0.0);
+    double likely = design.trim().decalage().si();
+    return "The tailplane must meet the air at less than the wing by "
+        + Angle.DEGREE.format(likely, 2)
+        + " (this is known only from "
+        + NamedUnit.NUMBER.format(Math.toDegrees(band.low()), 2)
+        + " to "
+        + Angle.DEGREE.format(band.high(), 2)
+        + "): raise its trailing edge, or the wing's leading edge, by "
+        + Length.metres(Math.tan(likely) * chord).format(units.length(), 2)
+        + " over the root chord of the tailplane, with shims that can be taken out.";
+  }
+
+  private Chapter balance() {
+    double chord = design.aircraft().airframe().wing().planform().meanAerodynamicChord().si();
+    double np = design.neutralPoint().x().si();
+    double at = design.aircraft().centreOfGravity().x().si();
+    List<String> points = new ArrayList<>();
+    double ballast = design.aircraft().masses().item("ballast").map(i -> i.mass().si()).orElse(0.0);
+    if (ballast > 0.0) {
+      MassItem item = design.aircraft().masses().item("ballast").orElseThrow();
+      points.add(
+          "Put "
+              + Mass.kilograms(ballast).format(units.mass(), 3)
+              + " into the nose, its middle "
+              + length(item.centreOfGravity().x())
+              + " behind the tip: steel nuts or modelling clay, wrapped and glued so that it cannot fly out.");
+    }
+    points.add(
+        "Hold it under the wing at the mark, "
+            + length(Length.metres(at))
+            + " behind the tip of the nose. It must hang level. If the tail sinks, add to the nose or move the wing forward; if the nose sinks, the other way round.");
+    double gram = (at - 0.25 * design.aircraft().airframe().fuselage().diameter().si()) * 1e-3 / design.aircraft().mass().si();
+    points.add(
+        "One gram in the nose moves the balance by about "
+            + Length.metres(gram).format(units.length(), 2)
+            + ". Within "
+            + Length.metres(0.02 * chord).format(units.length(), 2)
+            + " is good enough for the first flight; rather ahead of the mark than behind it, and never behind "
+            + length(Length.metres(np - 0.05 * chord))
+            + ".");
+    points.add("Ready to fly it should weigh " + design.aircraft().mass().format(units.mass(), 3) + ".");
+    return points("3. Balance", points);
+  }
+
+  private Chapter fly() {
+    GlidePoint trimmed = design.glide().at(design.trim().liftCoefficient());
+    GlidePoint best = design.glide().bestGlide();
+    double steep = Math.atan(1.0 / trimmed.liftToDrag());
+    Length height = design.brief().launch().height();
+    Band distance = design.glide().distanceFrom(height);
+    List<String> points = new ArrayList<>();
+    points.add("Clear the flight path to twice the distance you expect, and have everybody stand behind the thrower.");
+    points.add(
+        "Hold it under the wing, level in roll. Throw it straight ahead, its nose "
+            + Angle.DEGREE.format(steep, 1)
+            + " below the horizon, at "
+            + trimmed.speed().format(units.speed(), 2)
+            + ": a push, as one throws a dart, no swing upward. Below "
+            + design.glide().stallSpeed().format(units.speed(), 2)
+            + " it cannot fly.");
+    points.add(
+        "Well trimmed it flies at "
+            + best.speed().format(units.speed(), 2)
+            + " and goes some "
+            + NamedUnit.NUMBER.format(units.distance().fromSi(distance.low()), 2)
+            + " to "
+            + units.distance().format(distance.high(), 2)
+            + " from "
+            + height.format(units.distance(), 3)
+            + ", in about "
+            + design.glide().durationFrom(height).format(Time.SECOND, 2)
+            + ". For the verdict on the throw of the brief: "
+            + design.throwCheck().verdict().words()
+            + ".");
+    points.add("Change one thing at a time, and fly three times before you judge it.");
+    return points("4. Fly", points);
+  }
+
+  private Chapter trim() {
+    List<List<String>> rows = new ArrayList<>();
+    for (Behaviour behaviour : Arrays.asList(Behaviour.values())) {
+      String words = TrimAdvice.of(design, behaviour).words();
+      int colon = words.indexOf(": ");
+      int half = words.indexOf(" with a radius");
+      String head = half > 0 && half < colon ? words.substring(0, half) : words.substring(0, colon);
+      String rest = half > 0 && half < colon ? words.substring(half + 1) : words.substring(colon + 2);
+      rows.add(List.of(head, Character.toUpperCase(rest.charAt(0)) + rest.substring(1)));
+    }
+    return Chapter.of(
+        "5. Trim",
+        new Block.Paragraph("What you see, and what to do. The amounts are those of this design; half of one is a good first step."),
+        new Block.Table(List.of("it does this", "do this"), rows));
+  }
+
+  private Chapter after() {
+    return points(
+        "6. Write it down",
+        List.of(
+            "Weigh the parts, pace out the distance, stop the time from the hand to the floor, note what it did.",
+            "Put it into a file beside the brief, of the same name but ending in .flights.json, as examples/briefs/hall-glider.flights.json is one (its flights are invented). Run the program again: the report then says what glider you have, how to trim it, and how the next one would be sized.",
+            "Change one thing in a copy of the brief and run the program with both briefs: it prints what became better and worse, and why."));
+  }
+}

@@ -1,0 +1,144 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.examples.designer;
+
+import io.github.wingwright.core.basis.Finding;
+import io.github.wingwright.core.basis.Step;
+import io.github.wingwright.core.drawing.OverlaidViews;
+import io.github.wingwright.core.report.Block;
+import io.github.wingwright.core.report.Chapter;
+import io.github.wingwright.core.report.Entry;
+import io.github.wingwright.stability.comparison.ChangedNumber;
+import io.github.wingwright.stability.comparison.DesignComparison;
+import io.github.wingwright.stability.comparison.Judgement;
+import io.github.wingwright.stability.design.Design;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Two designs side by side: what changed, why, and whether it did any good. */
+final class ComparisonChapter {
+  private final DesignComparison comparison;
+  private final String beforeName;
+  private final String afterName;
+  private final BriefUnits units;
+
+  ComparisonChapter(Design before, Design after, String beforeName, String afterName, BriefUnits units) {
+    this.comparison = DesignComparison.of(before, after);
+    this.beforeName = beforeName;
+    this.afterName = afterName;
+    this.units = units;
+  }
+
+  /** A line of the sheet that changed. */
+  private record Line(String group, Entry entry, ChangedNumber number) {}
+
+  /** The changed numbers of the sheet, in its order. */
+  private List<Line> sheetLines() {
+    Map<Step, ChangedNumber> changed = new LinkedHashMap<>();
+    comparison.numbers().forEach(n -> changed.put(n.change().after(), n));
+    List<Line> lines = new ArrayList<>();
+    for (Map.Entry<String, List<Entry>> group : new DesignSheet(comparison.after(), units).groups().entrySet()) {
+      for (Entry entry : group.getValue()) {
+        ChangedNumber number = changed.get(entry.step());
+        if (number != null) {
+          lines.add(new Line(group.getKey(), entry, number));
+        }
+      }
+    }
+    return lines;
+  }
+
+  private static String before(Line line) {
+    return line.entry().unit().format(line.number().change().before().value(), line.entry().digits());
+  }
+
+  Chapter chapter(Map<String, String> wishes) {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Block.Paragraph("Against " + beforeName + ": " + comparison + "."));
+    if (!wishes.isEmpty()) {
+      blocks.add(new Block.Paragraph("Changed in the brief:"));
+      blocks.add(new Block.Points(wishes.entrySet().stream().map(e -> e.getKey() + ": " + e.getValue()).toList()));
+    }
+    blocks.add(picture());
+    blocks.addAll(tables());
+    return new Chapter("What changed", blocks);
+  }
+
+  Block.Picture picture() {
+    return new Block.Picture(
+        OverlaidViews.draw(
+                comparison.before().aircraft().airframe(),
+                comparison.after().aircraft().airframe(),
+                beforeName,
+                afterName,
+                units.length())
+            .element(),
+        "Both on each other, nose on nose: " + beforeName + " in dashes, " + afterName + " in full lines.");
+  }
+
+  List<Block> tables() {
+    List<Block> blocks = new ArrayList<>();
+    List<List<String>> rows = new ArrayList<>();
+    for (Line line : sheetLines()) {
+      rows.add(
+          List.of(
+              line.group() + ", " + line.entry().label(),
+              before(line),
+              line.entry().text(),
+              line.number().percent(),
+              line.number().judgement().words(),
+              line.number().change().words(units::shown)));
+    }
+    blocks.add(new Block.Table(List.of("number", "before", "after", "change", "", "what passed it on"), rows));
+    blocks.addAll(findings("Findings that came:", comparison.cameFindings()));
+    blocks.addAll(findings("Findings that went:", comparison.wentFindings()));
+    return blocks;
+  }
+
+  private static List<Block> findings(String head, List<Finding> findings) {
+    return findings.isEmpty() ? List.of() : List.of(new Block.Paragraph(head), new Block.Findings(findings));
+  }
+
+  /** The difference for a terminal. */
+  List<String> lines(Map<String, String> wishes) {
+    List<String> lines = new ArrayList<>();
+    lines.add("Changed from " + beforeName + " to " + afterName);
+    wishes.forEach((path, values) -> lines.add("  in the brief   " + path + ": " + values));
+    for (Line line : sheetLines()) {
+      String values = before(line) + " to " + line.entry().text();
+      lines.add(
+          "  "
+              + pad(line.group(), 15)
+              + pad(line.entry().label(), 34)
+              + pad(values, 24)
+              + pad(line.number().percent(), 9)
+              + line.number().judgement().words());
+      lines.add("  " + " ".repeat(15) + "  by " + line.number().change().briefly(units::shown));
+    }
+    comparison.cameFindings().forEach(f -> lines.add("  came           " + f));
+    comparison.wentFindings().forEach(f -> lines.add("  went           " + f));
+    lines.add("  " + comparison.count(Judgement.BETTER) + " numbers better, " + comparison.count(Judgement.WORSE) + " worse");
+    return lines.stream().map(String::stripTrailing).toList();
+  }
+
+  private static String pad(String text, int width) {
+    return text.length() >= width ? text + " " : text + " ".repeat(width - text.length());
+  }
+
+  /** What stands otherwise in the second brief: paths with both values. */
+  static Map<String, String> wishes(Map<String, String> before, Map<String, String> after) {
+    Map<String, String> wishes = new LinkedHashMap<>();
+    after.forEach(
+        (path, value) -> {
+          String was = before.get(path);
+          if (was == null) {
+            wishes.put(path, "new, " + value);
+          } else if (!was.equals(value)) {
+            wishes.put(path, was + " to " + value);
+          }
+        });
+    before.keySet().stream().filter(path -> !after.containsKey(path)).forEach(path -> wishes.put(path, "left out"));
+    return wishes;
+  }
+}

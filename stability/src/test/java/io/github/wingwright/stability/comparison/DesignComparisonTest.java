@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.stability.comparison;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.wingwright.core.mass.Materials;
+import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.quantity.Mass;
+import io.github.wingwright.stability.design.Design;
+import io.github.wingwright.stability.design.DesignBrief;
+import io.github.wingwright.stability.design.SizingLoop;
+import io.github.wingwright.stability.design.TestGlider;
+import org.junit.jupiter.api.Test;
+
+class DesignComparisonTest {
+  private static Design design(DesignBrief brief) {
+    return SizingLoop.of(brief).madeTo(Length.millimetres(0.5), Mass.grams(0.1)).solve();
+  }
+
+  @Test
+  void a_design_does_not_differ_from_itself() {
+    Design design = design(TestGlider.brief());
+    DesignComparison none = DesignComparison.of(design, design(TestGlider.brief()));
+    assertThat(none.numbers()).isEmpty();
+    assertThat(none.unchanged()).isEqualTo(design.numbers().size());
+    assertThat(none.roots()).isEmpty();
+    assertThat(none.cameFindings()).isEmpty();
+    assertThat(none.wentFindings()).isEmpty();
+  }
+
+  @Test
+  void every_number_that_differs_is_listed_and_has_a_cause() {
+    Design before = design(TestGlider.brief());
+    Design after = design(TestGlider.brief().material(Materials.PLA));
+    DesignComparison changed = DesignComparison.of(before, after);
+    for (String name : after.numbers().keySet()) {
+      boolean listed = changed.numbers().stream().anyMatch(n -> n.name().equals(name));
+      double was = before.number(name).value();
+      double is = after.number(name).value();
+      assertThat(listed).as(name).isEqualTo(Math.abs(is - was) > 1e-12 * Math.max(Math.abs(is), Math.abs(was)));
+    }
+    ChangedNumber mass =
+        changed.numbers().stream().filter(n -> n.name().equals("mass_kg")).findFirst().orElseThrow();
+    assertThat(mass.judgement()).isEqualTo(Judgement.WORSE);
+    assertThat(mass.percent()).startsWith("+").endsWith(" %");
+    assertThat(changed.decisions()).anySatisfy(d -> assertThat(d.after().name()).isEqualTo("density of PLA"));
+    assertThat(changed.cameFindings()).anySatisfy(f -> assertThat(f.subject()).isEqualTo("throw speed"));
+  }
+
+  @Test
+  void backwards_what_was_better_is_worse() {
+    Design light = design(TestGlider.brief());
+    Design heavy = design(TestGlider.brief().bodyWalls(4));
+    DesignComparison there = DesignComparison.of(light, heavy);
+    DesignComparison back = DesignComparison.of(heavy, light);
+    assertThat(there.count(Judgement.BETTER)).isEqualTo(back.count(Judgement.WORSE));
+    assertThat(there.count(Judgement.WORSE)).isEqualTo(back.count(Judgement.BETTER)).isPositive();
+    assertThat(there.cameFindings()).isEqualTo(back.wentFindings());
+  }
+}
