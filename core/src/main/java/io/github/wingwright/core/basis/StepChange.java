@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.StringJoiner;
@@ -55,7 +54,7 @@ public final class StepChange {
 
   /** Compares steps, each pair once. */
   public static final class Walk {
-    private final Map<Step, Map<Step, StepChange>> known = new IdentityHashMap<>();
+    private final IdentityHashMap<Step, IdentityHashMap<Step, StepChange>> known = new IdentityHashMap<>();
 
     /** Begins a comparison of two graphs. */
     public Walk() {}
@@ -68,7 +67,7 @@ public final class StepChange {
      * @return the change, which may be none
      */
     public StepChange of(Step before, Step after) {
-      Map<Step, StepChange> row = known.computeIfAbsent(before, b -> new IdentityHashMap<>());
+      IdentityHashMap<Step, StepChange> row = known.computeIfAbsent(before, b -> new IdentityHashMap<>());
       StepChange done = row.get(after);
       if (done == null) {
         List<Cause> causes = causes(before, after);
