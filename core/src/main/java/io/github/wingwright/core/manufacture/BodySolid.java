@@ -6,6 +6,7 @@ import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
@@ -184,7 +185,7 @@ public final class BodySolid implements Solid {
   public TriangleMesh mesh(Length tolerance) {
     double tol = 0.5 * Curves.tolerance(tolerance);
     BodyFrame frame = new BodyFrame(body);
-    TailSlots cut = slots != null && slots.tailplaneFrom().si() < to && slots.finFrom().si() < to ? slots : null;
+    TailSlots cut = slots != null && Math.min(slots.tailplaneFrom().si(), slots.finFrom().si()) < to ? slots : null;
     double end = cut == null ? to : Math.min(to, frame.lastWithRoom(cut.width().si() + 1e-3));
     BodyRing ring = new BodyRing(frame, seat, cut, mark, end);
     TreeSet<Double> events = new TreeSet<>(List.of(from, end));
@@ -239,7 +240,7 @@ public final class BodySolid implements Solid {
     });
   }
 
-  private void within(TreeSet<Double> events, double x, double end) {
+  private void within(NavigableSet<Double> events, double x, double end) {
     if (x > from && x < end) {
       events.add(x);
     }
@@ -263,7 +264,7 @@ public final class BodySolid implements Solid {
   }
 
   /** Stations drawn together at nose and tail, where the outline turns fastest, and those of the events. */
-  private double[] dense(TreeSet<Double> events) {
+  private double[] dense(NavigableSet<Double> events) {
     TreeSet<Double> all = new TreeSet<>(events);
     double length = body.length().si();
     for (int i = 0; i <= DENSE; i++) {

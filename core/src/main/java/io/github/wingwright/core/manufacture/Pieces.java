@@ -16,6 +16,8 @@ import java.util.List;
  *   <tr><td>two dowels</td><td>holes at 0.22 and 0.45 of the chord</td><td>holes at a quarter of the width to both sides</td></tr>
  *   <tr><td>tube</td><td>a hole at 0.3 of the chord</td><td>a socket in the middle</td></tr>
  * </table>
+ *
+ * <p>A body cut where its tail slots are is joined by the tails, which bridge the seam; it has no room for anything else.
  */
 public final class Pieces {
   private static final double TUBE_PLACE = 0.3;
@@ -24,7 +26,8 @@ public final class Pieces {
   private Pieces() {}
 
   /**
-   * The pieces of a half wing, from the root outwards.
+   * The pieces of a half wing, from the root outwards. The segments may be counted along a panel with dihedral, as it lies in
+   * the machine; the solid counts along the span.
    *
    * @param half the half
    * @param segments where it is cut and how it is joined
@@ -33,27 +36,30 @@ public final class Pieces {
   public static List<WingSolid> ofWing(WingSolid half, Segmentation segments) {
     List<WingSolid> pieces = new ArrayList<>();
     List<Segment> all = segments.segments();
+    double span = half.semispan().dividedBy(segments.part().length());
     for (int i = 0; i < all.size(); i++) {
-      WingSolid piece = half.between(all.get(i).from(), half.outerEnd(all.get(i).to()));
+      WingSolid piece = half.between(all.get(i).from().times(span), half.outerEnd(all.get(i).to().times(span)));
       if (i > 0) {
-        piece = joined(piece, segments.joints().get(i - 1), false);
+        Joint joint = segments.joints().get(i - 1);
+        piece = joined(piece, joint, joint.at().times(span), false);
       }
       if (i < all.size() - 1) {
-        piece = joined(piece, segments.joints().get(i), true);
+        Joint joint = segments.joints().get(i);
+        piece = joined(piece, joint, joint.at().times(span), true);
       }
       pieces.add(piece);
     }
     return pieces;
   }
 
-  private static WingSolid joined(WingSolid piece, Joint joint, boolean outer) {
+  private static WingSolid joined(WingSolid piece, Joint joint, Length at, boolean outer) {
     if (joint.kind() == JointKind.TONGUE) {
-      Tongue tongue = new Tongue(0.22, 0.5, piece.thicknessAt(joint.at()).times(0.4), joint.overlap(), joint.clearance());
+      Tongue tongue = new Tongue(0.22, 0.5, piece.thicknessAt(at).times(0.4), joint.overlap(), joint.clearance());
       return outer ? piece.endingWith(tongue) : piece.startingOver(tongue);
     }
     Length hole = joint.size().plus(joint.clearance().times(2.0));
-    Length from = joint.at().minus(joint.overlap());
-    Length to = joint.at().plus(joint.overlap());
+    Length from = at.minus(joint.overlap());
+    Length to = at.plus(joint.overlap());
     double[] places = joint.kind() == JointKind.TUBE ? new double[] {TUBE_PLACE} : DOWEL_PLACES;
     WingSolid bored = piece;
     for (double place : places) {
@@ -101,6 +107,11 @@ public final class Pieces {
   }
 
   private static BodySolid joined(BodySolid piece, Joint joint, Length wall, boolean aft) {
+    double reach = joint.at().plus(joint.overlap()).plus(joint.clearance()).si();
+    if (piece.slots().isPresent()
+        && reach > Math.min(piece.slots().get().tailplaneFrom().si(), piece.slots().get().finFrom().si())) {
+      return piece;
+    }
     if (joint.kind() == JointKind.TONGUE) {
       Length room = piece.roomAt(joint.at()).minus(wall).minus(joint.clearance());
       Spigot spigot = new Spigot(room.times(2.0), joint.overlap(), joint.clearance());

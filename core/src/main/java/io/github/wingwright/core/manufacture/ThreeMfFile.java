@@ -37,7 +37,8 @@ public final class ThreeMfFile {
   private static final String PACKAGE = "http://schemas.openxmlformats.org/package/2006/";
   private static final String HEAD = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n";
   private static final String MODEL = "3D/3dmodel.model";
-  private static final LocalDateTime WRITTEN = LocalDateTime.of(1980, 1, 1, 0, 0);
+  /** Not the first day of 1980, which the JDK takes for "before 1980" and writes with the time zone of the machine. */
+  private static final LocalDateTime WRITTEN = LocalDateTime.of(1980, 2, 1, 0, 0);
 
   /** Free space between parts in a row [m]. */
   private static final double GAP = 5e-3;

@@ -150,6 +150,10 @@ public final class WingSolid implements Solid {
     return Math.abs(end.si() - to) < 1e-9 ? Length.metres(to) : end;
   }
 
+  Length semispan() {
+    return Length.metres(semispan(planform));
+  }
+
   Length thicknessAt(Length station) {
     return planform.chordAt(station).times(section.maximumThickness());
   }

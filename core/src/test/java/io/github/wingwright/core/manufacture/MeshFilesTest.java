@@ -20,6 +20,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TimeZone;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
@@ -171,6 +172,14 @@ class MeshFilesTest {
   void the_same_parts_give_the_same_bytes() {
     assertThat(ThreeMfFile.titled("a").with(wing()).bytes()).isEqualTo(ThreeMfFile.titled("a").with(wing()).bytes());
     assertThat(StlFile.bytes(wing())).isEqualTo(StlFile.bytes(wing()));
+    byte[] here = ThreeMfFile.titled("a").with(box()).bytes();
+    TimeZone zone = TimeZone.getDefault();
+    try {
+      TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Auckland"));
+      assertThat(ThreeMfFile.titled("a").with(box()).bytes()).isEqualTo(here);
+    } finally {
+      TimeZone.setDefault(zone);
+    }
   }
 
   @Test

@@ -69,7 +69,7 @@ final class BuildPage {
                 + plan.list().machine()
                 + ", in "
                 + design.brief().material().name()
-                + ". The list is also in print-list.csv."));
+                + ". The list is also in print-list.csv; the parts are in glider.3mf, and one by one in the folder parts."));
     blocks.add(PrintChapter.table(plan.list()));
     List<String> points = new ArrayList<>();
     for (PrintItem item : plan.list().items()) {

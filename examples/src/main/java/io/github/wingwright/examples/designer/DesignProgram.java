@@ -73,7 +73,7 @@ public final class DesignProgram {
       }
       Map<String, String> files = files(design, sheet, further);
       Path folder = designs.resolve(design.brief().name());
-      DesignFolder.write(folder, files, PartFiles.of(design, sheet.brief().title()));
+      DesignFolder.write(folder, files, PartFiles.of(design, sheet.brief()));
       out.println(sheet.brief().title());
       new DesignSheet(design, sheet.brief().units()).lines().forEach(out::println);
       difference.forEach(out::println);

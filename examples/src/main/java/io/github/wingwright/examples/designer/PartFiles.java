@@ -9,8 +9,10 @@ import io.github.wingwright.core.manufacture.ThreeMfFile;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.stability.design.Design;
 import io.github.wingwright.stability.production.GliderParts;
+import io.github.wingwright.stability.production.PrintPlan;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
@@ -27,14 +29,15 @@ final class PartFiles {
    * Path and bytes of each file; if a part cannot be made, one text that says why.
    *
    * @param design the design
-   * @param title what the package is called
+   * @param brief the brief, which says the title and the machine for which long parts are split
    */
-  static Map<String, byte[]> of(Design design, String title) {
+  static Map<String, byte[]> of(Design design, GliderBrief brief) {
     Map<String, byte[]> files = new LinkedHashMap<>();
     try {
       GliderParts parts = GliderParts.of(design, TOLERANCE);
-      files.put("glider.3mf", ThreeMfFile.titled(title).with(parts.parts()).bytes());
-      for (Part part : parts.parts()) {
+      List<Part> pieces = pieces(parts, PrintPlan.of(design, brief.printing().machine()), files);
+      files.put("glider.3mf", ThreeMfFile.titled(brief.title()).with(pieces).bytes());
+      for (Part part : pieces) {
         files.put("parts/" + fileName(part.name()) + ".stl", StlFile.bytes(part));
       }
       for (Template template : parts.templates()) {
@@ -50,6 +53,17 @@ final class PartFiles {
       files.put("parts/cannot-be-made.txt", (e.getMessage() + "\n").getBytes(StandardCharsets.UTF_8));
     }
     return files;
+  }
+
+  /** The parts as the machine can make them; whole, with a text that says why, where a joint finds no room. */
+  private static List<Part> pieces(GliderParts parts, PrintPlan plan, Map<String, byte[]> files) {
+    try {
+      return parts.pieces(plan.list());
+    } catch (IllegalStateException e) {
+      String words = "The parts are whole; cut for this machine they would need a joint that finds no room: " + e.getMessage();
+      files.put("parts/not-cut.txt", (words + "\n").getBytes(StandardCharsets.UTF_8));
+      return parts.parts();
+    }
   }
 
   /** {@code "wing, starboard half"} becomes {@code wing-starboard-half}, {@code "shim of 0.5°"} {@code shim-of-0.5-deg}. */

@@ -31,10 +31,10 @@ final class PartsChapter {
   Chapter chapter() {
     List<Block> blocks = new ArrayList<>();
     try {
-      GliderParts parts = GliderParts.of(design, FOR_THE_EYE);
+      GliderParts parts = GliderParts.of(design, PartFiles.TOLERANCE);
       blocks.add(
           new Block.Picture(
-              PartsPicture.draw(parts.assembled()).element(),
+              PartsPicture.draw(GliderParts.of(design, FOR_THE_EYE).assembled()).element(),
               "Wing halves, body with the seat for the wing and the slots for the tails, tailplane and fin."));
       blocks.add(new Block.Paragraph(
           "All parts are in glider.3mf, which says its unit and the names of the parts, and one by one in the folder parts as"
@@ -48,8 +48,8 @@ final class PartsChapter {
       if (!findings.isEmpty()) {
         blocks.add(new Block.Findings(findings));
       }
-      blocks.add(new Block.Paragraph("From the parts to the first flight:"));
-      blocks.add(new Block.Points(steps(parts)));
+      blocks.add(new Block.Paragraph("What the parts have for building and trimming; BUILD.md tells how:"));
+      blocks.add(new Block.Points(uses(parts)));
     } catch (IllegalStateException | IllegalArgumentException e) {
       blocks.add(new Block.Paragraph("The parts cannot be made as designed: " + e.getMessage() + "."));
     }
@@ -88,23 +88,24 @@ final class PartsChapter {
     return rows;
   }
 
-  private List<String> steps(GliderParts parts) {
+  private List<String> uses(GliderParts parts) {
     List<String> shims = parts.parts().stream().map(Part::name).filter(n -> n.startsWith("shim")).toList();
-    List<String> steps = new ArrayList<>();
-    steps.add("Glue the two halves of the wing together at their roots; the roots stand upright, so that the dihedral comes by itself.");
-    steps.add("Push the tailplane into the level slot from behind, then the fin into the upright one until it stands on the"
-        + " tailplane; look from behind that they are square, and glue them.");
-    steps.add("Hold the wing in its seat with a rubber band or a strip of tape, its leading edge "
-        + design.aircraft().airframe().wing().placement().x().format(units.length(), 4) + " behind the nose.");
-    steps.add("Balance the model on two fingers under the rib below the body, "
-        + design.aircraft().centreOfGravity().x().format(units.length(), 4)
-        + " behind the nose: put weight into the nose until it is level; a little can be mended by moving the wing in its seat.");
-    steps.add("Trim by test glides over soft ground. The design expects a decalage of "
-        + Angle.radians(design.trim().decalageBand().likely()).format(Angle.DEGREE, 2)
-        + (shims.isEmpty() ? "." : ": begin with the shim nearest to it under the wing (" + String.join(", ", shims) + ")."));
-    steps.add("If it dives, use a thicker shim or bend the tail's trailing edge up; if it rears up and drops, a thinner one, or"
-        + " bend it down. Change one thing at a time, by half a degree.");
-    steps.add("Throw level and away from people, never at full strength before it glides straight.");
-    return steps;
+    List<String> uses = new ArrayList<>();
+    uses.add("The roots of the wing halves stand upright, so that the dihedral comes by itself when they meet; the hole in each"
+        + " runs along its panel, for a pin bent to the dihedral. The trailing edge is made one line thick where the section"
+        + " would be thinner.");
+    uses.add("The trough in the body is as steep as the wing and longer than its root: the wing, its leading edge "
+        + design.aircraft().airframe().wing().placement().x().format(units.length(), 4)
+        + " behind the nose, can be moved a little either way.");
+    uses.add("The tailplane is pushed into the level slot from behind, then the fin into the upright one until it stands on it.");
+    uses.add("The rib below the body is at the centre of gravity, "
+        + design.aircraft().centreOfGravity().x().format(units.length(), 4) + " behind the nose: it can be felt while balancing.");
+    if (!shims.isEmpty()) {
+      uses.add("The shims (" + String.join(", ", shims) + ") lie in the trough under the wing, thick end ahead: one for the"
+          + " likely decalage, "
+          + Angle.radians(design.trim().decalageBand().likely()).format(Angle.DEGREE, 2)
+          + ", the others for the ends of its range, as far as these can be shimmed.");
+    }
+    return uses;
   }
 }

@@ -4,15 +4,19 @@ package io.github.wingwright.examples.designer;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import io.github.wingwright.core.manufacture.BuildVolume;
+import io.github.wingwright.core.manufacture.Part;
+import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.report.Block;
 import io.github.wingwright.core.report.Chapter;
 import io.github.wingwright.examples.brief.BriefFile;
 import io.github.wingwright.stability.design.Design;
 import io.github.wingwright.stability.design.SizingLoop;
+import io.github.wingwright.stability.production.GliderParts;
+import io.github.wingwright.stability.production.PrintPlan;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
@@ -32,9 +36,9 @@ class PartFilesTest {
 
   @BeforeAll
   static void solve() throws IOException {
-    brief = GliderBrief.from(BriefFile.read(Path.of("briefs/hall-glider.json")));
+    brief = GliderBrief.from(BriefFile.parse("hall-glider.json", ProgramRun.builtInBrief()));
     design = SizingLoop.of(brief.brief()).madeTo(brief.making().length(), brief.making().mass()).solve();
-    files = PartFiles.of(design, brief.title());
+    files = PartFiles.of(design, brief);
   }
 
   private static Document model() throws Exception {
@@ -83,19 +87,29 @@ class PartFilesTest {
   }
 
   @Test
+  void a_smaller_machine_gets_pieces() {
+    for (String side : List.of("100 mm", "120 mm", "180 mm", "200 mm")) {
+      Length edge = Length.parse(side);
+      PrintPlan plan = PrintPlan.of(design, BuildVolume.box(edge, edge, edge));
+      List<Part> pieces = GliderParts.of(design, PartFiles.TOLERANCE).pieces(plan.list());
+      assertThat(pieces).hasSizeGreaterThan(7);
+    }
+  }
+
+  @Test
   void file_names_are_plain() {
     assertThat(PartFiles.fileName("wing, starboard half")).isEqualTo("wing-starboard-half");
     assertThat(PartFiles.fileName("shim of 0.5°")).isEqualTo("shim-of-0.5-deg");
   }
 
   @Test
-  void the_chapter_lists_every_part_and_ends_with_the_way_to_the_first_flight() {
+  void the_chapter_lists_every_part_and_says_what_its_details_are_for() {
     Chapter chapter = new PartsChapter(design, brief.units()).chapter();
     List<Block.Table> tables =
         chapter.blocks().stream().filter(Block.Table.class::isInstance).map(Block.Table.class::cast).toList();
     assertThat(tables.get(0).rows()).extracting(r -> r.get(0)).contains("wing, port half", "fuselage", "vertical tail");
     assertThat(tables.get(1).rows().get(tables.get(1).rows().size() - 1).get(0)).isEqualTo("together");
     Block last = chapter.blocks().get(chapter.blocks().size() - 1);
-    assertThat(((Block.Points) last).points()).anyMatch(p -> p.startsWith("Balance the model")).anyMatch(p -> p.contains("shim"));
+    assertThat(((Block.Points) last).points()).anyMatch(p -> p.contains("rib below the body")).anyMatch(p -> p.contains("shim"));
   }
 }

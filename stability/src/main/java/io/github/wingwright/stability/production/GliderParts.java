@@ -52,7 +52,8 @@ import java.util.TreeSet;
  * ThreeMfFile.titled("hall glider").with(parts.parts()).write(Path.of("glider.3mf"));
  * }</pre>
  *
- * <p>Each half of the wing has the hole of the joint in the middle, if one fits. The body has a trough as steep as the wing's
+ * <p>Each half of the wing has the hole of the joint in the middle, if one fits, along the panel: the pin is bent to the
+ * dihedral. The body has a trough as steep as the wing's
  * dihedral in which the wing can be moved by 6 % of its mean chord either way, slots for the tails, and a rib below the
  * centre of gravity. Shims between wing and trough set the decalage: one for its likely value, one for each end of its range.
  */
@@ -125,7 +126,7 @@ public final class GliderParts {
     return new GliderParts(design, tolerance);
   }
 
-  /** The half with the holes of the joint in the middle, as deep as they can be; without, if there is no room. */
+  /** The half with the holes of the joint in the middle, along the panel for a pin bent to the dihedral; without, if there is no room. */
   private WingSolid pinned(WingSolid plain) {
     LaunchLoads loads = LaunchLoads.of(design);
     Length wall = design.brief().wingShell().wallThickness();
@@ -139,11 +140,11 @@ public final class GliderParts {
     WingSolid bored = plain;
     for (int i = 0; i < (joint.kind() == JointKind.TUBE ? 1 : 2); i++) {
       Length depth = joint.overlap();
-      while (depth.compareTo(SHALLOWEST) >= 0 && !plain.fits(Bore.acrossRoot(ROOT_PLACES[i], hole, depth))) {
+      while (depth.compareTo(SHALLOWEST) >= 0 && !plain.fits(Bore.along(ROOT_PLACES[i], hole, Length.ZERO, depth))) {
         depth = depth.minus(Length.millimetres(0.5));
       }
       if (depth.compareTo(SHALLOWEST) >= 0) {
-        bored = bored.with(Bore.acrossRoot(ROOT_PLACES[i], hole, depth));
+        bored = bored.with(Bore.along(ROOT_PLACES[i], hole, Length.ZERO, depth));
       }
     }
     return bored;
