@@ -111,8 +111,9 @@ final class ValidationPage {
       + "Lift at a given angle is too high by 0.1 to 0.2 on the cambered section, and its slope too high by a sixth:"
       + " about half of the measured shift of the zero-lift angle is reproduced. Use drag at equal lift, and give"
       + " decalage as a range.\n\n"
-      + "Hysteresis is not computed: at 6·10⁴ the method jumps from separated to attached near 9°, the tunnels between"
-      + " 9° and 11° on the way up.\n\n"
+      + "Hysteresis: at 6·10⁴ the method jumps from separated to attached near 9°, the tunnels between 9° and 11° on the way up."
+      + " Where the lift of a polar jumps, the method goes back and says at which points it finds a second solution; such loops"
+      + " are a degree wide, as in the tunnel (attached to 9.7° on the way down).\n\n"
       + "## To write this page again\n\n"
       + "    mvn -q -pl airfoils -am verify -Dtest=ValidationPageTest -Dsurefire.failIfNoSpecifiedTests=false"
       + " -Dwingwright.validation=write\n";

@@ -189,6 +189,30 @@ class ViscousMethodTest {
   }
 
   @Test
+  void thin_plates_behave_as_published_beyond_the_plate_that_their_data_come_from() {
+    ThinPlate flat = new ThinPlate(0.02, 0);
+    ThinPlate cambered = new ThinPlate(0.02, 0.04);
+    for (double reynolds : new double[] {6e4, 1e5, 2e5}) {
+      // Pelletier and Mueller 2000: cambered plates are better.
+      assertThat(bestRatio(cambered, reynolds)).isGreaterThan(1.2 * bestRatio(flat, reynolds));
+    }
+    // Laitone 1997: little change from 2e4 to 7e4; laminar friction alone changes by 1.87.
+    assertThat(bestRatio(cambered, 7e4) / bestRatio(cambered, 2e4)).isBetween(1.0, 1.4);
+    for (double lift = 0; lift < 1; lift += 0.1) {
+      double angle = flat.angleFor(lift).radians();
+      assertThat(flat.likelyDrag(lift, 1e5) - flat.likelyDrag(0, 1e5)).isLessThanOrEqualTo(lift * Math.tan(angle));
+    }
+  }
+
+  private static double bestRatio(ThinPlate plate, double reynolds) {
+    double best = 0;
+    for (double lift = 0.1; lift < 0.9; lift += 0.02) {
+      best = Math.max(best, lift / plate.likelyDrag(lift, reynolds));
+    }
+    return best;
+  }
+
+  @Test
   void a_blunt_edge_costs_its_base_drag() {
     assertThat(ProfileDrag.base(0.01, 0.012)).as("worked number").isCloseTo(0.00127, within(5e-6));
     double sharp = section("0009").at(Angle.degrees(2), 2e5).dragCoefficient();

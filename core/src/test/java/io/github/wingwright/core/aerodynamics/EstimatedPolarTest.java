@@ -118,6 +118,18 @@ class EstimatedPolarTest {
     assertThat(plate.usableLift(2e4).likely()).isGreaterThan(CAMBERED.usableLift(2e4).likely());
   }
 
+  @Test
+  void a_flat_plate_has_the_measured_drag() {
+    // Selig, Donovan and Fraser 1989, 2 % thick, 1.0e5: lift, drag.
+    double[][] measured = {{0.017, 0.0143}, {0.216, 0.0180}, {0.417, 0.0365}, {0.614, 0.0723}, {0.674, 0.0921}};
+    CurvedPlatePolar plate = CurvedPlatePolar.of(0, 0.02);
+    for (double[] row : measured) {
+      assertThat(plate.likelyProfileDrag(row[0], 1e5)).isCloseTo(row[1], within(row[1] * (row[0] < 0.5 ? 0.1 : 0.2)));
+      assertThat(plate.profileDrag(row[0], 1e5).interval().contains(row[1])).isTrue();
+    }
+    assertThat(plate.likelyProfileDrag(0.417, 1e5)).isCloseTo(0.0352, within(5e-5));
+  }
+
   private static double bestRatio(SectionPolar polar, double reynolds) {
     double best = 0.0;
     for (double cl = 0.2; cl <= polar.usableLift(reynolds).likely(); cl += 0.01) {
