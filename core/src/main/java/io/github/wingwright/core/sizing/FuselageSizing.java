@@ -394,7 +394,7 @@ public final class FuselageSizing {
    * @return the prices
    */
   public List<Price> prices(Fuselage reference, Fuselage chosen) {
-    return pricing.prices(reference, chosen);
+    return pricing.prices(reference, chosen, unit);
   }
 
   /**

@@ -162,6 +162,27 @@ class BodyLayoutTest {
   }
 
   @Test
+  void what_gives_way_says_what_the_body_comes_to_in_its_own_measure() {
+    // The handbook's examples once more: 11.07020° and 17.65012°.
+    Consideration rotation =
+        clearsGroundAtRotation(Angle.degrees(13), 0.54, Length.metres(0.90), 1.0, Angle.ZERO).on(new Tube());
+    assertThat(rotation.givingWayTo(10, 1.2, Length.METRE))
+        .isEqualTo("\"clears the ground at a rotation of 13°\" with a rotation of 11.1°");
+    Consideration stands =
+        standsOnMainWheels(Angle.degrees(20), 0.435, Length.metres(0.60), 0.40, Length.metres(-0.10)).on(new Tube());
+    assertThat(stands.givingWayTo(10, 1.2, Length.METRE)).endsWith("with 17.7°");
+    Consideration machine = BuildSpace.fitsInto(mm(215), mm(215), mm(215), 4, mm(12));
+    // 872.7 mm in four pieces that overlap by 12 mm: (872.7 + 36)/4; five pieces of 215 mm make 1,027 mm.
+    assertThat(machine.givingWayTo(0.8727, 0.0884, Length.MILLIMETRE))
+        .endsWith("with pieces of 227.2 mm, or with 5 segments");
+    Consideration nose = NoseStrength.noseRadiusAtLeast(mm(5)).on(BodyShape.capsule());
+    assertThat(nose.givingWayTo(0.3, 0.008, Length.MILLIMETRE)).endsWith("with a radius of 4 mm");
+    // A tube seen along its top: the eye 0.2 m above it and 1 m behind the end of the nose sees atan(0.2).
+    Consideration sees = seesOverNose(Angle.degrees(15), Length.metres(1), Length.metres(-0.2), mm(500)).on(new Tube());
+    assertThat(sees.givingWayTo(5, 1, Length.METRE)).endsWith("with 11.3° of view");
+  }
+
+  @Test
   void upsweep_steepens_the_underside_and_flattens_the_top() {
     // A cone of 3 diameters closes at atan(1/6) = 9.462° on both sides; swept up by 4° with a short bend it is 5.5° and 13.3°.
     BodyShape swept = BodyShape.noseCylinderCone(1, 3).upswept(3, Angle.degrees(4), 0.01);

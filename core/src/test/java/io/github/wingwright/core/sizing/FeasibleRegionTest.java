@@ -320,6 +320,26 @@ class FeasibleRegionTest {
   }
 
   @Test
+  void a_side_that_ends_a_region_is_bound_by_the_one_that_jumps() {
+    // A thin tube lies slanted on the bed and may be longer; one of 88 mm must stand: 4 × 250 mm less 3 joints of 12 mm.
+    Consideration machine =
+        BuildSpace.fitsInto(
+            Length.millimetres(220), Length.millimetres(220), Length.millimetres(250), 4, Length.millimetres(12));
+    FeasibleRegion region =
+        FuselageSizing.of(BodyShape.capsule())
+            .considering(Considerations.diameterAtLeast(Length.millimetres(88)))
+            .considering(machine)
+            .region(Interval.between(0.5, 1.3), Interval.between(0.03, 0.3));
+    assertThat(region.lengths().upper()).isCloseTo(0.964, within(1e-9));
+    Side right =
+        region.outlines().get(0).sides().stream()
+            .filter(s -> s.points().stream().allMatch(p -> p.length() > 0.9639))
+            .findFirst()
+            .orElseThrow();
+    assertThat(right.boundBy().orElseThrow().consideration().name()).isEqualTo(machine.name());
+  }
+
+  @Test
   void a_consideration_by_another_name_is_the_same() {
     Consideration fineness = Considerations.finenessWithin(6, 10);
     Consideration called = Considerations.called("slender", fineness);
