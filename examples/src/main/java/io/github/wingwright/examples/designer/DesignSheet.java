@@ -4,6 +4,7 @@ package io.github.wingwright.examples.designer;
 import io.github.wingwright.core.basis.Band;
 import io.github.wingwright.core.basis.Severity;
 import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.quantity.MinusSign;
 import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Speed;
 import io.github.wingwright.core.quantity.Time;
@@ -113,7 +114,7 @@ final class DesignSheet {
     for (Map.Entry<String, List<Entry>> group : groups().entrySet()) {
       String head = group.getKey();
       for (Entry entry : group.getValue()) {
-        lines.add(pad(head, 17) + pad(entry.label(), LABEL) + entry.text());
+        lines.add(pad(head, 17) + pad(entry.label(), LABEL) + MinusSign.in(entry.text()));
         head = "";
       }
     }
