@@ -53,19 +53,31 @@ final class Advice {
     c.givingWay().forEach(way -> body(way).ifPresent(b -> rows.add(row(way, b))));
     blocks.add(
         new Block.Table(
-            List.of("give way", "body that follows", "wall", "drag area", study.brief().mission().name()), rows));
+            List.of(
+                "give way",
+                "body that follows",
+                "wall",
+                "drag area",
+                study.brief().mission().name()),
+            rows));
     blocks.add(new Block.Paragraph(closing(c)));
     return blocks;
   }
 
   private static String who(Conflict c) {
-    String names = c.clashing().stream().map(w -> "“" + w.consideration().name() + "”").collect(Collectors.joining(", "));
+    String names =
+        c.clashing().stream()
+            .map(w -> "“" + w.consideration().name() + "”")
+            .collect(Collectors.joining(", "));
     long others = c.clashing().size();
     return others == 1
-        ? "No body meets " + names + ", whatever else is asked; the rest of the brief is not to blame."
+        ? "No body meets "
+            + names
+            + ", whatever else is asked; the rest of the brief is not to blame."
         : "The brief cannot be met as it stands. The clash is between "
             + names
-            + ": leave any one of these out and the others agree. What else the brief asks is not the trouble.";
+            + ": leave any one of these out and the others agree. What else the brief asks is not"
+            + " the trouble.";
   }
 
   private Optional<Fuselage> body(Conflict.GivingWay way) {
@@ -78,7 +90,10 @@ final class Advice {
   }
 
   private List<String> row(Conflict.GivingWay way, Fuselage body) {
-    String words = way.by().consideration().givingWayTo(body.length().si(), body.diameter().si(), units.length());
+    String words =
+        way.by()
+            .consideration()
+            .givingWayTo(body.length().si(), body.diameter().si(), units.length());
     return List.of(
         sentence(words.replace("\"", "")),
         units.show(body.length()) + " × " + units.show(body.diameter()),
@@ -88,7 +103,10 @@ final class Advice {
   }
 
   private static String closing(Conflict c) {
-    List<Weighed> soft = c.clashing().stream().filter(w -> w.consideration().strength() == Strength.GUIDELINE).toList();
+    List<Weighed> soft =
+        c.clashing().stream()
+            .filter(w -> w.consideration().strength() == Strength.GUIDELINE)
+            .toList();
     Weighed least = c.givingWay().get(0).by();
     String first =
         "The smallest step, by "
@@ -100,12 +118,18 @@ final class Advice {
         ? first + "All that clash are limits: ask first which of them is truly fixed."
         : first
             + "Of those that clash, "
-            + soft.stream().map(w -> "“" + w.consideration().name() + "”").collect(Collectors.joining(" and "))
-            + (soft.size() == 1 ? " is a guideline and not a limit" : " are guidelines and not limits")
+            + soft.stream()
+                .map(w -> "“" + w.consideration().name() + "”")
+                .collect(Collectors.joining(" and "))
+            + (soft.size() == 1
+                ? " is a guideline and not a limit"
+                : " are guidelines and not limits")
             + ": it may be left, at a price, without any machine or law objecting.";
   }
 
   private static String sentence(String text) {
-    return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    return text.isEmpty()
+        ? text
+        : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 }

@@ -14,7 +14,11 @@ import java.util.Optional;
  * @param overNose angle at which the pilot must see over the nose
  * @param rotation angle by which the aeroplane rotates
  */
-record Asked(FuselageSizing sizing, Map<String, String> rules, Optional<Angle> overNose, Optional<Angle> rotation) {
+record Asked(
+    FuselageSizing sizing,
+    Map<String, String> rules,
+    Optional<Angle> overNose,
+    Optional<Angle> rotation) {
   Asked {
     rules = Map.copyOf(rules);
   }

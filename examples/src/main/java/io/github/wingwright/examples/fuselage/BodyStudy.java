@@ -72,13 +72,16 @@ final class BodyStudy {
   /** The chosen body, then the best of the region by drag and by size. */
   private List<Alternative> alternatives(FuselageSizing sizing) {
     List<Alternative> all = new ArrayList<>();
-    all.add(new Alternative(region.isEmpty() ? "shown: the least bad one" : "chosen", sized.value()));
+    all.add(
+        new Alternative(region.isEmpty() ? "shown: the least bad one" : "chosen", sized.value()));
     if (!region.isEmpty()) {
       FuselageSizing free = sizing.freeLength();
       Fuselage leastDrag = free.leastDrag(brief.drag()).value();
       Fuselage smallest = free.smallest().value();
       boolean same = sameSize(leastDrag, smallest);
-      all.add(new Alternative(same ? "least drag and smallest inside" : "least drag inside", leastDrag));
+      all.add(
+          new Alternative(
+              same ? "least drag and smallest inside" : "least drag inside", leastDrag));
       if (!same) {
         all.add(new Alternative("smallest inside", smallest));
       }
@@ -152,7 +155,9 @@ final class BodyStudy {
   MethodComparison methods() {
     DragBuildUp alone =
         DragBuildUp.about(body().frontalArea())
-            .with(DragComponent.body("fuselage", body(), brief.flow().friction(), brief.flow().form()));
+            .with(
+                DragComponent.body(
+                    "fuselage", body(), brief.flow().friction(), brief.flow().form()));
     return MethodComparison.of(alone, brief.flight());
   }
 

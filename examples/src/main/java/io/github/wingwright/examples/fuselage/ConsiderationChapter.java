@@ -46,7 +46,8 @@ final class ConsiderationChapter {
     List<String> rules = new ArrayList<>();
     for (Weighed one : region.considerations()) {
       Consideration c = one.consideration();
-      String part = clashing.contains(c.name()) ? "clashes" : binding.contains(c.name()) ? "binds" : "";
+      String part =
+          clashing.contains(c.name()) ? "clashes" : binding.contains(c.name()) ? "binds" : "";
       rows.add(
           List.of(
               c.name(),
@@ -58,13 +59,17 @@ final class ConsiderationChapter {
               part));
       String rule = study.brief().asked().rules().get(c.name());
       rules.add(
-          c.name() + ": " + (rule == null ? "L/d ≥ f_min: a stouter body of this family does not exist" : rule) + attained(one));
+          c.name()
+              + ": "
+              + (rule == null ? "L/d ≥ f_min: a stouter body of this family does not exist" : rule)
+              + attained(one));
     }
     return Chapter.of(
         "Who has a say",
         new Block.Paragraph(
-            "Each consideration is a margin over length and diameter, satisfied where it is not negative. A limit cannot be otherwise; "
-                + "a guideline may be left at a price; a target merely pulls. The margin is relative: −10 % misses by a tenth."),
+            "Each consideration is a margin over length and diameter, satisfied where it is not"
+                + " negative. A limit cannot be otherwise; a guideline may be left at a price; a"
+                + " target merely pulls. The margin is relative: −10 % misses by a tenth."),
         new Block.Table(
             List.of(
                 "consideration",
@@ -83,8 +88,10 @@ final class ConsiderationChapter {
   private String attained(Weighed one) {
     Consideration c = one.consideration();
     String words =
-        c.givingWayTo(body.length().si(), body.diameter().si(), units.length()).replace("\"" + c.name() + "\" with ", "");
-    boolean measured = !words.startsWith("\"") && !words.contains("contents") && one.decision().applies();
+        c.givingWayTo(body.length().si(), body.diameter().si(), units.length())
+            .replace("\"" + c.name() + "\" with ", "");
+    boolean measured =
+        !words.startsWith("\"") && !words.contains("contents") && one.decision().applies();
     return measured ? ". This body: " + words : "";
   }
 
@@ -111,7 +118,8 @@ final class ConsiderationChapter {
     if (c.preferredDiameter(body.length().si()).isPresent()) {
       return "";
     }
-    Interval exists = Interval.between(body.shape().leastFinenessRatio() * diameter, 100.0 * diameter);
+    Interval exists =
+        Interval.between(body.shape().leastFinenessRatio() * diameter, 100.0 * diameter);
     return words(c.lengthsAt(diameter, exists));
   }
 
@@ -120,7 +128,9 @@ final class ConsiderationChapter {
       return "none";
     }
     Interval shown = interval.lower() <= 0.0 ? Interval.atMost(interval.upper()) : interval;
-    return Double.isInfinite(shown.lower()) && Double.isInfinite(shown.upper()) ? "any" : shown.format(units.length());
+    return Double.isInfinite(shown.lower()) && Double.isInfinite(shown.upper())
+        ? "any"
+        : shown.format(units.length());
   }
 
   private String standing(Weighed one) {

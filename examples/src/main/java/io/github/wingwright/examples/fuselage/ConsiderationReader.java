@@ -114,9 +114,13 @@ final class ConsiderationReader {
     }
     field.refuseTheRest();
     ShapeConsideration called =
-        shape -> rated(Considerations.called(rule.name(), rule.consideration().on(shape)), strength);
+        shape ->
+            rated(Considerations.called(rule.name(), rule.consideration().on(shape)), strength);
     rules.put(rule.name(), rule.formula());
-    Decision decision = aside.map(Decision::notApplicable).orElseGet(() -> until.map(Decision::provisional).orElse(Decision.chosen()));
+    Decision decision =
+        aside
+            .map(Decision::notApplicable)
+            .orElseGet(() -> until.map(Decision::provisional).orElse(Decision.chosen()));
     sizing =
         switch (decision.kind()) {
           case CHOSEN -> sizing.considering(called);
@@ -159,11 +163,17 @@ final class ConsiderationReader {
   }
 
   private static int segments(Field field) {
-    return field.optional("segments").map(f -> (int) Math.rint(f.number(Interval.between(1.0, 100.0)))).orElse(1);
+    return field
+        .optional("segments")
+        .map(f -> (int) Math.rint(f.number(Interval.between(1.0, 100.0))))
+        .orElse(1);
   }
 
   private static Length joint(Field field) {
-    return field.optional("joint").map(f -> f.quantity(Length.KIND, "0 mm", "1 m")).orElse(Length.ZERO);
+    return field
+        .optional("joint")
+        .map(f -> f.quantity(Length.KIND, "0 mm", "1 m"))
+        .orElse(Length.ZERO);
   }
 
   private static String pieces(int segments) {
@@ -189,31 +199,55 @@ final class ConsiderationReader {
     Length height = length(field, "height");
     int segments = segments(field);
     return Rule.of(
-        "machine: " + pieces(segments) + " from " + units.show(a) + " × " + units.show(b) + " × " + units.show(height),
+        "machine: "
+            + pieces(segments)
+            + " from "
+            + units.show(a)
+            + " × "
+            + units.show(b)
+            + " × "
+            + units.show(height),
         BuildSpace.fitsInto(a, b, height, segments, joint(field)),
-        "L ≤ n·p(d) − (n − 1)·j, p the longest tube of width d that stands in the space or lies in it at a slant");
+        "L ≤ n·p(d) − (n − 1)·j, p the longest tube of width d that stands in the space or lies in"
+            + " it at a slant");
   }
 
   private Rule length(Field field) {
-    Optional<Length> least = field.optional("least").map(f -> f.quantity(Length.KIND, "1 mm", "100 m"));
-    Optional<Length> most = field.optional("most").map(f -> f.quantity(Length.KIND, "1 mm", "100 m"));
+    Optional<Length> least =
+        field.optional("least").map(f -> f.quantity(Length.KIND, "1 mm", "100 m"));
+    Optional<Length> most =
+        field.optional("most").map(f -> f.quantity(Length.KIND, "1 mm", "100 m"));
     if (least.isPresent() == most.isPresent()) {
       throw field.error("needs either a \"least\" or a \"most\"");
     }
     return least.isPresent()
-        ? Rule.of("length at least " + units.show(least.get()), Considerations.lengthAtLeast(least.get()), "L ≥ L_min")
-        : Rule.of("length at most " + units.show(most.get()), Considerations.lengthAtMost(most.get()), "L ≤ L_max");
+        ? Rule.of(
+            "length at least " + units.show(least.get()),
+            Considerations.lengthAtLeast(least.get()),
+            "L ≥ L_min")
+        : Rule.of(
+            "length at most " + units.show(most.get()),
+            Considerations.lengthAtMost(most.get()),
+            "L ≤ L_max");
   }
 
   private Rule diameter(Field field) {
-    Optional<Length> least = field.optional("least").map(f -> f.quantity(Length.KIND, "1 mm", "20 m"));
-    Optional<Length> most = field.optional("most").map(f -> f.quantity(Length.KIND, "1 mm", "20 m"));
+    Optional<Length> least =
+        field.optional("least").map(f -> f.quantity(Length.KIND, "1 mm", "20 m"));
+    Optional<Length> most =
+        field.optional("most").map(f -> f.quantity(Length.KIND, "1 mm", "20 m"));
     if (least.isPresent() == most.isPresent()) {
       throw field.error("needs either a \"least\" or a \"most\"");
     }
     return least.isPresent()
-        ? Rule.of("diameter at least " + units.show(least.get()), Considerations.diameterAtLeast(least.get()), "d ≥ d_min")
-        : Rule.of("diameter at most " + units.show(most.get()), Considerations.diameterAtMost(most.get()), "d ≤ d_max");
+        ? Rule.of(
+            "diameter at least " + units.show(least.get()),
+            Considerations.diameterAtLeast(least.get()),
+            "d ≥ d_min")
+        : Rule.of(
+            "diameter at most " + units.show(most.get()),
+            Considerations.diameterAtMost(most.get()),
+            "d ≤ d_max");
   }
 
   private Rule fineness(Field field) {
@@ -225,19 +259,28 @@ final class ConsiderationReader {
     String rule = "f₁ ≤ L/d ≤ f₂";
     if (context.isPresent()) {
       FinenessContext c = context.get().choice(FinenessContext.class);
-      return Rule.of("fineness " + number(c.least()) + " to " + number(c.most()), Considerations.finenessFor(c), rule);
+      return Rule.of(
+          "fineness " + number(c.least()) + " to " + number(c.most()),
+          Considerations.finenessFor(c),
+          rule);
     }
     List<Field> ends = range.get().items();
     if (ends.size() != 2) {
-      throw range.get().error("must be a list of two numbers, least and greatest, had " + ends.size());
+      throw range
+          .get()
+          .error("must be a list of two numbers, least and greatest, had " + ends.size());
     }
     double least = ends.get(0).number(Interval.between(1.0, 40.0));
     double most = ends.get(1).number(Interval.between(least, 60.0));
-    return Rule.of("fineness " + number(least) + " to " + number(most), Considerations.finenessWithin(least, most), rule);
+    return Rule.of(
+        "fineness " + number(least) + " to " + number(most),
+        Considerations.finenessWithin(least, most),
+        rule);
   }
 
   private Inside inside(Field field) {
-    return inside.orElseThrow(() -> field.error("needs the brief to have \"contents\" with things, has none"));
+    return inside.orElseThrow(
+        () -> field.error("needs the brief to have \"contents\" with things, has none"));
   }
 
   private Rule contents(Field field) {
@@ -245,12 +288,14 @@ final class ConsiderationReader {
     return new Rule(
         "holds its contents",
         in.contents().asConsideration(),
-        "each thing w × h in the section W × H inside wall and clearance: (w/W)² + (h/H)² ≤ 1, one behind the other");
+        "each thing w × h in the section W × H inside wall and clearance: (w/W)² + (h/H)² ≤ 1, one"
+            + " behind the other");
   }
 
   private Rule volume(Field field) {
     Volume volume = field.required("volume").quantity(Volume.KIND, "0.1 cm³", "1000 m³");
-    PackingFraction packing = new PackingFraction(field.required("packing_fraction").number(Interval.between(0.05, 1.0)));
+    PackingFraction packing =
+        new PackingFraction(field.required("packing_fraction").number(Interval.between(0.05, 1.0)));
     return new Rule(
         "encloses " + volume.format(units.volume(), 3) + " " + packing,
         Considerations.enclosing(volume, packing),
@@ -283,7 +328,8 @@ final class ConsiderationReader {
   }
 
   private Rule vision(Field field) {
-    FuselageBrief.Pilot who = pilot.orElseThrow(() -> field.error("needs the brief to have a \"pilot\", has none"));
+    FuselageBrief.Pilot who =
+        pilot.orElseThrow(() -> field.error("needs the brief to have a \"pilot\", has none"));
     Angle approach = field.required("approach").quantity(Angle.KIND, "0°", "15°");
     Speed speed = field.required("speed").quantity(Speed.KIND, "5 m/s", "150 m/s");
     Angle angle = BodyLayout.overNoseAngle(approach, speed);
@@ -292,21 +338,32 @@ final class ConsiderationReader {
     return new Rule(
         "sees " + angle.format(Angle.DEGREE, 2) + " over the nose",
         BodyLayout.seesOverNose(
-            angle, in.contents(), who.seat(), who.eyeBehindFront(), eyeBelowTop(in, who), who.windscreenAhead()),
-        "z_eye − (x_eye − x)·tan α ≥ z_top(x) from the windscreen's foot to the nose tip, α = γ + 0.07·V");
+            angle,
+            in.contents(),
+            who.seat(),
+            who.eyeBehindFront(),
+            eyeBelowTop(in, who),
+            who.windscreenAhead()),
+        "z_eye − (x_eye − x)·tan α ≥ z_top(x) from the windscreen's foot to the nose tip, α = γ +"
+            + " 0.07·V");
   }
 
   /** Eye below the outside of the roof: room for the head inside, then clearance and wall. */
   static Length eyeBelowTop(Inside in, FuselageBrief.Pilot who) {
     if (!in.cabins().containsKey(who.seat())) {
       throw new IllegalArgumentException(
-          "pilot must sit in a cabin, one of " + in.cabins().keySet() + ", was \"" + who.seat() + "\"");
+          "pilot must sit in a cabin, one of "
+              + in.cabins().keySet()
+              + ", was \""
+              + who.seat()
+              + "\"");
     }
     return in.cabins().get(who.seat()).eyeBelowRoof().plus(in.wall()).plus(in.clearance());
   }
 
   private FuselageBrief.Wheels wheels(Field field) {
-    return wheels.orElseThrow(() -> field.error("needs the brief to have an \"undercarriage\", has none"));
+    return wheels.orElseThrow(
+        () -> field.error("needs the brief to have an \"undercarriage\", has none"));
   }
 
   private Rule rotation(Field field) {
@@ -324,7 +381,8 @@ final class ConsiderationReader {
     Angle angle = field.required("angle").quantity(Angle.KIND, "1°", "40°");
     return new Rule(
         "tips back only beyond " + angle.format(Angle.DEGREE, 3),
-        BodyLayout.standsOnMainWheels(angle, on.at(), on.strut(), on.gravityAt(), on.gravityHeight()),
+        BodyLayout.standsOnMainWheels(
+            angle, on.at(), on.strut(), on.gravityAt(), on.gravityHeight()),
         "(s_w − s_g)·L ≥ h_g·tan β, wheels behind the aft centre of gravity");
   }
 
@@ -332,7 +390,11 @@ final class ConsiderationReader {
     Angle top = field.required("top").quantity(Angle.KIND, "1°", "45°");
     Angle under = field.required("underside").quantity(Angle.KIND, "1°", "45°");
     return new Rule(
-        "tail closes within " + top.format(Angle.DEGREE, 3) + " above, " + under.format(Angle.DEGREE, 3) + " below",
+        "tail closes within "
+            + top.format(Angle.DEGREE, 3)
+            + " above, "
+            + under.format(Angle.DEGREE, 3)
+            + " below",
         BodyLayout.afterbodyClosesWithin(top, under),
         "slope of top line and underside where the section is half as high as the greatest");
   }
@@ -352,8 +414,14 @@ final class ConsiderationReader {
     Mass ballast = field.required("ballast").quantity(Mass.KIND, "0 g", "10000 kg");
     double wanted = share(field, "wanted_at");
     return new Rule(
-        "balances at " + percent(wanted) + (ballast.si() > 0.0 ? " with " + units.show(ballast) + " of ballast" : " without ballast"),
-        in.contents().balancing(rest, share(field, "rest_at"), wanted, ballast, length(field, "ballast_from_nose")),
+        "balances at "
+            + percent(wanted)
+            + (ballast.si() > 0.0
+                ? " with " + units.show(ballast) + " of ballast"
+                : " without ballast"),
+        in.contents()
+            .balancing(
+                rest, share(field, "rest_at"), wanted, ballast, length(field, "ballast_from_nose")),
         "(m_r·s_r·L + Σ m·x + m_b·x_b)/Σ m ≤ s·L, the contents as far forward as they fit");
   }
 
@@ -362,14 +430,16 @@ final class ConsiderationReader {
     double movement = field.required("movement").number(Interval.between(0.001, 0.1));
     return new Rule(
         "tail moves at most " + percent(movement) + " under " + load,
-        Considerations.tailMovesAtMost(load, share(field, "held_at"), share(field, "tail_at"), movement, shell),
+        Considerations.tailMovesAtMost(
+            load, share(field, "held_at"), share(field, "tail_at"), movement, shell),
         "F/E·∫(x_t − x)²/I(x) dx ≤ δ·(x_t − x_w), I of the ring at each place");
   }
 
   private Rule noseImpact(Field field) {
     Mass mass = field.required("mass").quantity(Mass.KIND, "0.1 g", "1000 kg");
     Speed speed = field.required("speed").quantity(Speed.KIND, "0.1 m/s", "100 m/s");
-    Pressure strength = field.required("wall_strength").quantity(Pressure.KIND, "0.01 MPa", "5 GPa");
+    Pressure strength =
+        field.required("wall_strength").quantity(Pressure.KIND, "0.01 MPa", "5 GPa");
     return Rule.of(
         "nose hits a wall at " + units.show(speed),
         NoseStrength.survivesNoseImpact(mass, speed, length(field, "stroke"), shell, strength),

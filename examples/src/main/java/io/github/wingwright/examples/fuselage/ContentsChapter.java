@@ -39,20 +39,25 @@ final class ContentsChapter {
   }
 
   private String caption() {
-    String lines =
-        pictures.eye().isPresent()
-            ? " The line of sight must pass above the nose."
-            : "";
+    String lines = pictures.eye().isPresent() ? " The line of sight must pass above the nose." : "";
     String ground =
         pictures.ground().isPresent() ? " The belly must stay above the line of rotation." : "";
-    return "To scale." + (study.placing().isPresent() ? " Dashed around each thing is the clearance it needs." : "") + lines + ground;
+    return "To scale."
+        + (study.placing().isPresent()
+            ? " Dashed around each thing is the clearance it needs."
+            : "")
+        + lines
+        + ground;
   }
 
   private void table(List<Block> blocks, Contents.Placing placing) {
     List<List<String>> rows = new ArrayList<>();
     for (Contents.Place place : placing.places()) {
       Thing t = place.thing();
-      String across = t.form() == Thing.Form.BOX ? units.show(t.width()) + " × " + units.show(t.height()) : "⌀ " + units.show(t.width());
+      String across =
+          t.form() == Thing.Form.BOX
+              ? units.show(t.width()) + " × " + units.show(t.height())
+              : "⌀ " + units.show(t.width());
       rows.add(
           List.of(
               t.name(),
@@ -63,14 +68,21 @@ final class ContentsChapter {
               place.front().plus(t.length()).format(units.length(), 3)));
     }
     rows.add(
-        List.of("all together", "", units.show(placing.mass()), "", placing.centreOfGravity().format(units.length(), 3), ""));
+        List.of(
+            "all together",
+            "",
+            units.show(placing.mass()),
+            "",
+            placing.centreOfGravity().format(units.length(), 3),
+            ""));
     blocks.add(
         new Block.Table(
             List.of("thing", "size", "mass", "begins", "middle, centre of gravity", "ends"), rows));
     Length aft = study.body().length();
     blocks.add(
         new Block.Paragraph(
-            "Distances from the nose tip; each thing lies as far forward as it fits. The centre of gravity of the contents is at "
+            "Distances from the nose tip; each thing lies as far forward as it fits. The centre of"
+                + " gravity of the contents is at "
                 + NamedUnit.NUMBER.format(100.0 * placing.centreOfGravity().dividedBy(aft), 3)
                 + " % of the length."));
   }
@@ -80,11 +92,27 @@ final class ContentsChapter {
       Cabin cabin = entry.getValue();
       blocks.add(
           new Block.Paragraph(
-              "“" + entry.getKey() + "”: " + cabin.rows() + (cabin.rows() == 1 ? " row" : " rows") + " of " + cabin.abreast()
-                  + ", seats " + cabin.seatWidth().format(units.length(), 3) + " wide at a pitch of " + cabin.pitch().format(units.length(), 3)
-                  + ", " + cabin.height().format(units.length(), 3) + " from the floor to the end of the room for the head. The smallest circle around feet, shoulders and heads is "
-                  + cabin.innerRadius().times(2.0).format(units.length(), 3) + " wide; the eye lies " + cabin.eyeBelowRoof().format(units.length(), 3)
-                  + " below its top. Sizes to start from: " + Cabin.HANDBOOK.cite() + "."));
+              "“"
+                  + entry.getKey()
+                  + "”: "
+                  + cabin.rows()
+                  + (cabin.rows() == 1 ? " row" : " rows")
+                  + " of "
+                  + cabin.abreast()
+                  + ", seats "
+                  + cabin.seatWidth().format(units.length(), 3)
+                  + " wide at a pitch of "
+                  + cabin.pitch().format(units.length(), 3)
+                  + ", "
+                  + cabin.height().format(units.length(), 3)
+                  + " from the floor to the end of the room for the head. The smallest circle"
+                  + " around feet, shoulders and heads is "
+                  + cabin.innerRadius().times(2.0).format(units.length(), 3)
+                  + " wide; the eye lies "
+                  + cabin.eyeBelowRoof().format(units.length(), 3)
+                  + " below its top. Sizes to start from: "
+                  + Cabin.HANDBOOK.cite()
+                  + "."));
     }
   }
 }

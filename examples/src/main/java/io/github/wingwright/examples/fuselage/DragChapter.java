@@ -33,19 +33,26 @@ final class DragChapter {
     List<Block> blocks = new ArrayList<>();
     blocks.add(
         new Block.Picture(
-            picture.element(), "The broad part of a curve costs no more than 1 % more than its least. The axis of drag begins at zero."));
+            picture.element(),
+            "The broad part of a curve costs no more than 1 % more than its least. The axis of drag"
+                + " begins at zero."));
     blocks.add(new Block.Paragraph("What is held fixed decides which slenderness is best:"));
     blocks.add(new Block.Points(study.dragSurveys().stream().map(this::words).toList()));
     Angle up = SweptBodyDrag.upsweepOf(study.body());
     if (up.si() > 0.0) {
       double all = study.dragArea().value();
-      double without = new FlightDrag(brief.flight(), brief.flow().friction(), brief.flow().form())
-          .dragArea(brief.shape(), study.body().length().si(), study.body().diameter().si());
+      double without =
+          new FlightDrag(brief.flight(), brief.flow().friction(), brief.flow().form())
+              .dragArea(brief.shape(), study.body().length().si(), study.body().diameter().si());
       blocks.add(
           new Block.Paragraph(
-              "The middle line of the tail is swept up by " + up.format(Angle.DEGREE, 2) + ": "
-                  + units.dragArea().format(all - without, 2) + " of drag area, "
-                  + NamedUnit.NUMBER.format(100.0 * (all - without) / all, 2) + " % of the body's."));
+              "The middle line of the tail is swept up by "
+                  + up.format(Angle.DEGREE, 2)
+                  + ": "
+                  + units.dragArea().format(all - without, 2)
+                  + " of drag area, "
+                  + NamedUnit.NUMBER.format(100.0 * (all - without) / all, 2)
+                  + " % of the body's."));
     }
     methods(blocks);
     return new Chapter("Drag against diameter, and the methods behind it", blocks);
@@ -54,13 +61,25 @@ final class DragChapter {
   private String words(DragSurvey s) {
     String f = NamedUnit.NUMBER.format(s.best().fineness(), 3);
     String range =
-        NamedUnit.NUMBER.format(s.withinOnePercent().lower(), 3) + " to " + NamedUnit.NUMBER.format(s.withinOnePercent().upper(), 3);
+        NamedUnit.NUMBER.format(s.withinOnePercent().lower(), 3)
+            + " to "
+            + NamedUnit.NUMBER.format(s.withinOnePercent().upper(), 3);
     String held = held(s.held());
     boolean stout = s.best().fineness() < 1.01 * s.points().get(0).fineness();
     return s.atEnd()
-        ? held + ": the drag falls all the way to the " + (stout ? "stoutest" : "most slender") + " body looked at, f = " + f
+        ? held
+            + ": the drag falls all the way to the "
+            + (stout ? "stoutest" : "most slender")
+            + " body looked at, f = "
+            + f
             + "; something else must say stop."
-        : held + ": least at f = " + f + (isFlat(s) ? ", a flat least" : ", a sharp least") + ", within 1 % from " + range + ".";
+        : held
+            + ": least at f = "
+            + f
+            + (isFlat(s) ? ", a flat least" : ", a sharp least")
+            + ", within 1 % from "
+            + range
+            + ".";
   }
 
   static boolean isFlat(DragSurvey s) {
@@ -103,19 +122,31 @@ final class DragChapter {
     }
     blocks.add(
         new Block.Paragraph(
-            "Where the least lies at this volume depends on the form factor, as published optima do:"));
-    blocks.add(new Block.Table(List.of("form factor", "least at f", "within 1 % from", "drag area there"), optima));
+            "Where the least lies at this volume depends on the form factor, as published optima"
+                + " do:"));
+    blocks.add(
+        new Block.Table(
+            List.of("form factor", "least at f", "within 1 % from", "drag area there"), optima));
   }
 
   private List<String> optimum(BodyFormFactor form) {
     double least = Math.max(2.0, 1.02 * brief.shape().leastFinenessRatio());
-    SweptBodyDrag drag = new SweptBodyDrag(new FlightDrag(brief.flight(), brief.flow().friction(), form));
+    SweptBodyDrag drag =
+        new SweptBodyDrag(new FlightDrag(brief.flight(), brief.flow().friction(), form));
     DragSurvey s =
-        DragSurvey.atFixedVolume(brief.shape(), drag, study.body().volume(), Interval.between(least, Math.max(20.0, 2.0 * least)));
+        DragSurvey.atFixedVolume(
+            brief.shape(),
+            drag,
+            study.body().volume(),
+            Interval.between(least, Math.max(20.0, 2.0 * least)));
     return List.of(
         form.toString(),
-        s.atEnd() ? "the end, " + NamedUnit.NUMBER.format(s.best().fineness(), 3) : NamedUnit.NUMBER.format(s.best().fineness(), 3),
-        NamedUnit.NUMBER.format(s.withinOnePercent().lower(), 3) + " to " + NamedUnit.NUMBER.format(s.withinOnePercent().upper(), 3),
+        s.atEnd()
+            ? "the end, " + NamedUnit.NUMBER.format(s.best().fineness(), 3)
+            : NamedUnit.NUMBER.format(s.best().fineness(), 3),
+        NamedUnit.NUMBER.format(s.withinOnePercent().lower(), 3)
+            + " to "
+            + NamedUnit.NUMBER.format(s.withinOnePercent().upper(), 3),
         units.dragArea().format(s.best().dragArea(), 3));
   }
 }

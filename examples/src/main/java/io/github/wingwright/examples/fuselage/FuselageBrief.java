@@ -158,12 +158,15 @@ record FuselageBrief(
     }
 
     static Choice from(Field field) {
-      Optional<Length> length = field.optional("length").map(f -> f.quantity(Length.KIND, "10 mm", "100 m"));
-      Optional<Length> diameter = field.optional("diameter").map(f -> f.quantity(Length.KIND, "1 mm", "20 m"));
+      Optional<Length> length =
+          field.optional("length").map(f -> f.quantity(Length.KIND, "10 mm", "100 m"));
+      Optional<Length> diameter =
+          field.optional("diameter").map(f -> f.quantity(Length.KIND, "1 mm", "20 m"));
       Optional<Rule> rule = field.optional("by").map(f -> f.choice(Rule.class));
       if (diameter.isPresent() == rule.isPresent()) {
         throw field.error(
-            "needs either a \"diameter\" or a rule \"by\", has " + (rule.isPresent() ? "both" : "neither"));
+            "needs either a \"diameter\" or a rule \"by\", has "
+                + (rule.isPresent() ? "both" : "neither"));
       }
       field.refuseTheRest();
       return new Choice(length, diameter, rule.orElse(Rule.SMALLEST));
@@ -193,7 +196,8 @@ record FuselageBrief(
     Optional<Pilot> pilot = top.optional("pilot").map(f -> f.as(Pilot::from));
     Optional<Wheels> wheels = top.optional("undercarriage").map(f -> f.as(Wheels::from));
     Mission mission =
-        top.required("aircraft").as(f -> Mission.from(f, top.required("judged_by"), flight, shell, units));
+        top.required("aircraft")
+            .as(f -> Mission.from(f, top.required("judged_by"), flight, shell, units));
     Choice choice = top.required("choice").as(Choice::from);
     FuselageSizing plain =
         FuselageSizing.of(shape)
@@ -202,11 +206,13 @@ record FuselageBrief(
             .draggingAs(drag(flight, flow))
             .judgedBy(mission.asFigure());
     Field considerations = top.required("considerations");
-    Asked asked = new ConsiderationReader(considerations, units, wing, shell, inside, pilot, wheels).read(plain);
+    Asked asked =
+        new ConsiderationReader(considerations, units, wing, shell, inside, pilot, wheels)
+            .read(plain);
     top.refuseTheRest();
     return new FuselageBrief(
-        name, title, purpose, data, people, units, shape, flight, flow, shell, wing, inside, pilot, wheels, mission, asked,
-        choice);
+        name, title, purpose, data, people, units, shape, flight, flow, shell, wing, inside, pilot,
+        wheels, mission, asked, choice);
   }
 
   /** The specification, with its length if the brief fixes one. */
@@ -226,19 +232,24 @@ record FuselageBrief(
     String text = field.text();
     if (!text.matches(NAME)) {
       throw field.error(
-          "must be 1 to 60 letters, digits, hyphens and underscores, because a folder is named so; was \"" + text + "\"");
+          "must be 1 to 60 letters, digits, hyphens and underscores, because a folder is named so;"
+              + " was \""
+              + text
+              + "\"");
     }
     return text;
   }
 
   private static FlightCondition flight(Field field) {
     Speed speed = field.required("speed").quantity(Speed.KIND, "1 m/s", "150 m/s");
-    Temperature temperature = field.required("temperature").quantity(Temperature.KIND, "-60 °C", "60 °C");
+    Temperature temperature =
+        field.required("temperature").quantity(Temperature.KIND, "-60 °C", "60 °C");
     Optional<Field> altitude = field.optional("altitude");
     Optional<Field> pressure = field.optional("pressure");
     if (altitude.isPresent() == pressure.isPresent()) {
       throw field.error(
-          "needs either a \"pressure\" or an \"altitude\", has " + (altitude.isPresent() ? "both" : "neither"));
+          "needs either a \"pressure\" or an \"altitude\", has "
+              + (altitude.isPresent() ? "both" : "neither"));
     }
     Pressure p =
         pressure
@@ -263,12 +274,12 @@ record FuselageBrief(
 
   private static BodyShell shell(Field field) {
     Length wall = field.required("wall").quantity(Length.KIND, "0.05 mm", "100 mm");
-    Optional<Material> material = field.optional("material").map(f -> f.as(FuselageBrief::material));
+    Optional<Material> material =
+        field.optional("material").map(f -> f.as(FuselageBrief::material));
     BodyShell shell;
     if (material.isPresent()) {
       shell = BodyShell.of(material.get(), wall);
     } else {
-      field.optional("name").map(Field::text);
       shell =
           BodyShell.of(
               wall,
@@ -286,6 +297,12 @@ record FuselageBrief(
         .filter(m -> m.name().equals(text))
         .findFirst()
         .orElseThrow(
-            () -> field.error("must be one of the materials of the library: " + String.join("; ", names) + "; was \"" + text + "\""));
+            () ->
+                field.error(
+                    "must be one of the materials of the library: "
+                        + String.join("; ", names)
+                        + "; was \""
+                        + text
+                        + "\""));
   }
 }

@@ -39,13 +39,11 @@ final class FuselagePictures {
   /** The region over length and diameter. */
   Svg region() {
     List<RegionPicture.Mark> marks = new ArrayList<>();
-    for (BodyStudy.Alternative one : study.all()) {
-      double l = one.body().length().si();
-      double d = one.body().diameter().si();
-      if (one.body() == body) {
-        marks.add(RegionPicture.Mark.choice(one.label(), l, d));
-      } else if (!BodyStudy.sameSize(one.body(), body)) {
-        marks.add(RegionPicture.Mark.best(one.label(), l, d));
+    BodyStudy.Alternative shown = study.all().get(0);
+    marks.add(RegionPicture.Mark.choice(shown.label(), body.length().si(), body.diameter().si()));
+    for (BodyStudy.Alternative one : study.all().subList(1, study.all().size())) {
+      if (!BodyStudy.sameSize(one.body(), body)) {
+        marks.add(RegionPicture.Mark.best(one.label(), one.body().length().si(), one.body().diameter().si()));
       }
     }
     return new RegionPicture("Length and diameter: who leaves what", study.region(), marks).draw();
@@ -76,29 +74,47 @@ final class FuselagePictures {
     // Around the choice; far away the curves are steep and say nothing about it.
     double d = body.diameter().si();
     List<DragSurvey.Point> near =
-        survey.points().stream().filter(p -> p.diameter() > 0.5 * d && p.diameter() < 1.8 * d).toList();
+        survey.points().stream()
+            .filter(p -> p.diameter() > 0.5 * d && p.diameter() < 1.8 * d)
+            .toList();
     List<Double> x = near.stream().map(p -> units.length().fromSi(p.diameter())).toList();
     List<Double> y = near.stream().map(p -> units.dragArea().fromSi(p.dragArea())).toList();
     DragSurvey.Point least = near.get(0);
     for (DragSurvey.Point p : near) {
       least = p.dragArea() < least.dragArea() ? p : least;
     }
-    boolean inside = !survey.atEnd() && survey.best().diameter() < 1.8 * d && survey.best().diameter() > 0.5 * d;
+    boolean inside =
+        !survey.atEnd() && survey.best().diameter() < 1.8 * d && survey.best().diameter() > 0.5 * d;
     DragSurvey.Point best = inside ? survey.best() : least;
     double most = 1.01 * best.dragArea();
-    double low = near.stream().filter(p -> p.dragArea() <= most).mapToDouble(DragSurvey.Point::diameter).min().orElse(best.diameter());
-    double high = near.stream().filter(p -> p.dragArea() <= most).mapToDouble(DragSurvey.Point::diameter).max().orElse(best.diameter());
+    double low =
+        near.stream()
+            .filter(p -> p.dragArea() <= most)
+            .mapToDouble(DragSurvey.Point::diameter)
+            .min()
+            .orElse(best.diameter());
+    double high =
+        near.stream()
+            .filter(p -> p.dragArea() <= most)
+            .mapToDouble(DragSurvey.Point::diameter)
+            .max()
+            .orElse(best.diameter());
     Interval within = Interval.between(units.length().fromSi(low), units.length().fromSi(high));
     DragCurvePicture.Shape shape =
         !inside
             ? DragCurvePicture.Shape.AT_END
-            : DragChapter.isFlat(survey) ? DragCurvePicture.Shape.FLAT : DragCurvePicture.Shape.SHARP;
+            : DragChapter.isFlat(survey)
+                ? DragCurvePicture.Shape.FLAT
+                : DragCurvePicture.Shape.SHARP;
     return new DragCurvePicture.Curve(
         label,
         x,
         y,
         new DragCurvePicture.Least(
-            units.length().fromSi(best.diameter()), units.dragArea().fromSi(best.dragArea()), within, shape));
+            units.length().fromSi(best.diameter()),
+            units.dragArea().fromSi(best.dragArea()),
+            within,
+            shape));
   }
 
   /** The body from the side with what is inside and the lines that it is judged by. */
@@ -108,13 +124,21 @@ final class FuselagePictures {
     List<SightLine> lines = new ArrayList<>();
     Length wall = brief.inside().map(Inside::wall).orElse(brief.shell().wall());
     study.placing().ifPresent(p -> p.places().forEach(place -> items.add(item(place))));
-    study.placing().ifPresent(p -> marks.add(Mark.centreOfGravity("contents", p.centreOfGravity(), level(p.centreOfGravity()))));
+    study
+        .placing()
+        .ifPresent(
+            p ->
+                marks.add(
+                    Mark.centreOfGravity(
+                        "contents", p.centreOfGravity(), level(p.centreOfGravity()))));
     vision(lines, marks);
     wheels(lines, items);
     Length quarter = study.stationOf(brief.wing().at());
-    Length wingHeight = level(quarter).plus(body.heightAt(quarter).times(0.5 * brief.wing().heightShare()));
+    Length wingHeight =
+        level(quarter).plus(body.heightAt(quarter).times(0.5 * brief.wing().heightShare()));
     marks.add(Mark.point("wing, quarter chord", quarter, wingHeight));
-    return new ContentsPicture(brief.title(), BodyProfile.of(body).withWall(wall), items, lines, marks, units.length())
+    return new ContentsPicture(
+            brief.title(), BodyProfile.of(body).withWall(wall), items, lines, marks, units.length())
         .draw();
   }
 
@@ -133,11 +157,13 @@ final class FuselagePictures {
       Length floor = top.minus(cabin.eyeBelowRoof()).plus(Length.inches(10)).minus(cabin.height());
       // Half of the room around the eye is head, the other half is left to move.
       Length sitting = cabin.height().minus(Length.inches(5));
-      return Item.seat(thing.name(), place.front(), floor, thing.length(), sitting).withClearance(clearance);
+      return Item.seat(thing.name(), place.front(), floor, thing.length(), sitting)
+          .withClearance(clearance);
     }
     return (switch (thing.form()) {
           case BOX -> Item.box(thing.name(), place.front(), middle, thing.length(), thing.height());
-          case CYLINDER -> Item.cylinder(thing.name(), place.front(), middle, thing.length(), thing.height());
+          case CYLINDER ->
+              Item.cylinder(thing.name(), place.front(), middle, thing.length(), thing.height());
           case SPHERE -> Item.sphere(thing.name(), place.front(), middle, thing.length());
         })
         .withClearance(clearance);
@@ -145,7 +171,9 @@ final class FuselagePictures {
 
   /** Where the pilot's eye lies, if there is a pilot who fits. */
   Optional<Length[]> eye() {
-    if (brief.pilot().isEmpty() || study.placing().isEmpty() || brief.asked().overNose().isEmpty()) {
+    if (brief.pilot().isEmpty()
+        || study.placing().isEmpty()
+        || brief.asked().overNose().isEmpty()) {
       return Optional.empty();
     }
     FuselageBrief.Pilot pilot = brief.pilot().get();
@@ -180,7 +208,11 @@ final class FuselagePictures {
               marks.add(Mark.point("eye", at[0], at[1]));
               lines.add(
                   SightLine.vision(
-                      down.format(Angle.DEGREE, 2) + " over the nose", at[0], at[1], down, body.length().times(-0.06)));
+                      down.format(Angle.DEGREE, 2) + " over the nose",
+                      at[0],
+                      at[1],
+                      down,
+                      body.length().times(-0.06)));
             });
   }
 
@@ -192,7 +224,8 @@ final class FuselagePictures {
     FuselageBrief.Wheels wheels = brief.wheels().orElseThrow();
     Length axle = study.stationOf(wheels.at());
     items.add(Item.wheel("wheel", axle, ground, wheels.diameter()));
-    lines.add(SightLine.ground("ground", ground, body.length().times(0.02), body.length().times(1.04)));
+    lines.add(
+        SightLine.ground("ground", ground, body.length().times(0.02), body.length().times(1.04)));
     brief
         .asked()
         .rotation()
@@ -200,6 +233,10 @@ final class FuselagePictures {
             angle ->
                 lines.add(
                     SightLine.rotation(
-                        "rotation " + angle.format(Angle.DEGREE, 3), axle, ground, angle, body.length().times(1.03))));
+                        "rotation " + angle.format(Angle.DEGREE, 3),
+                        axle,
+                        ground,
+                        angle,
+                        body.length().times(1.03))));
   }
 }

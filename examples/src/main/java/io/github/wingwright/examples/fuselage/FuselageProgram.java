@@ -18,14 +18,18 @@ import java.util.Map;
 /**
  * Negotiates a fuselage from a brief and writes its folder.
  *
- * <p>The argument is the name of a built-in brief or the path of a file; without one it is the survey aeroplane. Exit status:
- * 0 for a fuselage, also for one whose considerations clash (that is a result); 2 for a brief that cannot be used; 1 if the
- * folder cannot be written.
+ * <p>The argument is the name of a built-in brief or the path of a file; without one it is the survey aeroplane. Exit
+ * status: 0 for a fuselage, also for one whose considerations clash (that is a result); 2 for a brief that cannot be
+ * used; 1 if the folder cannot be written.
  */
 public final class FuselageProgram {
   /** The briefs that come with the program. */
   static final List<String> BUILT_IN =
-      List.of("hall-glider-fuselage", "survey-aeroplane", "two-seat-tourer", "survey-aeroplane-small-printer");
+      List.of(
+          "hall-glider-fuselage",
+          "survey-aeroplane",
+          "two-seat-tourer",
+          "survey-aeroplane-small-printer");
 
   private static final String FIRST = "survey-aeroplane";
   private static final int BAD_BRIEF = 2;
@@ -41,7 +45,12 @@ public final class FuselageProgram {
   public static void main(String[] arguments) {
     PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
     PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
-    int status = run(arguments, Path.of(System.getProperty("wingwright.designs", "examples/target/designs")), out, err);
+    int status =
+        run(
+            arguments,
+            Path.of(System.getProperty("wingwright.designs", "examples/target/designs")),
+            out,
+            err);
     if (status != 0) {
       System.exit(status);
     }
@@ -59,7 +68,9 @@ public final class FuselageProgram {
   static int run(String[] arguments, Path designs, PrintStream out, PrintStream err) {
     try {
       if (arguments.length > 1) {
-        throw new BriefException("at most one argument is accepted, the name or the path of a brief; got " + arguments.length);
+        throw new BriefException(
+            "at most one argument is accepted, the name or the path of a brief; got "
+                + arguments.length);
       }
       Field top = top(arguments.length == 0 ? FIRST : arguments[0]);
       FuselageBrief brief = FuselageBrief.from(top);
@@ -89,11 +100,17 @@ public final class FuselageProgram {
       return BriefFile.read(Path.of(argument));
     } catch (InvalidPathException e) {
       throw new BriefException(
-          "the argument must be one of " + String.join(", ", BUILT_IN) + ", or the path of a brief in JSON, was \"" + argument + "\"", e);
+          "the argument must be one of "
+              + String.join(", ", BUILT_IN)
+              + ", or the path of a brief in JSON, was \""
+              + argument
+              + "\"",
+          e);
     } catch (BriefException e) {
       throw argument.contains(".") || argument.contains("/")
           ? e
-          : new BriefException(e.getMessage() + ", or one of the built-in " + String.join(", ", BUILT_IN), e);
+          : new BriefException(
+              e.getMessage() + ", or one of the built-in " + String.join(", ", BUILT_IN), e);
     }
   }
 

@@ -58,16 +58,23 @@ final class FuselageReport {
     chapters.add(new DragChapter(study).chapter(drag));
     chapters.add(Chapter.of("Findings", new Block.Findings(study.findings())));
     chapters.add(cautions());
-    chapters.add(new WorkingsChapter(study, pictures).chapter());
+    chapters.add(new WorkingsChapter(study).chapter());
     return new Report(
-        brief.title(), "a fuselage negotiated: every consideration, its price, its picture", chapters);
+        brief.title(),
+        "a fuselage negotiated: every consideration, its price, its picture",
+        chapters);
   }
 
   private Chapter asked() {
     List<List<String>> rows = new ArrayList<>();
     rows.add(List.of("family of bodies", brief.shape().name()));
-    rows.add(List.of("flight", units.show(brief.flight().airspeed()) + " in air of "
-                + brief.flight().air().pressure().format(Pressure.HECTOPASCAL, 4) + ", "
+    rows.add(
+        List.of(
+            "flight",
+            units.show(brief.flight().airspeed())
+                + " in air of "
+                + brief.flight().air().pressure().format(Pressure.HECTOPASCAL, 4)
+                + ", "
                 + brief.flight().air().density()));
     rows.add(
         List.of(
@@ -83,10 +90,14 @@ final class FuselageReport {
     rows.add(
         List.of(
             "the rest of the aeroplane",
-            "mass without the wall " + units.show(brief.mission().massWithoutShell())
-                + ", wing " + brief.mission().wingArea().format(units.area(), 3)
-                + " of aspect ratio " + NamedUnit.NUMBER.format(brief.mission().aspectRatio(), 3)
-                + ", drag area without the body " + brief.mission().otherDragArea().format(units.dragArea(), 3)));
+            "mass without the wall "
+                + units.show(brief.mission().massWithoutShell())
+                + ", wing "
+                + brief.mission().wingArea().format(units.area(), 3)
+                + " of aspect ratio "
+                + NamedUnit.NUMBER.format(brief.mission().aspectRatio(), 3)
+                + ", drag area without the body "
+                + brief.mission().otherDragArea().format(units.dragArea(), 3)));
     return Chapter.of(
         "The brief",
         new Block.Paragraph(brief.purpose()),
@@ -101,14 +112,19 @@ final class FuselageReport {
         new Block.Picture(
             picture.element(),
             region.isEmpty()
-                ? "Nothing is left. The lines that clash are heavy; the marks are bodies at which one of them would give way."
-                : "What all limits and guidelines leave together is tinted; each line is the edge of one of them, hatched on the side it refuses."));
+                ? "Nothing is left. The lines that clash are heavy; the marks are bodies at which"
+                      + " one of them would give way."
+                : "What all limits and guidelines leave together is tinted; each line is the edge"
+                      + " of one of them, hatched on the side it refuses."));
     blocks.addAll(new Advice(study).blocks());
     for (FeasibleRegion.Outline outline : region.outlines()) {
       blocks.add(
           new Block.Paragraph(
-              "What is left: lengths of " + region.lengths().format(units.length()) + ", diameters of "
-                  + region.diameters().format(units.length()) + ". Around it:"));
+              "What is left: lengths of "
+                  + region.lengths().format(units.length())
+                  + ", diameters of "
+                  + region.diameters().format(units.length())
+                  + ". Around it:"));
       List<List<String>> rows = new ArrayList<>();
       for (Side side : outline.sides()) {
         FeasibleRegion.Point from = side.points().get(0);
@@ -129,16 +145,22 @@ final class FuselageReport {
     List<String> head = new ArrayList<>(List.of("body"));
     study.all().forEach(one -> head.add(one.label()));
     blocks.add(new Block.Table(head, compared()));
-    double share = study.dragArea().value() / (study.dragArea().value() + brief.mission().otherDragArea().si());
+    double share =
+        study.dragArea().value()
+            / (study.dragArea().value() + brief.mission().otherDragArea().si());
     blocks.add(
         new Block.Paragraph(
-            "The body is " + NamedUnit.NUMBER.format(100.0 * share, 2)
-                + " % of the aeroplane's drag area (drag due to lift apart): a tenth off the body is "
-                + NamedUnit.NUMBER.format(10.0 * share, 2) + " % off the whole."));
+            "The body is "
+                + NamedUnit.NUMBER.format(100.0 * share, 2)
+                + " % of the aeroplane's drag area (drag due to lift apart): a tenth off the body"
+                + " is "
+                + NamedUnit.NUMBER.format(10.0 * share, 2)
+                + " % off the whole."));
     if (!study.sized().prices().isEmpty() && !study.region().isEmpty()) {
       blocks.add(
           new Block.Paragraph(
-              "The choice leaves a guideline. That is allowed, and this is its price against the best body inside at the same length, with its sign:"));
+              "The choice leaves a guideline. That is allowed, and this is its price against the"
+                  + " best body inside at the same length, with its sign:"));
       blocks.add(new Block.Points(study.sized().prices().stream().map(Price::toString).toList()));
     }
     List<String> decisions =
@@ -165,7 +187,9 @@ final class FuselageReport {
     rows.add(
         row(
             "bending stiffness of the greatest section",
-            f -> FlexuralRigidity.NEWTON_SQUARE_METRE.format(brief.shell().bendingStiffness(f.diameter()).si(), 3)));
+            f ->
+                FlexuralRigidity.NEWTON_SQUARE_METRE.format(
+                    brief.shell().bendingStiffness(f.diameter()).si(), 3)));
     rows.add(row("drag area", f -> units.dragArea().format(study.dragAreaOf(f), 3)));
     rows.add(row(brief.mission().name(), f -> brief.mission().unit().format(study.figureOf(f), 4)));
     return rows;
@@ -181,17 +205,23 @@ final class FuselageReport {
     List<String> points = new ArrayList<>();
     if (brief.carriesPeople()) {
       points.add(
-          "This aeroplane would carry people. Everything here is a first estimate to begin a drawing with: structure, loads, "
-              + "vision, escape, balance and flight are for licensed practice, by the rules of the country.");
+          "This aeroplane would carry people. Everything here is a first estimate to begin a"
+              + " drawing with: structure, loads, vision, escape, balance and flight are for"
+              + " licensed practice, by the rules of the country.");
       points.add(
-          "The people are taken as the smallest circle around them. Real bodies, doors, harnesses and structure need more room; "
-              + "build a mock-up and sit in it.");
+          "The people are taken as the smallest circle around them. Real bodies, doors, harnesses"
+              + " and structure need more room; build a mock-up and sit in it.");
     } else {
-      points.add("Follow the rules of the club and the country for flying models; do not fly over people, and give the nose a soft tip.");
-      points.add("Stiffness and strength of printed plastic differ with machine, direction of the layers and heat: break a test piece before you trust a wall.");
+      points.add(
+          "Follow the rules of the club and the country for flying models; do not fly over people,"
+              + " and give the nose a soft tip.");
+      points.add(
+          "Stiffness and strength of printed plastic differ with machine, direction of the layers"
+              + " and heat: break a test piece before you trust a wall.");
     }
     points.add(
-        "The bending stiffness counts a plain closed ring. Hatches, joints between segments and cut-outs for the wing take from it; add doublers there.");
+        "The bending stiffness counts a plain closed ring. Hatches, joints between segments and"
+            + " cut-outs for the wing take from it; add doublers there.");
     points.add("Drag is known no better than the methods agree: see the table of methods.");
     return Chapter.of("Cautions", new Block.Points(points));
   }

@@ -33,13 +33,19 @@ final class FuselageSheet {
   List<String> lines() {
     List<String> lines = new ArrayList<>();
     Fuselage body = study.body();
-    put(lines, "Body", body.shape().name() + ", " + size(body) + ", fineness " + number(body.finenessRatio(), 3));
+    put(
+        lines,
+        "Body",
+        body.shape().name() + ", " + size(body) + ", fineness " + number(body.finenessRatio(), 3));
     put(
         lines,
         "",
-        "volume " + body.volume().format(units.volume(), 3)
-            + ", wetted area " + body.wettedArea().format(units.area(), 3)
-            + ", wall " + study.brief().mission().massOfShell(body).format(units.mass(), 3));
+        "volume "
+            + body.volume().format(units.volume(), 3)
+            + ", wetted area "
+            + body.wettedArea().format(units.area(), 3)
+            + ", wall "
+            + study.brief().mission().massOfShell(body).format(units.mass(), 3));
     FeasibleRange range = study.sized().range();
     String head = "Diameter at " + units.show(body.length());
     for (Bound bound : range.bounds()) {
@@ -48,10 +54,15 @@ final class FuselageSheet {
         head = "";
       }
     }
-    lines.add(pad("", HEAD) + "  all together: " + (range.isEmpty() ? "nothing is left" : range.interval().format(units.length())));
+    lines.add(
+        pad("", HEAD)
+            + "  all together: "
+            + (range.isEmpty() ? "nothing is left" : range.interval().format(units.length())));
     put(lines, "Region", region());
+    String priceHead = "Price";
     for (Price price : study.region().isEmpty() ? List.<Price>of() : study.sized().prices()) {
-      put(lines, price == study.sized().prices().get(0) ? "Price" : "", price.toString());
+      put(lines, priceHead, price.toString());
+      priceHead = "";
     }
     study
         .placing()
@@ -60,8 +71,15 @@ final class FuselageSheet {
                 put(
                     lines,
                     "Inside",
-                    p.places().size() + " things, " + units.show(p.mass()) + ", centre of gravity " + p.centreOfGravity().format(units.length(), 3) + " behind the nose"));
-    Entry figure = new Entry(study.brief().mission().name(), study.figure(), study.brief().mission().unit(), 3);
+                    p.places().size()
+                        + " things, "
+                        + units.show(p.mass())
+                        + ", centre of gravity "
+                        + p.centreOfGravity().format(units.length(), 3)
+                        + " behind the nose"));
+    Entry figure =
+        new Entry(
+            study.brief().mission().name(), study.figure(), study.brief().mission().unit(), 3);
     put(lines, "Drag", units.dragArea().format(study.dragArea().value(), 3) + ", " + spread());
     put(lines, "Judged by", figure.label() + ": " + figure.text());
     put(lines, "Findings", counts());
@@ -75,9 +93,13 @@ final class FuselageSheet {
             ? "set aside"
             : bound.preference().isPresent()
                 ? "near " + units.length().format(bound.preferred(), 3)
-                : bound.interval().isEmpty() ? "no diameter" : bound.interval().format(units.length());
-    String first = head.isEmpty() ? pad("", HEAD) : pad(head.length() <= HEAD - 1 ? head : "Diameter", HEAD);
-    String name = bound.name().length() > NAME ? bound.name().substring(0, NAME - 1) + "…" : bound.name();
+                : bound.interval().isEmpty()
+                    ? "no diameter"
+                    : bound.interval().format(units.length());
+    String first =
+        head.isEmpty() ? pad("", HEAD) : pad(head.length() <= HEAD - 1 ? head : "Diameter", HEAD);
+    String name =
+        bound.name().length() > NAME ? bound.name().substring(0, NAME - 1) + "…" : bound.name();
     return first + pad(strength, 10) + pad(name, NAME) + " " + what;
   }
 
@@ -89,11 +111,16 @@ final class FuselageSheet {
     String sides =
         region.outlines().stream()
             .flatMap(o -> o.sides().stream())
-            .map(s -> s.boundBy().map(w -> w.consideration().name()).orElse("the end of the window"))
+            .map(
+                s -> s.boundBy().map(w -> w.consideration().name()).orElse("the end of the window"))
             .distinct()
             .collect(Collectors.joining("; "));
-    return "lengths " + region.lengths().format(units.length()) + ", diameters " + region.diameters().format(units.length())
-        + "; bound by " + sides;
+    return "lengths "
+        + region.lengths().format(units.length())
+        + ", diameters "
+        + region.diameters().format(units.length())
+        + "; bound by "
+        + sides;
   }
 
   private String spread() {
@@ -104,7 +131,8 @@ final class FuselageSheet {
         + " to "
         + units.dragArea().format(band.high() * part, 3)
         + "; bending stiffness "
-        + FlexuralRigidity.NEWTON_SQUARE_METRE.format(study.brief().shell().bendingStiffness(study.body().diameter()).si(), 3);
+        + FlexuralRigidity.NEWTON_SQUARE_METRE.format(
+            study.brief().shell().bendingStiffness(study.body().diameter()).si(), 3);
   }
 
   private String counts() {

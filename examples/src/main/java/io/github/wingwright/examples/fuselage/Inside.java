@@ -25,7 +25,12 @@ import java.util.Map;
  * @param gap room between one and the next
  */
 record Inside(
-    Contents contents, List<Thing> things, Map<String, Cabin> cabins, Length wall, Length clearance, Length gap) {
+    Contents contents,
+    List<Thing> things,
+    Map<String, Cabin> cabins,
+    Length wall,
+    Length clearance,
+    Length gap) {
   private static final int MOST = 40;
 
   Inside {
@@ -34,14 +39,20 @@ record Inside(
   }
 
   static Inside from(Field field, BodyShell shell) {
-    Length wall = field.optional("wall").map(f -> f.quantity(Length.KIND, "0 mm", "1 m")).orElse(shell.wall());
+    Length wall =
+        field
+            .optional("wall")
+            .map(f -> f.quantity(Length.KIND, "0 mm", "1 m"))
+            .orElse(shell.wall());
     Length clearance = field.required("clearance").quantity(Length.KIND, "0 mm", "1 m");
     Length gap = field.required("gap").quantity(Length.KIND, "0 mm", "5 m");
     List<Thing> things = new ArrayList<>();
     Map<String, Cabin> cabins = new LinkedHashMap<>();
     List<Field> items = field.required("things").items();
     if (items.size() > MOST) {
-      throw field.required("things").error("must be at most " + MOST + " things, were " + items.size());
+      throw field
+          .required("things")
+          .error("must be at most " + MOST + " things, were " + items.size());
     }
     for (Field item : items) {
       Thing thing = item.as(f -> thing(f, cabins));
@@ -51,7 +62,10 @@ record Inside(
       things.add(thing);
     }
     Contents contents =
-        Contents.of(things.toArray(new Thing[0])).insideWall(wall).withClearance(clearance).withGap(gap);
+        Contents.of(things.toArray(new Thing[0]))
+            .insideWall(wall)
+            .withClearance(clearance)
+            .withGap(gap);
     field.refuseTheRest();
     return new Inside(contents, things, cabins, wall, clearance, gap);
   }
@@ -61,7 +75,11 @@ record Inside(
     List<String> forms = List.of("box", "cylinder", "sphere", "cabin");
     List<String> given = forms.stream().filter(f -> field.optional(f).isPresent()).toList();
     if (given.size() != 1) {
-      throw field.error("needs one of " + String.join(", ", forms) + ", has " + (given.isEmpty() ? "none" : given));
+      throw field.error(
+          "needs one of "
+              + String.join(", ", forms)
+              + ", has "
+              + (given.isEmpty() ? "none" : given));
     }
     Field form = field.required(given.get(0));
     if (given.get(0).equals("cabin")) {
@@ -71,7 +89,8 @@ record Inside(
       field.refuseTheRest();
       cabins.put(name, cabin);
       Thing round = cabin.asThing(occupant);
-      return new Thing(name, round.form(), round.length(), round.width(), round.height(), round.mass());
+      return new Thing(
+          name, round.form(), round.length(), round.width(), round.height(), round.mass());
     }
     Mass mass = field.required("mass").quantity(Mass.KIND, "0 g", "100000 kg");
     field.refuseTheRest();
@@ -104,7 +123,10 @@ record Inside(
         field.optional("aisle").map(f -> f.quantity(Length.KIND, "0 m", "2 m")).orElse(Length.ZERO),
         field.required("height").quantity(Length.KIND, "0.4 m", "3 m"),
         field.required("pitch").quantity(Length.KIND, "0.3 m", "3 m"),
-        field.optional("crew_station").map(f -> f.quantity(Length.KIND, "0 m", "5 m")).orElse(Length.ZERO));
+        field
+            .optional("crew_station")
+            .map(f -> f.quantity(Length.KIND, "0 m", "5 m"))
+            .orElse(Length.ZERO));
   }
 
   private static int whole(Field field, int most) {

@@ -118,19 +118,27 @@ record Mission(
           .where("e", "span efficiency", 0.3, 1)
           .where("S", "wing area", Area.SQUARE_METRE, 1e-4, 1e3)
           .where("F_all", "drag area of the whole aeroplane", Area.SQUARE_METRE, 1e-6, 100)
-          .from(Source.restated("Raymer, Aircraft Design: A Conceptual Approach, 6th ed., 2018", "eqs 17.13 and 17.62, times the height"))
+          .from(
+              Source.restated(
+                  "Raymer, Aircraft Design: A Conceptual Approach, 6th ed., 2018",
+                  "eqs 17.13 and 17.62, times the height"))
           .computedBy(Mission::glide);
 
-  static Mission from(Field aircraft, Field judged, FlightCondition flight, BodyShell shell, Units units) {
+  static Mission from(
+      Field aircraft, Field judged, FlightCondition flight, BodyShell shell, Units units) {
     Figure figure = judged.required("figure").choice(Figure.class);
     double amount =
         switch (figure) {
-          case GLIDE_DISTANCE -> judged.required("height").quantity(Length.KIND, "0.1 m", "10 km").si();
-          case ENDURANCE -> judged.required("battery_energy").quantity(Energy.KIND, "1 J", "1000000 Wh").si();
+          case GLIDE_DISTANCE ->
+              judged.required("height").quantity(Length.KIND, "0.1 m", "10 km").si();
+          case ENDURANCE ->
+              judged.required("battery_energy").quantity(Energy.KIND, "1 J", "1000000 Wh").si();
           case LEVEL_SPEED -> judged.required("power").quantity(Power.KIND, "1 W", "5000 kW").si();
         };
     double efficiency =
-        figure == Figure.GLIDE_DISTANCE ? 1.0 : judged.required("efficiency").number(Interval.between(0.05, 1.0));
+        figure == Figure.GLIDE_DISTANCE
+            ? 1.0
+            : judged.required("efficiency").number(Interval.between(0.05, 1.0));
     judged.refuseTheRest();
     Mission mission =
         new Mission(
@@ -157,7 +165,8 @@ record Mission(
     return 0.5 * density * speed * speed;
   }
 
-  static double drag(double q, double dragArea, double mass, double aspect, double oswald, double area) {
+  static double drag(
+      double q, double dragArea, double mass, double aspect, double oswald, double area) {
     double weight = mass * GRAVITY;
     return q * dragArea + weight * weight / (q * Math.PI * aspect * oswald * area);
   }
@@ -177,7 +186,11 @@ record Mission(
   String name() {
     return switch (figure) {
       case GLIDE_DISTANCE -> "glide from " + Length.METRE.format(amount, 3) + ", still air";
-      case ENDURANCE -> "endurance on " + Energy.WATT_HOUR.format(amount, 3) + " at " + units.show(flight.airspeed());
+      case ENDURANCE ->
+          "endurance on "
+              + Energy.WATT_HOUR.format(amount, 3)
+              + " at "
+              + units.show(flight.airspeed());
       case LEVEL_SPEED -> "level speed on " + Power.KILOWATT.format(amount, 3);
     };
   }
@@ -191,7 +204,8 @@ record Mission(
   }
 
   Mass massOfShell(Fuselage body) {
-    return Mass.kilograms(shellMass(shell.density().si(), shell.wall().si(), body.wettedArea().si()));
+    return Mass.kilograms(
+        shellMass(shell.density().si(), shell.wall().si(), body.wettedArea().si()));
   }
 
   Mass mass(Fuselage body) {
@@ -243,31 +257,49 @@ record Mission(
 
   /** The figure with its workings. */
   Step step(Step bodyDragArea, Fuselage body) {
-    Step other = Step.given("drag area of everything but the body", "F_o", otherDragArea, Source.BRIEF);
+    Step other =
+        Step.given("drag area of everything but the body", "F_o", otherDragArea, Source.BRIEF);
     Step all = Step.sum("drag area of the whole aeroplane", "F_all", List.of(bodyDragArea, other));
     Step aspect = Step.given("aspect ratio", "A", aspectRatio, Source.BRIEF);
     Step e = Step.given("span efficiency", "e", oswald, Source.BRIEF);
     Step area = Step.given("wing area", "S", wingArea, Source.BRIEF);
     if (figure == Figure.GLIDE_DISTANCE) {
-      return Step.of(GLIDE, Step.given("height", "h", Length.metres(amount), Source.BRIEF), aspect, e, area, all);
+      return Step.of(
+          GLIDE,
+          Step.given("height", "h", Length.metres(amount), Source.BRIEF),
+          aspect,
+          e,
+          area,
+          all);
     }
     Step wall =
         Step.of(
             SHELL_MASS,
             Step.given("density of the wall", "ρ_w", shell.density(), Source.BRIEF),
             Step.given("wall thickness", "w", shell.wall(), Source.BRIEF),
-            Step.given("wetted area", "S_wet", body.wettedArea(), Source.library("geometry of the body")));
+            Step.given(
+                "wetted area", "S_wet", body.wettedArea(), Source.library("geometry of the body")));
     Step mass =
         Step.sum(
             "mass",
             "m",
-            List.of(Step.given("mass of everything but the wall", "m_0", massWithoutShell, Source.BRIEF), wall));
-    Step density = Step.given("density of the air", "ρ", flight.air().density(), Source.library("air of the brief"));
+            List.of(
+                Step.given(
+                    "mass of everything but the wall", "m_0", massWithoutShell, Source.BRIEF),
+                wall));
+    Step density =
+        Step.given(
+            "density of the air", "ρ", flight.air().density(), Source.library("air of the brief"));
     Step eta = Step.given("efficiency", "η", efficiency, Source.BRIEF);
     if (figure == Figure.ENDURANCE) {
       Step speed = Step.given("airspeed", "V", flight.airspeed(), Source.BRIEF);
       Step drag = Step.of(DRAG, Step.of(PRESSURE, density, speed), all, mass, aspect, e, area);
-      return Step.of(ENDURANCE, Step.given("usable energy", "E", Energy.joules(amount), Source.BRIEF), eta, drag, speed);
+      return Step.of(
+          ENDURANCE,
+          Step.given("usable energy", "E", Energy.joules(amount), Source.BRIEF),
+          eta,
+          drag,
+          speed);
     }
     Step power = Step.given("power", "P", Power.watts(amount), Source.BRIEF);
     return Step.solution(

@@ -67,7 +67,9 @@ final class ShapeReader {
   private static EndProfile tail(Field field) {
     Profile profile = field.required("tail").choice(Profile.class);
     double base =
-        profile == Profile.BOAT_TAIL ? field.required("base_ratio").number(Interval.between(0.01, 0.95)) : 0.0;
+        profile == Profile.BOAT_TAIL
+            ? field.required("base_ratio").number(Interval.between(0.01, 0.95))
+            : 0.0;
     return profile(profile, base);
   }
 

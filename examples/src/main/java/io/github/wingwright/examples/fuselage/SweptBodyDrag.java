@@ -13,8 +13,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The drag of a body with that of its own upsweep: the angle of the middle line from where the tail begins to close to its
- * end, at each length and diameter.
+ * The drag of a body with that of its own upsweep: the angle of the middle line from where the tail begins to close to
+ * its end, at each length and diameter.
  *
  * @param straight the drag without upsweep
  */
@@ -80,9 +80,14 @@ record SweptBodyDrag(DragArea straight) implements DragArea {
     if (!(u.si() > 0.0)) {
       return straight.step(body);
     }
-    Step section = Step.given("frontal area", "A_max", body.frontalArea(), Source.library("geometry of the body"));
-    Step angle = Step.given("upsweep of the middle line", "u", u, Source.library("geometry of the body"));
+    Step section =
+        Step.given(
+            "frontal area", "A_max", body.frontalArea(), Source.library("geometry of the body"));
+    Step angle =
+        Step.given("upsweep of the middle line", "u", u, Source.library("geometry of the body"));
     Step swept = Step.of(AfterbodyDrag.UPSWEEP, angle, section);
-    return straight.step(body).map(s -> Step.sum("drag area of the upswept body", "F", List.of(s, swept)));
+    return straight
+        .step(body)
+        .map(s -> Step.sum("drag area of the upswept body", "F", List.of(s, swept)));
   }
 }

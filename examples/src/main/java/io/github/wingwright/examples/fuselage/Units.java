@@ -31,12 +31,16 @@ record Units(NamedUnit<Length> length, NamedUnit<Mass> mass, NamedUnit<Speed> sp
     return units;
   }
 
-  private static <Q extends ScalarQuantity<Q>> NamedUnit<Q> unit(Field field, QuantityKind<Q> kind) {
+  private static <Q extends ScalarQuantity<Q>> NamedUnit<Q> unit(
+      Field field, QuantityKind<Q> kind) {
     String text = field.text();
     return kind.units().stream()
         .filter(u -> u.symbol().equals(text) || u.aliases().contains(text))
         .findFirst()
-        .orElseThrow(() -> field.error("must be one of the units " + kind.unitSymbols() + ", was \"" + text + "\""));
+        .orElseThrow(
+            () ->
+                field.error(
+                    "must be one of the units " + kind.unitSymbols() + ", was \"" + text + "\""));
   }
 
   String show(Length value) {

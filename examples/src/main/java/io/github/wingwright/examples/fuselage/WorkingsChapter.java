@@ -14,7 +14,7 @@ import java.util.List;
 final class WorkingsChapter {
   private final BodyStudy study;
 
-  WorkingsChapter(BodyStudy study, FuselagePictures pictures) {
+  WorkingsChapter(BodyStudy study) {
     this.study = study;
   }
 
@@ -22,13 +22,15 @@ final class WorkingsChapter {
     List<Block> blocks = new ArrayList<>();
     blocks.add(
         new Block.Paragraph(
-            "1. The size. Two numbers are negotiated, length and diameter; the family of the body gives all others. Their ratio, the fineness, "
-                + "says how slender the body is; the skin that the air washes is what friction acts on."));
+            "1. The size. Two numbers are negotiated, length and diameter; the family of the body"
+                + " gives all others. Their ratio, the fineness, says how slender the body is; the"
+                + " skin that the air washes is what friction acts on."));
     blocks.add(new Block.Steps(Workings.of(size())));
     blocks.add(
         new Block.Paragraph(
-            "2. The drag. A flat plate of the same skin gives the friction, at the Reynolds number of the body's length; the form factor says by how much a "
-                + "body of this slenderness exceeds the plate; what ends blunt or is swept up adds its own."));
+            "2. The drag. A flat plate of the same skin gives the friction, at the Reynolds number"
+                + " of the body's length; the form factor says by how much a body of this"
+                + " slenderness exceeds the plate; what ends blunt or is swept up adds its own."));
     blocks.add(new Block.Steps(Workings.of(List.of(study.dragArea()))));
     study
         .placing()
@@ -36,13 +38,15 @@ final class WorkingsChapter {
             p -> {
               blocks.add(
                   new Block.Paragraph(
-                      "3. The balance of the contents. Each thing turns the body about the nose with its mass times its distance; the centre of gravity is "
-                          + "where all of them together would turn it alike."));
+                      "3. The balance of the contents. Each thing turns the body about the nose"
+                          + " with its mass times its distance; the centre of gravity is where all"
+                          + " of them together would turn it alike."));
               blocks.add(new Block.Steps(Workings.of(List.of(gravity(p)))));
             });
     blocks.add(
         new Block.Paragraph(
-            "4. What it is for. Drag and mass of the body become the figure that the brief is judged by; this is the currency in which guidelines are priced."));
+            "4. What it is for. Drag and mass of the body become the figure that the brief is"
+                + " judged by; this is the currency in which guidelines are priced."));
     blocks.add(new Block.Steps(Workings.of(List.of(study.figure()))));
     return new Chapter("Workings", blocks);
   }
@@ -52,7 +56,8 @@ final class WorkingsChapter {
     List<Step> steps = new ArrayList<>();
     for (Step step : study.sized().workings().steps()) {
       boolean result =
-          List.of("f", "S_f", "V", "S_wet", "EI").contains(step.symbol()) && !(step instanceof Step.Given);
+          List.of("f", "S_f", "V", "S_wet", "EI").contains(step.symbol())
+              && !(step instanceof Step.Given);
       if (result && steps.stream().noneMatch(s -> s.symbol().equals(step.symbol()))) {
         steps.add(step);
       }

@@ -13,8 +13,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** A malformed brief gets one clear message with its place and what is accepted, and leaves nothing behind. */
 class BadFuselageBriefTest {
-  @TempDir
-  Path temporary;
+  @TempDir Path temporary;
 
   /** A fault, the brief that has it, and what the message must contain. */
   record Bad(String fault, String brief, String... says) {
@@ -34,33 +33,164 @@ class BadFuselageBriefTest {
 
   static Stream<Bad> briefs() {
     return Stream.of(
-        survey("a thing of no form", "\"sphere\": \"82 mm\"", "\"ball\": \"82 mm\"", "contents.things[4]", "needs one of box, cylinder, sphere, cabin", "has none"),
-        survey("a thing of two forms", "\"sphere\": \"82 mm\"", "\"sphere\": \"82 mm\", \"box\": [\"1 mm\", \"1 mm\", \"1 mm\"]", "contents.things[4]", "[box, sphere]"),
-        survey("a box of two sides", "[\"62 mm\", \"34 mm\", \"16 mm\"]", "[\"62 mm\", \"34 mm\"]", "contents.things[1].box", "a list of 3: length, width and height, had 2"),
-        survey("a box of negative height", "\"34 mm\", \"16 mm\"", "\"34 mm\", \"-16 mm\"", "line 17, column 63", "contents.things[1].box[2]", "-16 mm"),
-        survey("two things of one name", "\"name\": \"autopilot\"", "\"name\": \"battery\"", "contents.things[3]", "a name of its own", "\"battery\""),
-        survey("an unknown consideration", "\"tail_arm\"", "\"tail_leg\"", "considerations.tail_leg", "unknown field", "tail_arm"),
-        survey("an unknown unit to show", "\"length\": \"mm\"", "\"length\": \"furlong\"", "units.length", "furlong", "mm"),
-        survey("a fineness of both kinds", "\"context\": \"subsonic_practice\"", "\"context\": \"subsonic_practice\", \"range\": [3, 9]", "considerations.fineness", "either a \"range\" or a \"context\""),
-        survey("an unknown context", "\"subsonic_practice\"", "\"gliding\"", "considerations.fineness.context", "fixed_volume", "gliding"),
-        survey("set aside and provisional", "\"arm\": \"480 mm\"", "\"set_aside_because\": \"a\", \"provisional_until\": \"b\", \"arm\": \"480 mm\"", "considerations.tail_arm", "not both"),
-        survey("a strength that does not bind", "\"arm\": \"480 mm\"", "\"strength\": \"target\", \"arm\": \"480 mm\"", "considerations.tail_arm.strength", "limit or guideline"),
-        survey("a tail ahead of the wing", "\"held_at\": 0.42, \"tail_at\": 0.97", "\"held_at\": 0.97, \"tail_at\": 0.42", "considerations.tail_load", "ahead of the tail"),
-        survey("an unknown form factor", "\"hoerner\"", "\"best\"", "flow.form_factor", "torenbeek", "best"),
-        survey("a nose that is cut off", "\"nose\": \"half_ellipsoid\"", "\"nose\": \"boat_tail\"", "shape.nose", "a point or a round tip"),
+        survey(
+            "a thing of no form",
+            "\"sphere\": \"82 mm\"",
+            "\"ball\": \"82 mm\"",
+            "contents.things[4]",
+            "needs one of box, cylinder, sphere, cabin",
+            "has none"),
+        survey(
+            "a thing of two forms",
+            "\"sphere\": \"82 mm\"",
+            "\"sphere\": \"82 mm\", \"box\": [\"1 mm\", \"1 mm\", \"1 mm\"]",
+            "contents.things[4]",
+            "[box, sphere]"),
+        survey(
+            "a box of two sides",
+            "[\"62 mm\", \"34 mm\", \"16 mm\"]",
+            "[\"62 mm\", \"34 mm\"]",
+            "contents.things[1].box",
+            "a list of 3: length, width and height, had 2"),
+        survey(
+            "a box of negative height",
+            "\"34 mm\", \"16 mm\"",
+            "\"34 mm\", \"-16 mm\"",
+            "line 17, column 63",
+            "contents.things[1].box[2]",
+            "-16 mm"),
+        survey(
+            "two things of one name",
+            "\"name\": \"autopilot\"",
+            "\"name\": \"battery\"",
+            "contents.things[3]",
+            "a name of its own",
+            "\"battery\""),
+        survey(
+            "an unknown consideration",
+            "\"tail_arm\"",
+            "\"tail_leg\"",
+            "considerations.tail_leg",
+            "unknown field",
+            "tail_arm"),
+        survey(
+            "an unknown unit to show",
+            "\"length\": \"mm\"",
+            "\"length\": \"furlong\"",
+            "units.length",
+            "furlong",
+            "mm"),
+        survey(
+            "a fineness of both kinds",
+            "\"context\": \"subsonic_practice\"",
+            "\"context\": \"subsonic_practice\", \"range\": [3, 9]",
+            "considerations.fineness",
+            "either a \"range\" or a \"context\""),
+        survey(
+            "an unknown context",
+            "\"subsonic_practice\"",
+            "\"gliding\"",
+            "considerations.fineness.context",
+            "fixed_volume",
+            "gliding"),
+        survey(
+            "set aside and provisional",
+            "\"arm\": \"480 mm\"",
+            "\"set_aside_because\": \"a\", \"provisional_until\": \"b\", \"arm\": \"480 mm\"",
+            "considerations.tail_arm",
+            "not both"),
+        survey(
+            "a strength that does not bind",
+            "\"arm\": \"480 mm\"",
+            "\"strength\": \"target\", \"arm\": \"480 mm\"",
+            "considerations.tail_arm.strength",
+            "limit or guideline"),
+        survey(
+            "a tail ahead of the wing",
+            "\"held_at\": 0.42, \"tail_at\": 0.97",
+            "\"held_at\": 0.97, \"tail_at\": 0.42",
+            "considerations.tail_load",
+            "ahead of the tail"),
+        survey(
+            "an unknown form factor",
+            "\"hoerner\"",
+            "\"best\"",
+            "flow.form_factor",
+            "torenbeek",
+            "best"),
+        survey(
+            "a nose that is cut off",
+            "\"nose\": \"half_ellipsoid\"",
+            "\"nose\": \"boat_tail\"",
+            "shape.nose",
+            "a point or a round tip"),
         survey("an unknown material", "\"PETG\"", "\"cheese\"", "shell.material", "PLA", "cheese"),
-        survey("a choice of nothing", "{ \"length\": \"900 mm\", \"diameter\": \"92 mm\" }", "{ \"length\": \"900 mm\" }", "field \"choice\"", "neither"),
-        survey("a choice of both", "\"diameter\": \"92 mm\"", "\"diameter\": \"92 mm\", \"by\": \"smallest\"", "field \"choice\"", "both"),
-        survey("an unknown figure", "\"endurance\"", "\"beauty\"", "judged_by.figure", "glide_distance", "beauty"),
+        survey(
+            "a choice of nothing",
+            "{ \"length\": \"900 mm\", \"diameter\": \"92 mm\" }",
+            "{ \"length\": \"900 mm\" }",
+            "field \"choice\"",
+            "neither"),
+        survey(
+            "a choice of both",
+            "\"diameter\": \"92 mm\"",
+            "\"diameter\": \"92 mm\", \"by\": \"smallest\"",
+            "field \"choice\"",
+            "both"),
+        survey(
+            "an unknown figure",
+            "\"endurance\"",
+            "\"beauty\"",
+            "judged_by.figure",
+            "glide_distance",
+            "beauty"),
         survey("NaN", "\"15 m/s\"", "\"NaN m/s\"", "flight.speed", "NaN"),
         survey("no data statement", "\"data\"", "\"date\"", "\"data\" is missing"),
-        survey("neither pressure nor altitude", "\"altitude\": \"300 m\", ", "", "field \"flight\"", "neither"),
-        tourer("a pilot without a seat", "\"sits_in\": \"seats\"", "\"sits_in\": \"throne\"", "considerations.vision", "throne"),
-        tourer("a pilot who sits in the luggage", "\"sits_in\": \"seats\"", "\"sits_in\": \"luggage\"", "considerations.vision", "must sit in a cabin", "luggage"),
-        tourer("half a row", "\"rows\": 1", "\"rows\": 1.5", "contents.things[2].cabin.rows", "whole number", "1.5"),
-        tourer("truth that is none", "\"carries_people\": true", "\"carries_people\": \"yes\"", "\"carries_people\"", "true or false", "\"yes\""),
-        tourer("stations that run forward", "\"x\": \"2.05 m\"", "\"x\": \"0.05 m\"", "field \"shape\"", "stations must run aft"),
-        tourer("wheels behind the tail", "\"wheels_at\": 0.405", "\"wheels_at\": 1.4", "undercarriage.wheels_at", "1.4"),
+        survey(
+            "neither pressure nor altitude",
+            "\"altitude\": \"300 m\", ",
+            "",
+            "field \"flight\"",
+            "neither"),
+        tourer(
+            "a pilot without a seat",
+            "\"sits_in\": \"seats\"",
+            "\"sits_in\": \"throne\"",
+            "considerations.vision",
+            "throne"),
+        tourer(
+            "a pilot who sits in the luggage",
+            "\"sits_in\": \"seats\"",
+            "\"sits_in\": \"luggage\"",
+            "considerations.vision",
+            "must sit in a cabin",
+            "luggage"),
+        tourer(
+            "half a row",
+            "\"rows\": 1",
+            "\"rows\": 1.5",
+            "contents.things[2].cabin.rows",
+            "whole number",
+            "1.5"),
+        tourer(
+            "truth that is none",
+            "\"carries_people\": true",
+            "\"carries_people\": \"yes\"",
+            "\"carries_people\"",
+            "true or false",
+            "\"yes\""),
+        tourer(
+            "stations that run forward",
+            "\"x\": \"2.05 m\"",
+            "\"x\": \"0.05 m\"",
+            "field \"shape\"",
+            "stations must run aft"),
+        tourer(
+            "wheels behind the tail",
+            "\"wheels_at\": 0.405",
+            "\"wheels_at\": 1.4",
+            "undercarriage.wheels_at",
+            "1.4"),
         new Bad(
             "a length without bounds",
             FuselageRun.changed(
@@ -69,7 +199,8 @@ class BadFuselageBriefTest {
                 "",
                 "{ \"length\": \"256 mm\", \"diameter\": \"22 mm\" }",
                 "{ \"by\": \"smallest\" }",
-                "\"nose_impact\": { \"mass\": \"51 g\", \"speed\": \"6.5 m/s\", \"stroke\": \"8 mm\", \"wall_strength\": \"3 MPa\" },",
+                "\"nose_impact\": { \"mass\": \"51 g\", \"speed\": \"6.5 m/s\", \"stroke\": \"8"
+                    + " mm\", \"wall_strength\": \"3 MPa\" },",
                 ""),
             "no fuselage follows",
             "fixed or bounded"));

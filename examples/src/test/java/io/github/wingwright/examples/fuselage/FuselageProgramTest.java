@@ -26,10 +26,10 @@ import org.xml.sax.InputSource;
 
 /** The fuselages that come with the program, each from its brief to its report. */
 class FuselageProgramTest {
-  private static final List<String> FILES = List.of("drag.svg", "region.svg", "report.html", "side-view.svg");
+  private static final List<String> FILES =
+      List.of("drag.svg", "region.svg", "report.html", "side-view.svg");
 
-  @TempDir
-  Path temporary;
+  @TempDir Path temporary;
 
   static Stream<String> builtIn() {
     return FuselageProgram.BUILT_IN.stream();
@@ -37,7 +37,9 @@ class FuselageProgramTest {
 
   private static void assertWellFormed(Path file) throws Exception {
     String text = Files.readString(file).replaceFirst("<!DOCTYPE html>", "");
-    DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(new InputSource(new StringReader(text)));
+    DocumentBuilderFactory.newInstance()
+        .newDocumentBuilder()
+        .parse(new InputSource(new StringReader(text)));
   }
 
   @ParameterizedTest
@@ -53,14 +55,16 @@ class FuselageProgramTest {
       assertThat(made.map(p -> p.getFileName().toString())).containsExactly(name);
     }
     try (Stream<Path> files = Files.list(designs.resolve(name))) {
-      assertThat(files.map(p -> p.getFileName().toString()).sorted()).containsExactlyElementsOf(FILES);
+      assertThat(files.map(p -> p.getFileName().toString()).sorted())
+          .containsExactlyElementsOf(FILES);
     }
     for (String file : FILES) {
       assertWellFormed(designs.resolve(name).resolve(file));
     }
     String report = Files.readString(designs.resolve(name).resolve("report.html"));
     assertThat(report).containsIgnoringCase("invented for this demonstration");
-    assertThat(report.contains("are for licensed practice, by the rules of the country")).isEqualTo(name.contains("tourer"));
+    assertThat(report.contains("are for licensed practice, by the rules of the country"))
+        .isEqualTo(name.contains("tourer"));
   }
 
   @Test
@@ -81,13 +85,16 @@ class FuselageProgramTest {
     assertThat(study.region().isEmpty()).isFalse();
     for (Weighed one : study.region().considerations()) {
       if (one.binds() && one.isLimit()) {
-        assertThat(one.consideration().margin(length, diameter)).as(one.consideration().name()).isNotNegative();
+        assertThat(one.consideration().margin(length, diameter))
+            .as(one.consideration().name())
+            .isNotNegative();
       }
     }
     assertThat(study.findings()).noneMatch(f -> f.severity() == Severity.SERIOUS);
     double drag = study.dragAreaOf(study.body());
     assertThat(study.dragArea().value()).isCloseTo(drag, within(1e-9 * drag));
-    assertThat(study.figure().value()).isCloseTo(study.figureOf(study.body()), within(1e-9 * study.figure().value()));
+    assertThat(study.figure().value())
+        .isCloseTo(study.figureOf(study.body()), within(1e-9 * study.figure().value()));
   }
 
   @Test
@@ -99,7 +106,8 @@ class FuselageProgramTest {
     double mass = 0.0;
     for (var place : placing.places()) {
       mass += place.thing().mass().si();
-      moment += place.thing().mass().si() * (place.front().si() + 0.5 * place.thing().length().si());
+      moment +=
+          place.thing().mass().si() * (place.front().si() + 0.5 * place.thing().length().si());
     }
     assertThat(placing.centreOfGravity().si()).isCloseTo(moment / mass, within(1e-12));
     // Contents and the 1250 g at 48 % of 900 mm must lie ahead of 40 %.
@@ -111,14 +119,16 @@ class FuselageProgramTest {
   void the_pilot_of_the_tourer_sees_the_angle_of_the_handbook() {
     BodyStudy study = FuselageRun.study(FuselageRun.brief("two-seat-tourer"));
     // 3° of approach and 0.07° for each of 60 kt (restated from Raymer, eq. 9.1).
-    assertThat(study.brief().asked().overNose().orElseThrow().degrees()).isCloseTo(7.2, within(1e-9));
+    assertThat(study.brief().asked().overNose().orElseThrow().degrees())
+        .isCloseTo(7.2, within(1e-9));
     // No point of the contour ahead of the windscreen lies above the line of sight.
     var eye = new FuselagePictures(study).eye().orElseThrow();
     double windscreen = eye[0].si() - study.brief().pilot().orElseThrow().windscreenAhead().si();
     for (int i = 0; i <= 1_000; i++) {
       double x = windscreen * i / 1_000;
       var station = Length.metres(x);
-      double top = study.body().centreHeightAt(station).si() + 0.5 * study.body().heightAt(station).si();
+      double top =
+          study.body().centreHeightAt(station).si() + 0.5 * study.body().heightAt(station).si();
       double sight = eye[1].si() - Math.tan(Math.toRadians(7.2)) * (eye[0].si() - x);
       assertThat(top).isLessThanOrEqualTo(sight + 1e-6);
     }
@@ -145,6 +155,9 @@ class FuselageProgramTest {
             .toList();
     assertThat(names)
         .containsAll(
-            Arrays.asList("drag area of the upsweep", "drag area of the base behind a thick layer", "level speed"));
+            Arrays.asList(
+                "drag area of the upsweep",
+                "drag area of the base behind a thick layer",
+                "level speed"));
   }
 }

@@ -27,7 +27,8 @@ record FuselageRun(int status, String out, String err) {
             designs,
             new PrintStream(out, true, StandardCharsets.UTF_8),
             new PrintStream(err, true, StandardCharsets.UTF_8));
-    return new FuselageRun(status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    return new FuselageRun(
+        status, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
   }
 
   static String brief(String name) {
@@ -40,7 +41,8 @@ record FuselageRun(int status, String out, String err) {
 
   /** A study takes a second or more, and never changes: each is made once. */
   static BodyStudy study(String brief) {
-    return STUDIES.computeIfAbsent(brief, text -> BodyStudy.of(FuselageBrief.from(BriefFile.parse("brief.json", text))));
+    return STUDIES.computeIfAbsent(
+        brief, text -> BodyStudy.of(FuselageBrief.from(BriefFile.parse("brief.json", text))));
   }
 
   /** A built-in brief with parts of its text replaced: pairs of what stands there and what shall. */

@@ -11,8 +11,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** A brief that cannot be met is a result: it names who clashes, and what each would have to give up. */
 class ImpossibleBriefTest {
-  @TempDir
-  Path temporary;
+  @TempDir Path temporary;
 
   private static List<Block> advice(BodyStudy study) {
     return new Advice(study).blocks();
@@ -29,30 +28,40 @@ class ImpossibleBriefTest {
     List<Block> blocks = advice(study);
     assertThat(paragraph(blocks.get(0)))
         .isEqualTo(
-            "The brief cannot be met as it stands. The clash is between “machine: 4 segments from 215 mm × 215 mm × 215 mm”, "
-                + "“holds its contents”, “tail arm 480 mm”: leave any one of these out and the others agree. "
-                + "What else the brief asks is not the trouble.");
+            "The brief cannot be met as it stands. The clash is between “machine: 4 segments from"
+                + " 215 mm × 215 mm × 215 mm”, “holds its contents”, “tail arm 480 mm”: leave any"
+                + " one of these out and the others agree. What else the brief asks is not the"
+                + " trouble.");
     assertThat(paragraph(blocks.get(1)))
         .isEqualTo("Any one of these steps alone would be enough; the smallest comes first:");
     Block.Table ways = (Block.Table) blocks.get(2);
-    // 480 mm over 1 − 0.45 are 872.7 mm; in four pieces with three joints of 12 mm that takes pieces of 227.2 mm.
+    // 480 mm over 1 − 0.45 are 872.7 mm; in four pieces with three joints of 12 mm that takes
+    // pieces of 227.2 mm.
     assertThat(ways.rows().get(0))
         .contains(
-            "Machine: 4 segments from 215 mm × 215 mm × 215 mm with pieces of 227.2 mm, or with 5 segments",
+            "Machine: 4 segments from 215 mm × 215 mm × 215 mm with pieces of 227.2 mm, or with 5"
+                + " segments",
             "872.7 mm × 88.4 mm");
-    assertThat(ways.rows().get(1)).contains("Tail arm 480 mm relaxed to 454.6 mm", "826.6 mm × 88.4 mm");
-    assertThat(ways.rows().get(2).get(0)).isEqualTo("Holds its contents with contents 17.4 mm thinner");
+    assertThat(ways.rows().get(1))
+        .contains("Tail arm 480 mm relaxed to 454.6 mm", "826.6 mm × 88.4 mm");
+    assertThat(ways.rows().get(2).get(0))
+        .isEqualTo("Holds its contents with contents 17.4 mm thinner");
     assertThat(paragraph(blocks.get(3)))
         .contains("“tail arm 480 mm” is a guideline and not a limit: it may be left, at a price");
   }
 
   @Test
   void what_the_advice_promises_holds() {
-    String five = FuselageRun.changed("survey-aeroplane-small-printer", "\"segments\": 4", "\"segments\": 5");
+    String five =
+        FuselageRun.changed("survey-aeroplane-small-printer", "\"segments\": 4", "\"segments\": 5");
     assertThat(FuselageRun.study(five).region().isEmpty()).isFalse();
-    String shorter = FuselageRun.changed("survey-aeroplane-small-printer", "\"arm\": \"480 mm\"", "\"arm\": \"454 mm\"");
+    String shorter =
+        FuselageRun.changed(
+            "survey-aeroplane-small-printer", "\"arm\": \"480 mm\"", "\"arm\": \"454 mm\"");
     assertThat(FuselageRun.study(shorter).region().isEmpty()).isFalse();
-    String notQuite = FuselageRun.changed("survey-aeroplane-small-printer", "\"arm\": \"480 mm\"", "\"arm\": \"455.5 mm\"");
+    String notQuite =
+        FuselageRun.changed(
+            "survey-aeroplane-small-printer", "\"arm\": \"480 mm\"", "\"arm\": \"455.5 mm\"");
     assertThat(FuselageRun.study(notQuite).region().isEmpty()).isTrue();
   }
 
@@ -60,7 +69,11 @@ class ImpossibleBriefTest {
   void the_advice_is_in_the_units_of_the_brief() {
     String inches =
         FuselageRun.changed(
-            "survey-aeroplane-small-printer", "\"length\": \"mm\"", "\"length\": \"in\"", "\"mass\": \"g\"", "\"mass\": \"oz\"");
+            "survey-aeroplane-small-printer",
+            "\"length\": \"mm\"",
+            "\"length\": \"in\"",
+            "\"mass\": \"g\"",
+            "\"mass\": \"oz\"");
     Block.Table ways = (Block.Table) advice(FuselageRun.study(inches)).get(2);
     assertThat(ways.rows().get(0).get(0)).contains("with pieces of 8.944 in, or with 5 segments");
     assertThat(ways.rows().get(1).get(0)).isEqualTo("Tail arm 18.9 in relaxed to 17.9 in");
@@ -72,6 +85,10 @@ class ImpossibleBriefTest {
   void the_program_ends_well_and_prints_the_clash() {
     FuselageRun run = FuselageRun.of(temporary, "survey-aeroplane-small-printer");
     assertThat(run.status()).isZero();
-    assertThat(run.out()).contains("nothing is left").contains("empty. ").contains("cannot all hold").doesNotContain("Price");
+    assertThat(run.out())
+        .contains("nothing is left")
+        .contains("empty. ")
+        .contains("cannot all hold")
+        .doesNotContain("Price");
   }
 }
