@@ -69,12 +69,14 @@ final class Plot {
 
   /** Names of the axes: the horizontal one at a height below the plot, the vertical one at a distance from the edge. */
   void names(String x, double atY, String y, double atX) {
-    svg.text(horizontal.end(), atY, TextWidth.cut(x, horizontal.end() - horizontal.start(), NAME), NAME);
+    svg.text(
+        horizontal.end(), atY, TextWidth.cut(x, horizontal.end() - horizontal.start(), NAME), NAME);
     upward(y, atX);
   }
 
   void upward(String y, double atX) {
-    svg.upwardText(atX, vertical.end(), TextWidth.cut(y, vertical.start() - vertical.end(), NAME), NAME);
+    svg.upwardText(
+        atX, vertical.end(), TextWidth.cut(y, vertical.start() - vertical.end(), NAME), NAME);
   }
 
   void band(CurvePicture.Band band) {
@@ -106,7 +108,11 @@ final class Plot {
   }
 
   /** Points first, for they cannot be anywhere else; then curves at their ends, then bands in their middle. */
-  void labels(List<CurvePicture.Point> points, List<CurvePicture.Curve> curves, List<CurvePicture.Band> bands, Box room) {
+  void labels(
+      List<CurvePicture.Point> points,
+      List<CurvePicture.Curve> curves,
+      List<CurvePicture.Band> bands,
+      Box room) {
     for (CurvePicture.Point point : points) {
       mark(horizontal.at(point.x()), vertical.at(point.y()), new Pen(Pen.WARM, 0.4, "#ffffff", ""));
     }
@@ -114,13 +120,20 @@ final class Plot {
     points.forEach(point -> placer.expect(horizontal.at(point.x()), vertical.at(point.y())));
     Lettering pointLabel = Lettering.start(Lettering.NOTE).in(Pen.WARM).heavy().onto("#ffffff");
     // From the right, so that leaders pass the labels of their neighbours on the left.
-    for (CurvePicture.Point point : points.stream().sorted(Comparator.comparingDouble(CurvePicture.Point::x).reversed()).toList()) {
+    for (CurvePicture.Point point :
+        points.stream()
+            .sorted(Comparator.comparingDouble(CurvePicture.Point::x).reversed())
+            .toList()) {
       placer.place(horizontal.at(point.x()), vertical.at(point.y()), point.label(), pointLabel);
     }
     for (CurvePicture.Curve curve : curves) {
       if (!curve.label().isEmpty()) {
         int last = curve.x().size() - 1;
-        placer.place(horizontal.at(curve.x().get(last)), vertical.at(curve.y().get(last)), curve.label(), lettering(curve.style()));
+        placer.place(
+            horizontal.at(curve.x().get(last)),
+            vertical.at(curve.y().get(last)),
+            curve.label(),
+            lettering(curve.style()));
       }
     }
     for (CurvePicture.Band band : bands) {
@@ -167,7 +180,10 @@ final class Plot {
 
   /** The values of one coordinate of everything that is shown. */
   static List<Double> values(
-      boolean alongX, List<CurvePicture.Curve> curves, List<CurvePicture.Point> points, List<CurvePicture.Band> bands) {
+      boolean alongX,
+      List<CurvePicture.Curve> curves,
+      List<CurvePicture.Point> points,
+      List<CurvePicture.Band> bands) {
     List<Double> values = new ArrayList<>();
     curves.forEach(c -> values.addAll(alongX ? c.x() : c.y()));
     points.forEach(p -> values.add(alongX ? p.x() : p.y()));

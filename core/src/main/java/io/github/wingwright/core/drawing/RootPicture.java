@@ -50,7 +50,11 @@ public record RootPicture(String title, List<Root> roots) {
     public Root {
       if (!Double.isFinite(real) || !(imaginary >= 0.0) || imaginary == Double.POSITIVE_INFINITY) {
         throw new IllegalArgumentException(
-            "root must be finite with an imaginary part of 0 or more, was " + real + " + " + imaginary + "i");
+            "root must be finite with an imaginary part of 0 or more, was "
+                + real
+                + " + "
+                + imaginary
+                + "i");
       }
     }
 
@@ -86,12 +90,16 @@ public record RootPicture(String title, List<Root> roots) {
   }
 
   /** One pair of axes; all roots that it shows take part in its size, only some are named. */
-  private static void panel(Svg svg, List<Root> shown, List<Root> named, double from, double to, boolean labelled) {
+  private static void panel(
+      Svg svg, List<Root> shown, List<Root> named, double from, double to, boolean labelled) {
     double reach = shown.stream().mapToDouble(Root::size).max().orElse(1.0);
     reach = reach > 0.0 ? reach : 1.0;
-    double low = Math.min(-0.08 * reach, 1.12 * shown.stream().mapToDouble(Root::real).min().orElse(-1.0));
-    double high = Math.max(0.12 * reach, 1.25 * shown.stream().mapToDouble(Root::real).max().orElse(0.0));
-    double tall = Math.max(0.3 * reach, 1.15 * shown.stream().mapToDouble(Root::imaginary).max().orElse(1.0));
+    double low =
+        Math.min(-0.08 * reach, 1.12 * shown.stream().mapToDouble(Root::real).min().orElse(-1.0));
+    double high =
+        Math.max(0.12 * reach, 1.25 * shown.stream().mapToDouble(Root::real).max().orElse(0.0));
+    double tall =
+        Math.max(0.3 * reach, 1.15 * shown.stream().mapToDouble(Root::imaginary).max().orElse(1.0));
     Axis vertical = new Axis(-0.06 * tall, tall, BOTTOM, TOP);
     double left = Plot.left(from, vertical, FIGURES);
     Axis horizontal = new Axis(low, high, left, to);
@@ -105,10 +113,16 @@ public record RootPicture(String title, List<Root> roots) {
         ray(plot, horizontal, vertical, ratio, rays);
       }
     }
-    svg.line(horizontal.at(0.0), vertical.at(0.0), horizontal.at(0.0), TOP, Pen.stroke(Pen.INK, 0.35));
+    svg.line(
+        horizontal.at(0.0), vertical.at(0.0), horizontal.at(0.0), TOP, Pen.stroke(Pen.INK, 0.35));
     svg.line(left, vertical.at(0.0), to, vertical.at(0.0), Pen.stroke(Pen.INK, 0.35));
     for (Root root : shown) {
-      Pen pen = new Pen(root.approximate() ? Pen.QUIET : Pen.ACCENT, 0.4, root.approximate() ? "#ffffff" : Pen.ACCENT, "");
+      Pen pen =
+          new Pen(
+              root.approximate() ? Pen.QUIET : Pen.ACCENT,
+              0.4,
+              root.approximate() ? "#ffffff" : Pen.ACCENT,
+              "");
       plot.mark(horizontal.at(root.real()), vertical.at(root.imaginary()), pen);
     }
     names(plot, named, horizontal, vertical, new Box(left + 0.5, TOP, to, BOTTOM - 0.5));
@@ -119,12 +133,15 @@ public record RootPicture(String title, List<Root> roots) {
     plot.finish();
   }
 
-  private static void ray(Plot plot, Axis horizontal, Axis vertical, double ratio, List<double[]> rays) {
+  private static void ray(
+      Plot plot, Axis horizontal, Axis vertical, double ratio, List<double[]> rays) {
     // along a ray −n = ζ·ω_n and ω = √(1 − ζ²)·ω_n
-    double reach = Math.min(-horizontal.low() / ratio, vertical.high() / Math.sqrt(1.0 - ratio * ratio));
+    double reach =
+        Math.min(-horizontal.low() / ratio, vertical.high() / Math.sqrt(1.0 - ratio * ratio));
     double x = horizontal.at(-ratio * reach);
     double y = vertical.at(Math.sqrt(1.0 - ratio * ratio) * reach);
-    plot.line(horizontal.at(0.0), vertical.at(0.0), x, y, Pen.stroke(Pen.SHADOW, 0.18).dashed("1 1"));
+    plot.line(
+        horizontal.at(0.0), vertical.at(0.0), x, y, Pen.stroke(Pen.SHADOW, 0.18).dashed("1 1"));
     rays.add(new double[] {ratio, x, y});
   }
 
@@ -138,7 +155,8 @@ public record RootPicture(String title, List<Root> roots) {
               : Lettering.start(Lettering.NOTE).in(Pen.ACCENT).heavy().onto("#ffffff");
       for (Root root : named) {
         if (root.approximate() == approximate && !root.label().isEmpty()) {
-          placer.place(horizontal.at(root.real()), vertical.at(root.imaginary()), root.label(), lettering);
+          placer.place(
+              horizontal.at(root.real()), vertical.at(root.imaginary()), root.label(), lettering);
         }
       }
     }

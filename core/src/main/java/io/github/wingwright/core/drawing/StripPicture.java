@@ -70,7 +70,12 @@ public record StripPicture(String title, String xLabel, List<Strip> strips, List
     double left = 0.0;
     for (int i = 0; i < strips.size(); i++) {
       double top = TOP + i * (STRIP + GAP);
-      Axis vertical = Plot.axis(Plot.values(false, strips.get(i).curves(), List.of(), List.of()), 0.08, top + STRIP, top);
+      Axis vertical =
+          Plot.axis(
+              Plot.values(false, strips.get(i).curves(), List.of(), List.of()),
+              0.08,
+              top + STRIP,
+              top);
       verticals.add(vertical);
       left = Math.max(left, Plot.left(MARGIN, vertical, FIGURES));
     }
@@ -85,9 +90,14 @@ public record StripPicture(String title, String xLabel, List<Strip> strips, List
       strip.curves().forEach(plot::curve);
       for (Mark mark : shown(horizontal)) {
         double x = horizontal.at(mark.x());
-        plot.line(x, vertical.end(), x, vertical.start(), Pen.stroke(Pen.WARM, 0.3).dashed("1.6 1.2"));
+        plot.line(
+            x, vertical.end(), x, vertical.start(), Pen.stroke(Pen.WARM, 0.3).dashed("1.6 1.2"));
       }
-      plot.labels(List.of(), strip.curves(), List.of(), new Box(left + 1.0, vertical.end() + 0.5, RIGHT, vertical.start() - 0.5));
+      plot.labels(
+          List.of(),
+          strip.curves(),
+          List.of(),
+          new Box(left + 1.0, vertical.end() + 0.5, RIGHT, vertical.start() - 0.5));
       plot.upward(strip.yLabel(), MARGIN + 2.5);
       plot.finish();
     }
@@ -106,12 +116,19 @@ public record StripPicture(String title, String xLabel, List<Strip> strips, List
 
   private static void zero(Svg svg, Axis horizontal, Axis vertical) {
     if (vertical.low() < 0.0 && vertical.high() > 0.0) {
-      svg.line(horizontal.start(), vertical.at(0.0), horizontal.end(), vertical.at(0.0), Pen.stroke(Pen.SHADOW, 0.25));
+      svg.line(
+          horizontal.start(),
+          vertical.at(0.0),
+          horizontal.end(),
+          vertical.at(0.0),
+          Pen.stroke(Pen.SHADOW, 0.25));
     }
   }
 
   private List<Mark> shown(Axis horizontal) {
-    return marks.stream().filter(m -> m.x() >= horizontal.low() && m.x() <= horizontal.high()).toList();
+    return marks.stream()
+        .filter(m -> m.x() >= horizontal.low() && m.x() <= horizontal.high())
+        .toList();
   }
 
   /** Labels of the marks above the strips, each where its neighbours leave room. */

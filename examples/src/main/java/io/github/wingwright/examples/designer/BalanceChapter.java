@@ -53,9 +53,14 @@ final class BalanceChapter {
                 + " leave together. The lowest bar is how far the centre of gravity moves when what can be taken out is taken out."));
     blocks.add(new Block.Paragraph(limits()));
     blocks.add(new Block.Paragraph("The aircraft as it may be loaded:"));
-    blocks.add(new Block.Table(List.of("loading", "mass", "centre of gravity", "static margin", "verdict"), loaded()));
-    blocks.add(new Block.Paragraph("What moves the neutral point, in percent of the mean aerodynamic chord from its leading edge:"));
-    blocks.add(new Block.Table(List.of("part", "stick fixed", "with a free elevator"), contributions()));
+    blocks.add(
+        new Block.Table(
+            List.of("loading", "mass", "centre of gravity", "static margin", "verdict"), loaded()));
+    blocks.add(
+        new Block.Paragraph(
+            "What moves the neutral point, in percent of the mean aerodynamic chord from its leading edge:"));
+    blocks.add(
+        new Block.Table(List.of("part", "stick fixed", "with a free elevator"), contributions()));
     blocks.add(
         new Block.Paragraph(
             "This glider has no elevator, so \"fixed\" counts. The last column is what a loosely hinged flap of the usual chord would"
@@ -89,12 +94,21 @@ final class BalanceChapter {
       String label = limit ? "limit, " + bound.name() : "first flights, " + bound.name();
       bars.add(
           new BalancePicture.Bar(
-              label, bound.interval(), limit ? BalancePicture.Kind.LIMIT : BalancePicture.Kind.GUIDELINE));
+              label,
+              bound.interval(),
+              limit ? BalancePicture.Kind.LIMIT : BalancePicture.Kind.GUIDELINE));
     }
     bars.add(
-        new BalancePicture.Bar("neutral point, by all methods of downwash that hold", neutralPoints(), BalancePicture.Kind.GUIDELINE));
+        new BalancePicture.Bar(
+            "neutral point, by all methods of downwash that hold",
+            neutralPoints(),
+            BalancePicture.Kind.GUIDELINE));
     if (loadings.travel().width() > 0.0) {
-      bars.add(new BalancePicture.Bar("travel of the centre of gravity with ballast and load", loadings.travel(), BalancePicture.Kind.TRAVEL));
+      bars.add(
+          new BalancePicture.Bar(
+              "travel of the centre of gravity with ballast and load",
+              loadings.travel(),
+              BalancePicture.Kind.TRAVEL));
     }
     return BalancePicture.draw(
             wing.meanAerodynamicChordX(),
@@ -122,8 +136,15 @@ final class BalanceChapter {
     String ends =
         forward.equals(aft)
             ? "Both ends of the range are set by \"" + aft + "\". "
-            : "Forward it is \"" + forward + "\" that sets the end of the range, aft \"" + aft + "\". ";
-    Optional<Bound> trim = all.bounds().stream().filter(b -> Double.isFinite(b.interval().lower()) && b.strength() == Strength.LIMIT).findFirst();
+            : "Forward it is \""
+                + forward
+                + "\" that sets the end of the range, aft \""
+                + aft
+                + "\". ";
+    Optional<Bound> trim =
+        all.bounds().stream()
+            .filter(b -> Double.isFinite(b.interval().lower()) && b.strength() == Strength.LIMIT)
+            .findFirst();
     return ends
         + trim.map(
                 b ->
@@ -153,18 +174,26 @@ final class BalanceChapter {
   }
 
   private List<List<String>> contributions() {
-    double effectiveness = ControlSurface.usual(ControlSurface.Kind.ELEVATOR, design.brief().aircraftClass()).effectiveness();
+    double effectiveness =
+        ControlSurface.usual(ControlSurface.Kind.ELEVATOR, design.brief().aircraftClass())
+            .effectiveness();
     double factor = NeutralPoint.floatingFactor(effectiveness, -HINGE_RATIO, -1.0);
     NeutralPoint fixed = design.neutralPoint();
     NeutralPoint free = design.pitchModel().withFloatingFactor(factor).neutralPoint();
     List<List<String>> rows = new ArrayList<>();
     for (int i = 0; i < fixed.contributions().size(); i++) {
       Step part = fixed.contributions().get(i);
-      rows.add(List.of(part.name(), percent(part.value()), percent(free.contributions().get(i).value())));
+      rows.add(
+          List.of(
+              part.name(), percent(part.value()), percent(free.contributions().get(i).value())));
     }
     rows.add(List.of("neutral point", percent(fixed.fraction()), percent(free.fraction())));
     double cg = design.aircraft().centreOfGravityOnMeanChord();
-    rows.add(List.of("static margin with it", percent(fixed.fraction() - cg), percent(free.fraction() - cg)));
+    rows.add(
+        List.of(
+            "static margin with it",
+            percent(fixed.fraction() - cg),
+            percent(free.fraction() - cg)));
     return rows;
   }
 

@@ -48,7 +48,8 @@ final class DownwashChapter {
                 + " to "
                 + number(band.high(), 2)
                 + "."),
-        new Block.Table(List.of("method", "ε_α", "neutral point", "static margin", "here", "stated for"), rows),
+        new Block.Table(
+            List.of("method", "ε_α", "neutral point", "static margin", "here", "stated for"), rows),
         new Block.Paragraph(meaning(band)),
         new Block.Paragraph(lattice()),
         new Block.Findings(downwash.findings()),
@@ -58,7 +59,8 @@ final class DownwashChapter {
   /** The lattice knows the downwash without any formula for it. */
   private String lattice() {
     double chord = design.neutralPoint().meanAerodynamicChord().si();
-    double np = (design.lattice().neutralPoint() - design.neutralPoint().leadingEdge().si()) / chord;
+    double np =
+        (design.lattice().neutralPoint() - design.neutralPoint().leadingEdge().si()) / chord;
     double cg = design.aircraft().centreOfGravityOnMeanChord();
     double undisturbed = design.pitchModel().withTailEfficiency(1.0).neutralPoint().fraction();
     return "The lattice of wing and tail, which needs no formula for the downwash but has no body and a tail in undisturbed air, puts"

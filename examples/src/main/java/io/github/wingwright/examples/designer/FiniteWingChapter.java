@@ -30,7 +30,10 @@ final class FiniteWingChapter {
 
   Chapter chapter() {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new Block.Table(List.of("method", "lift slope", "δ at C_L 0.5", "neutral point", "C_lp", "assumes"), rows()));
+    blocks.add(
+        new Block.Table(
+            List.of("method", "lift slope", "δ at C_L 0.5", "neutral point", "C_lp", "assumes"),
+            rows()));
     blocks.add(
         new Block.Paragraph(
             "Lift slope per radian and roll damping of the wing alone. δ is how much more drag the lift costs than on an elliptic wing of the"
@@ -102,21 +105,37 @@ final class FiniteWingChapter {
             "place on the half span, 0 root, 1 tip",
             "lift coefficient of the section",
             List.of(
-                curve("limit of the section", stalling, FiniteWing.Station::limit, CurvePicture.Style.LIMIT),
+                curve(
+                    "limit of the section",
+                    stalling,
+                    FiniteWing.Station::limit,
+                    CurvePicture.Style.LIMIT),
                 curve("", stalling, FiniteWing.Station::lift, CurvePicture.Style.MAIN),
                 curve("", trimmed, FiniteWing.Station::lift, CurvePicture.Style.OTHER),
                 curve("", trimmed, FiniteWing.Station::load, CurvePicture.Style.EDGE)),
             List.of(
-                new CurvePicture.Point("stalls first", stall.station(), stall.sectionLiftCoefficient()),
-                named("at the stall, C_L " + number(stall.wingLiftCoefficient(), 2), stalling, 0.82, FiniteWing.Station::lift),
-                named("in trim, C_L " + number(design.trim().wingLiftCoefficient(), 2), trimmed, 0.16, FiniteWing.Station::lift),
+                new CurvePicture.Point(
+                    "stalls first", stall.station(), stall.sectionLiftCoefficient()),
+                named(
+                    "at the stall, C_L " + number(stall.wingLiftCoefficient(), 2),
+                    stalling,
+                    0.82,
+                    FiniteWing.Station::lift),
+                named(
+                    "in trim, C_L " + number(design.trim().wingLiftCoefficient(), 2),
+                    trimmed,
+                    0.16,
+                    FiniteWing.Station::lift),
                 named("lift per span", trimmed, 0.72, FiniteWing.Station::load)))
         .draw()
         .element();
   }
 
   private static CurvePicture.Point named(
-      String label, List<FiniteWing.Station> stations, double place, ToDoubleFunction<FiniteWing.Station> value) {
+      String label,
+      List<FiniteWing.Station> stations,
+      double place,
+      ToDoubleFunction<FiniteWing.Station> value) {
     FiniteWing.Station best = stations.get(0);
     for (FiniteWing.Station station : stations) {
       if (Math.abs(station.place() - place) < Math.abs(best.place() - place)) {
@@ -127,7 +146,10 @@ final class FiniteWingChapter {
   }
 
   private static CurvePicture.Curve curve(
-      String label, List<FiniteWing.Station> stations, ToDoubleFunction<FiniteWing.Station> value, CurvePicture.Style style) {
+      String label,
+      List<FiniteWing.Station> stations,
+      ToDoubleFunction<FiniteWing.Station> value,
+      CurvePicture.Style style) {
     return new CurvePicture.Curve(
         label,
         stations.stream().map(FiniteWing.Station::place).toList(),

@@ -44,7 +44,12 @@ final class LateralChapter {
     double[] values = {total.yawSideslip(), total.rollSideslip()};
     for (int i = 0; i < guidelines.guidelines().size(); i++) {
       Guideline one = guidelines.guidelines().get(i);
-      ranges.add(List.of(one.name(), number(values[i]), one.range().toString(), one.range().contains(values[i]) ? "within" : one.advice()));
+      ranges.add(
+          List.of(
+              one.name(),
+              number(values[i]),
+              one.range().toString(),
+              one.range().contains(values[i]) ? "within" : one.advice()));
     }
     LateralStability spiral = design.lateral();
     ranges.add(
@@ -52,7 +57,9 @@ final class LateralChapter {
             "spiral parameter, a rule for models",
             number(spiral.spiralParameter().degrees()) + "°",
             "above " + number(Math.toDegrees(LateralStability.NEUTRAL)) + "°",
-            spiral.isSpirallyStable() ? "stable" : "needs " + spiral.neededDihedral().format(Angle.DEGREE, 2) + " of dihedral"));
+            spiral.isSpirallyStable()
+                ? "stable"
+                : "needs " + spiral.neededDihedral().format(Angle.DEGREE, 2) + " of dihedral"));
     List<Finding> findings = new ArrayList<>(guidelines.check(total));
     findings.addAll(spiral.findings());
     return Chapter.of(
@@ -62,7 +69,9 @@ final class LateralChapter {
                 + NamedUnit.NUMBER.format(modes.glide().liftCoefficient(), 2)
                 + ", per radian, rates as p·b/(2V) and r·b/(2V): side force C_Y, roll C_l and yaw C_n with sideslip β, roll rate p and yaw"
                 + " rate r. C_lβ negative rolls away from the wind, C_nβ positive turns into it."),
-        new Block.Table(List.of("part", "C_Yβ", "C_lβ", "C_nβ", "C_Yp", "C_lp", "C_np", "C_Yr", "C_lr", "C_nr"), rows),
+        new Block.Table(
+            List.of("part", "C_Yβ", "C_lβ", "C_nβ", "C_Yp", "C_lp", "C_np", "C_Yr", "C_lr", "C_nr"),
+            rows),
         new Block.Paragraph(
             "The lattice has wing, tailplane and fin with the slopes of their sections, but no body and no friction. The handbook's"
                 + " dihedral takes the wing's lift slope for a twist that is opposite on both sides; such a load loses more at the tips"
@@ -72,18 +81,28 @@ final class LateralChapter {
   }
 
   private LateralGuidelines guidelines() {
-    return design.brief().aircraftClass().isModel() ? LateralGuidelines.handLaunchedModel() : LateralGuidelines.lightAeroplane();
+    return design.brief().aircraftClass().isModel()
+        ? LateralGuidelines.handLaunchedModel()
+        : LateralGuidelines.lightAeroplane();
   }
 
   private LateralDerivatives lattice() {
-    return LatticeDerivatives.lateral(design.lattice().solve(LatticeCondition.at(modes.angle(design.lattice()))));
+    return LatticeDerivatives.lateral(
+        design.lattice().solve(LatticeCondition.at(modes.angle(design.lattice()))));
   }
 
   private static List<String> row(String name, LateralDerivatives d) {
     List<String> row = new ArrayList<>(List.of(name));
     double[] values = {
-      d.sideSideslip(), d.rollSideslip(), d.yawSideslip(), d.sideRollRate(), d.rollRollRate(), d.yawRollRate(), d.sideYawRate(),
-      d.rollYawRate(), d.yawYawRate()
+      d.sideSideslip(),
+      d.rollSideslip(),
+      d.yawSideslip(),
+      d.sideRollRate(),
+      d.rollRollRate(),
+      d.yawRollRate(),
+      d.sideYawRate(),
+      d.rollYawRate(),
+      d.yawYawRate()
     };
     for (double value : values) {
       row.add(value == 0.0 ? "" : number(value));

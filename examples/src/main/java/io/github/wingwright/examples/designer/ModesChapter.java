@@ -56,7 +56,9 @@ final class ModesChapter {
                 + modes.glide().speed().format(units.speed(), 3)
                 + ", the glider moves in these ways, each dying out or growing by itself. ω_n is the undamped natural frequency, ζ the"
                 + " damping ratio."));
-    blocks.add(new Block.Table(List.of("motion", "root, 1/s", "ω_n, rad/s", "ζ", "period", "half or double"), rows()));
+    blocks.add(
+        new Block.Table(
+            List.of("motion", "root, 1/s", "ω_n, rad/s", "ζ", "period", "half or double"), rows()));
     blocks.add(
         new Block.Picture(
             map("In the plane of symmetry", false),
@@ -66,11 +68,18 @@ final class ModesChapter {
         new Block.Picture(
             map("Across the plane of symmetry", true),
             "Hollow: roll alone, Dutch roll without roll, and the spiral from the last two terms of the polynomial."));
-    blocks.add(new Block.Paragraph("Beside each other: the equations, the approximations, the glider without the air that its wing carries along, and the derivatives of the lattice instead of the handbook's:"));
-    blocks.add(new Block.Table(List.of("motion", "equations", "approximation", "without apparent mass", "by lattice"), beside()));
+    blocks.add(
+        new Block.Paragraph(
+            "Beside each other: the equations, the approximations, the glider without the air that its wing carries along, and the derivatives of the lattice instead of the handbook's:"));
+    blocks.add(
+        new Block.Table(
+            List.of("motion", "equations", "approximation", "without apparent mass", "by lattice"),
+            beside()));
     blocks.addAll(explained());
-    blocks.add(new Block.Paragraph("Inertia about the centre of gravity, in axes along the flight path:"));
-    blocks.add(new Block.Table(List.of("about", "of the parts", "of the air carried along"), inertia()));
+    blocks.add(
+        new Block.Paragraph("Inertia about the centre of gravity, in axes along the flight path:"));
+    blocks.add(
+        new Block.Table(List.of("about", "of the parts", "of the air carried along"), inertia()));
     blocks.add(new Block.Paragraph("What such models keep to:"));
     blocks.add(new Block.Table(List.of("measure", "range", "source"), guidelines()));
     blocks.add(new Block.Findings(modes.findings()));
@@ -132,7 +141,9 @@ final class ModesChapter {
       return "–";
     }
     Mode m = mode.get();
-    return m.period().map(t -> seconds(t) + ", ζ " + number(m.dampingRatio(), 2)).orElseGet(() -> change(m));
+    return m.period()
+        .map(t -> seconds(t) + ", ζ " + number(m.dampingRatio(), 2))
+        .orElseGet(() -> change(m));
   }
 
   private String map(String title, boolean across) {
@@ -141,7 +152,8 @@ final class ModesChapter {
       Mode m = row.mode();
       if (ACROSS.contains(m.kind()) == across) {
         roots.add(new RootPicture.Root(m.kind().words(), m.real(), m.imaginary(), false));
-        row.approximation().ifPresent(a -> roots.add(new RootPicture.Root("", a.real(), a.imaginary(), true)));
+        row.approximation()
+            .ifPresent(a -> roots.add(new RootPicture.Root("", a.real(), a.imaginary(), true)));
       }
     }
     return new RootPicture(title, roots).draw().element();
@@ -224,7 +236,8 @@ final class ModesChapter {
   /** The spiral of the same aircraft at the same speed in level flight. */
   private Optional<Mode> level() {
     SteadyFlight f = modes.flight();
-    SteadyFlight flat = new SteadyFlight(f.speed(), f.density(), 0.0, f.area(), f.chord(), f.span(), f.gravity());
+    SteadyFlight flat =
+        new SteadyFlight(f.speed(), f.density(), 0.0, f.area(), f.chord(), f.span(), f.gravity());
     return LateralForces.of(flat, modes.lateralDerivatives())
         .stateMatrix(flat, modes.apparentMass().addedTo(modes.body()))
         .modes()
@@ -236,7 +249,16 @@ final class ModesChapter {
     LongitudinalDerivatives d = modes.longitudinalDerivatives();
     LongitudinalDerivatives constant =
         new LongitudinalDerivatives(
-            0.0, d.zSpeed(), d.mSpeed(), d.xAngle(), d.zAngle(), d.mAngle(), d.zPitchRate(), d.mPitchRate(), d.zAngleRate(), d.mAngleRate());
+            0.0,
+            d.zSpeed(),
+            d.mSpeed(),
+            d.xAngle(),
+            d.zAngle(),
+            d.mAngle(),
+            d.zPitchRate(),
+            d.mPitchRate(),
+            d.zAngleRate(),
+            d.mAngleRate());
     return LongitudinalForces.of(modes.flight(), modes.body().mass(), constant)
         .with(modes.apparentMass())
         .stateMatrix(modes.flight(), modes.apparentMass().addedTo(modes.body()))
@@ -262,7 +284,9 @@ final class ModesChapter {
 
   private List<List<String>> guidelines() {
     FlyingQualities qualities =
-        design.brief().aircraftClass().isModel() ? FlyingQualities.freeFlightModel() : FlyingQualities.lightAeroplane();
+        design.brief().aircraftClass().isModel()
+            ? FlyingQualities.freeFlightModel()
+            : FlyingQualities.lightAeroplane();
     List<List<String>> rows = new ArrayList<>();
     for (Guideline one : qualities.guidelines()) {
       rows.add(List.of(one.name(), one.range().format(one.unit()), one.source().cite()));

@@ -68,9 +68,30 @@ final class ResponseChapter {
             "In the plane of symmetry",
             "time in s",
             List.of(
-                strip("airspeed in " + units.speed().symbol(), "draught", rising, i -> units.speed().fromSi(u0 + rising.state(i, 0)), "thrown faster", hard, i -> units.speed().fromSi(u0 + hard.state(i, 0))),
-                strip("pitch in °", "", rising, i -> Math.toDegrees(rising.state(i, 3)), "", hard, i -> Math.toDegrees(hard.state(i, 3))),
-                strip("load factor", "", rising, i -> modes.loadFactor(rising, i), "", hard, i -> modes.loadFactor(hard, i))),
+                strip(
+                    "airspeed in " + units.speed().symbol(),
+                    "draught",
+                    rising,
+                    i -> units.speed().fromSi(u0 + rising.state(i, 0)),
+                    "thrown faster",
+                    hard,
+                    i -> units.speed().fromSi(u0 + hard.state(i, 0))),
+                strip(
+                    "pitch in °",
+                    "",
+                    rising,
+                    i -> Math.toDegrees(rising.state(i, 3)),
+                    "",
+                    hard,
+                    i -> Math.toDegrees(hard.state(i, 3))),
+                strip(
+                    "load factor",
+                    "",
+                    rising,
+                    i -> modes.loadFactor(rising, i),
+                    "",
+                    hard,
+                    i -> modes.loadFactor(hard, i))),
             landing())
         .draw()
         .element();
@@ -92,11 +113,14 @@ final class ResponseChapter {
 
   private List<StripPicture.Mark> landing() {
     double end = design.number("glide.time_s").value();
-    return List.of(new StripPicture.Mark(String.format(Locale.ROOT, "lands after %.2g s", end), end));
+    return List.of(
+        new StripPicture.Mark(String.format(Locale.ROOT, "lands after %.2g s", end), end));
   }
 
-  private static StripPicture.Strip strip(String label, TimeResponse motion, IntToDoubleFunction value) {
-    return new StripPicture.Strip(label, List.of(curve("", motion, value, CurvePicture.Style.MAIN)));
+  private static StripPicture.Strip strip(
+      String label, TimeResponse motion, IntToDoubleFunction value) {
+    return new StripPicture.Strip(
+        label, List.of(curve("", motion, value, CurvePicture.Style.MAIN)));
   }
 
   private static StripPicture.Strip strip(
@@ -110,7 +134,8 @@ final class ResponseChapter {
     return new StripPicture.Strip(
         label,
         List.of(
-            curve(otherName, other, otherValue, CurvePicture.Style.OTHER), curve(name, one, value, CurvePicture.Style.MAIN)));
+            curve(otherName, other, otherValue, CurvePicture.Style.OTHER),
+            curve(name, one, value, CurvePicture.Style.MAIN)));
   }
 
   private static CurvePicture.Curve curve(
@@ -137,7 +162,9 @@ final class ResponseChapter {
             + " the phugoid.",
         most,
         lift,
-        lift > usable ? "more than the wing can carry, so it stalls and the straight lines end here." : "within the usable " + String.format(Locale.ROOT, "%.2f.", usable));
+        lift > usable
+            ? "more than the wing can carry, so it stalls and the straight lines end here."
+            : "within the usable " + String.format(Locale.ROOT, "%.2f.", usable));
   }
 
   private String bankInWords(TimeResponse motion) {
@@ -147,7 +174,10 @@ final class ResponseChapter {
     double end = Math.min(design.number("glide.time_s").value(), motion.time(last));
     double atEnd = 0.0;
     for (int i = 1; i <= last && motion.time(i) <= end; i++) {
-      turn += 0.5 * (motion.state(i, 2) + motion.state(i - 1, 2)) * (motion.time(i) - motion.time(i - 1));
+      turn +=
+          0.5
+              * (motion.state(i, 2) + motion.state(i - 1, 2))
+              * (motion.time(i) - motion.time(i - 1));
       atEnd = Math.toDegrees(motion.state(i, 3));
     }
     return String.format(

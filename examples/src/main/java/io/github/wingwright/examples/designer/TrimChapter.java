@@ -42,7 +42,8 @@ final class TrimChapter {
     this.polar = design.trimmedPolar();
     this.built = design.trim();
     if (!polar.lifts().contains(built.liftCoefficient())) {
-      throw new IllegalStateException(polar.findings().isEmpty() ? "the tail stalls first" : polar.findings().get(0).message());
+      throw new IllegalStateException(
+          polar.findings().isEmpty() ? "the tail stalls first" : polar.findings().get(0).message());
     }
   }
 
@@ -62,22 +63,47 @@ final class TrimChapter {
                 + ": shims and test glides find it."));
     blocks.add(
         new Block.Table(
-            List.of("speed", "C_L", "decalage", "tail incidence", "tail C_L", "tail lift", "trim tab", "L/D"), rows()));
+            List.of(
+                "speed",
+                "C_L",
+                "decalage",
+                "tail incidence",
+                "tail C_L",
+                "tail lift",
+                "trim tab",
+                "L/D"),
+            rows()));
     blocks.add(
         new Block.Paragraph(
-            steady() + "Incidences are against the fuselage's axis, leading edge up positive, with the"
+            steady()
+                + "Incidences are against the fuselage's axis, leading edge up positive, with the"
                 + " wing as it is set. Trim tab: how far the rear "
                 + number(100.0 * tab().chordFraction(), 2)
                 + " % of a tail set for the trimmed glide must be bent, trailing edge down positive, to hold the speed of the row."));
-    blocks.add(new Block.Picture(picture(), "Drag against lift with the tail holding the trim, and without: wing and friction alone. The dashed line from the origin touches the polar at the best glide."));
+    blocks.add(
+        new Block.Picture(
+            picture(),
+            "Drag against lift with the tail holding the trim, and without: wing and friction alone. The dashed line from the origin touches the polar at the best glide."));
     TrimmedPolar.Point best = polar.bestGlide();
     GlidePoint untrimmed = design.glide().bestGlide();
     blocks.add(
         new Block.Table(
             List.of("", "L/D", "speed", "sink rate", "C_L", "more drag by trim"),
             List.of(
-                row("best glide, trimmed", best.liftToDrag(), best.speed(), best.sinkRate(), best.liftCoefficient(), share(best)),
-                row("best glide, tail only rubbing", untrimmed.liftToDrag(), untrimmed.speed(), untrimmed.sinkRate(), untrimmed.liftCoefficient(), ""),
+                row(
+                    "best glide, trimmed",
+                    best.liftToDrag(),
+                    best.speed(),
+                    best.sinkRate(),
+                    best.liftCoefficient(),
+                    share(best)),
+                row(
+                    "best glide, tail only rubbing",
+                    untrimmed.liftToDrag(),
+                    untrimmed.speed(),
+                    untrimmed.sinkRate(),
+                    untrimmed.liftCoefficient(),
+                    ""),
                 least())));
     blocks.add(new Block.Points(List.of(polar.price().toString(), tabRange())));
     List<Finding> findings = new ArrayList<>(built.findings());
@@ -99,8 +125,10 @@ final class TrimChapter {
         frame.tails().stream()
             .map(t -> t.role() == Tail.Role.HORIZONTAL ? t.withIncidence(built.tailIncidence()) : t)
             .toList();
-    PitchModel set = design.pitchModel().withAirframe(new Airframe(frame.fuselage(), frame.wing(), tails));
-    return ElevatorRange.of(set, cg(), tab(), TAB_TRAVEL, TAB_TRAVEL, design.aircraft().mass(), design.glide().air());
+    PitchModel set =
+        design.pitchModel().withAirframe(new Airframe(frame.fuselage(), frame.wing(), tails));
+    return ElevatorRange.of(
+        set, cg(), tab(), TAB_TRAVEL, TAB_TRAVEL, design.aircraft().mass(), design.glide().air());
   }
 
   private String tabRange() {
@@ -124,8 +152,10 @@ final class TrimChapter {
     for (double lift = 0.2; lift <= top + 1e-9; lift += 0.1) {
       TrimmedPolar.Point point = polar.at(lift);
       Trim trim = design.pitchModel().trim(cg(), lift);
-      double q = 0.5 * design.glide().air().density().si() * point.speed().si() * point.speed().si();
-      double tailForce = point.tailLift() * q * design.aircraft().airframe().wing().planform().area().si();
+      double q =
+          0.5 * design.glide().air().density().si() * point.speed().si() * point.speed().si();
+      double tailForce =
+          point.tailLift() * q * design.aircraft().airframe().wing().planform().area().si();
       rows.add(
           List.of(
               speed(point.speed()),
@@ -142,12 +172,18 @@ final class TrimChapter {
 
   /** A force in the weight of what the reader can put onto the tail. */
   private String force(double newtons) {
-    return units.mass().format(newtons / 9.80665, 2).replace(Mass.GRAM.symbol(), "g") + " weight (" + Force.newtons(newtons).format(Force.NEWTON, 2) + ")";
+    return units.mass().format(newtons / 9.80665, 2).replace(Mass.GRAM.symbol(), "g")
+        + " weight ("
+        + Force.newtons(newtons).format(Force.NEWTON, 2)
+        + ")";
   }
 
   private String picture() {
     List<TrimmedPolar.Point> points = polar.points(POINTS);
-    List<GlidePoint> bare = design.glide().polar(POINTS).stream().filter(p -> p.liftCoefficient() >= polar.lifts().lower()).toList();
+    List<GlidePoint> bare =
+        design.glide().polar(POINTS).stream()
+            .filter(p -> p.liftCoefficient() >= polar.lifts().lower())
+            .toList();
     TrimmedPolar.Point best = polar.bestGlide();
     TrimmedPolar.Point sink = polar.leastSink();
     TrimmedPolar.Point trim = polar.at(built.liftCoefficient());
@@ -186,11 +222,19 @@ final class TrimChapter {
 
   private List<String> least() {
     TrimmedPolar.Point sink = polar.leastSink();
-    return row("least sink, trimmed", sink.liftToDrag(), sink.speed(), sink.sinkRate(), sink.liftCoefficient(), share(sink));
+    return row(
+        "least sink, trimmed",
+        sink.liftToDrag(),
+        sink.speed(),
+        sink.sinkRate(),
+        sink.liftCoefficient(),
+        share(sink));
   }
 
-  private List<String> row(String name, double ratio, Speed speed, Speed sink, double lift, String trim) {
-    return List.of(name, number(ratio, 3), speed(speed), sink.format(units.speed(), 2), number(lift, 2), trim);
+  private List<String> row(
+      String name, double ratio, Speed speed, Speed sink, double lift, String trim) {
+    return List.of(
+        name, number(ratio, 3), speed(speed), sink.format(units.speed(), 2), number(lift, 2), trim);
   }
 
   /** How much more it drags than a wing that carries all of the same lift with a tail that only rubs. */
@@ -199,7 +243,10 @@ final class TrimChapter {
         design
             .glide()
             .drag()
-            .likelyCoefficient(point.liftCoefficient(), point.speed().si(), design.glide().air().kinematicViscosity().si());
+            .likelyCoefficient(
+                point.liftCoefficient(),
+                point.speed().si(),
+                design.glide().air().kinematicViscosity().si());
     return number(100.0 * (point.dragCoefficient() / bare - 1.0), 2) + " %";
   }
 

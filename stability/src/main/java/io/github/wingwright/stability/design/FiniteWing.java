@@ -43,7 +43,11 @@ public final class FiniteWing {
     sectionSlope = section.likelyLiftSlope(reynolds);
     double zeroLift = section.zeroLiftAngle(reynolds).likely();
     comparison = FiniteWingComparison.of(wing, sectionSlope);
-    line = LiftingLine.of(wing.planform()).sectionLiftSlope(sectionSlope).zeroLiftAngle(eta -> zeroLift).solve();
+    line =
+        LiftingLine.of(wing.planform())
+            .sectionLiftSlope(sectionSlope)
+            .zeroLiftAngle(eta -> zeroLift)
+            .solve();
     stall = line.firstStall(this::limit);
     List<Finding> found = new ArrayList<>(comparison.findings());
     if (stall.station() > OUTER) {
@@ -137,7 +141,8 @@ public final class FiniteWing {
     LiftingLineLoading loading = line.at(Door.finite(liftCoefficient, "lift coefficient"));
     List<Station> stations = new ArrayList<>();
     for (int i = 0; i < points; i++) {
-      // closer towards the tip, where the load falls off; the tip itself has no lift and is left to the last point
+      // closer towards the tip, where the load falls off; the tip itself has no lift and is left to
+      // the last point
       double eta = i == points - 1 ? 1.0 : Math.sin(0.5 * Math.PI * i / (points - 1));
       double local = eta == 1.0 ? 0.0 : loading.sectionLiftCoefficient(eta);
       double chord = p.chordAt(p.span().times(0.5 * eta)).dividedBy(p.meanGeometricChord());

@@ -76,7 +76,8 @@ public final class FlightModes {
     double viscosity = state.kinematicViscosity().si();
     Planform wing = aircraft.airframe().wing().planform();
     Trim trim = model.trim(aircraft.centreOfGravity().x(), liftCoefficient);
-    TrimmedPolar polar = TrimmedPolar.of(model, aircraft.centreOfGravity().x(), drag, aircraft.mass(), state);
+    TrimmedPolar polar =
+        TrimmedPolar.of(model, aircraft.centreOfGravity().x(), drag, aircraft.mass(), state);
     if (!polar.lifts().contains(liftCoefficient)) {
       throw new IllegalStateException(
           String.format(
@@ -90,13 +91,24 @@ public final class FlightModes {
     point = polar.at(liftCoefficient);
     flight =
         SteadyFlight.of(
-            point.speed(), state.density(), point.angle().negated(), wing.area(), wing.meanAerodynamicChord(), wing.span());
+            point.speed(),
+            state.density(),
+            point.angle().negated(),
+            wing.area(),
+            wing.meanAerodynamicChord(),
+            wing.span());
     body = BodyInertia.of(aircraft.mass(), aircraft.inertia(), trim.angleOfAttack());
-    air = WingApparentMass.of(state.density(), aircraft.airframe().wing(), aircraft.centreOfGravity().x());
-    double induced = InducedDrag.coefficient(liftCoefficient, drag.inducedLoss(), drag.aspectRatio());
+    air =
+        WingApparentMass.of(
+            state.density(), aircraft.airframe().wing(), aircraft.centreOfGravity().x());
+    double induced =
+        InducedDrag.coefficient(liftCoefficient, drag.inducedLoss(), drag.aspectRatio());
     AirframeDerivatives shape =
         AirframeDerivatives.of(
-            model, aircraft.centreOfGravity(), liftCoefficient, Math.max(0.0, point.dragCoefficient() - induced));
+            model,
+            aircraft.centreOfGravity(),
+            liftCoefficient,
+            Math.max(0.0, point.dragCoefficient() - induced));
     along = new LongitudinalTerms(model, shape, aircraft.centreOfGravity(), drag, point, viscosity);
     across = shape.lateral();
     LongitudinalForces bare = LongitudinalForces.of(flight, body.mass(), along.derivatives);
@@ -114,8 +126,10 @@ public final class FlightModes {
     second.all().forEach(m -> all.add(row(m, approximation(m.kind()), without)));
     rows = List.copyOf(all);
     boolean small = model.aircraftClass().isModel();
-    FlyingQualities qualities = small ? FlyingQualities.freeFlightModel() : FlyingQualities.lightAeroplane();
-    LateralGuidelines guidelines = small ? LateralGuidelines.handLaunchedModel() : LateralGuidelines.lightAeroplane();
+    FlyingQualities qualities =
+        small ? FlyingQualities.freeFlightModel() : FlyingQualities.lightAeroplane();
+    LateralGuidelines guidelines =
+        small ? LateralGuidelines.handLaunchedModel() : LateralGuidelines.lightAeroplane();
     List<Finding> found = new ArrayList<>(qualities.check(first));
     found.addAll(qualities.check(second));
     found.addAll(guidelines.check(across.total()));
@@ -160,7 +174,10 @@ public final class FlightModes {
         approximation,
         without.stream()
             .filter(m -> m.kind() == mode.kind() && m.isOscillatory() == mode.isOscillatory())
-            .min((a, b) -> Double.compare(Math.abs(a.real() - mode.real()), Math.abs(b.real() - mode.real()))));
+            .min(
+                (a, b) ->
+                    Double.compare(
+                        Math.abs(a.real() - mode.real()), Math.abs(b.real() - mode.real()))));
   }
 
   private Optional<Mode> approximation(ModeKind kind) {
@@ -178,7 +195,8 @@ public final class FlightModes {
           THIRD_OSCILLATION,
           YAW_SUBSIDENCE,
           YAW_DIVERGENCE,
-          ROLL_SPIRAL_OSCILLATION -> Optional.empty();
+          ROLL_SPIRAL_OSCILLATION ->
+          Optional.empty();
     };
   }
 
@@ -203,7 +221,11 @@ public final class FlightModes {
     LongitudinalDerivatives hand = along.derivatives;
     LongitudinalDerivatives d =
         LatticeDerivatives.longitudinal(
-            flow, point.dragCoefficient() - flow.inducedDragCoefficient(), 0.0, -hand.zAngleRate(), hand.mAngleRate());
+            flow,
+            point.dragCoefficient() - flow.inducedDragCoefficient(),
+            0.0,
+            -hand.zAngleRate(),
+            hand.mAngleRate());
     LongitudinalDerivatives withDrag =
         new LongitudinalDerivatives(
             hand.xSpeed(),
@@ -219,9 +241,16 @@ public final class FlightModes {
     BodyInertia heavier = air.addedTo(body);
     List<Mode> modes =
         new ArrayList<>(
-            LongitudinalForces.of(flight, body.mass(), withDrag).with(air).stateMatrix(flight, heavier).modes().all());
+            LongitudinalForces.of(flight, body.mass(), withDrag)
+                .with(air)
+                .stateMatrix(flight, heavier)
+                .modes()
+                .all());
     modes.addAll(
-        LateralForces.of(flight, LatticeDerivatives.lateral(flow)).stateMatrix(flight, heavier).modes().all());
+        LateralForces.of(flight, LatticeDerivatives.lateral(flow))
+            .stateMatrix(flight, heavier)
+            .modes()
+            .all());
     return List.copyOf(modes);
   }
 
@@ -370,7 +399,10 @@ public final class FlightModes {
    * @return load factor n, 1 in the steady glide
    */
   public double loadFactor(TimeResponse motion, int i) {
-    double z = forces.zu() * motion.state(i, 0) + forces.zw() * motion.state(i, 1) + forces.zq() * motion.state(i, 2);
+    double z =
+        forces.zu() * motion.state(i, 0)
+            + forces.zw() * motion.state(i, 1)
+            + forces.zq() * motion.state(i, 2);
     return 1.0 - z / (body.mass() * flight.gravity());
   }
 
@@ -400,7 +432,12 @@ public final class FlightModes {
   @Override
   public String toString() {
     StringJoiner lines = new StringJoiner("\n");
-    lines.add(String.format(Locale.ROOT, "motions at C_L %.2f, %s:", point.liftCoefficient(), point.speed().format(Speed.METRE_PER_SECOND, 3)));
+    lines.add(
+        String.format(
+            Locale.ROOT,
+            "motions at C_L %.2f, %s:",
+            point.liftCoefficient(),
+            point.speed().format(Speed.METRE_PER_SECOND, 3)));
     lines.add("  motion                  ω_n, rad/s     ζ  period, s  t_½ or t_2, s");
     for (Row row : rows) {
       Mode m = row.mode();
@@ -414,7 +451,10 @@ public final class FlightModes {
               m.period().map(t -> String.format(Locale.ROOT, "%.3g", t.seconds())).orElse("–"),
               m.timeToHalf()
                   .map(t -> String.format(Locale.ROOT, "halves in %.3g", t.seconds()))
-                  .or(() -> m.timeToDouble().map(t -> String.format(Locale.ROOT, "doubles in %.3g", t.seconds())))
+                  .or(
+                      () ->
+                          m.timeToDouble()
+                              .map(t -> String.format(Locale.ROOT, "doubles in %.3g", t.seconds())))
                   .orElse("stays")));
     }
     return lines.toString();

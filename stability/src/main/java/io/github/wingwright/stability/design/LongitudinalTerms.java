@@ -40,7 +40,8 @@ final class LongitudinalTerms {
     double cl = flight.liftCoefficient();
     double v = flight.speed().si();
     double byLift =
-        (drag.likelyCoefficient(cl + SMALL, v, viscosity) - drag.likelyCoefficient(cl - SMALL, v, viscosity))
+        (drag.likelyCoefficient(cl + SMALL, v, viscosity)
+                - drag.likelyCoefficient(cl - SMALL, v, viscosity))
             / (2.0 * SMALL);
     double bySpeed =
         (drag.likelyCoefficient(cl, v * (1.0 + SMALL), viscosity)

@@ -24,7 +24,8 @@ import java.util.List;
 /** The approximations of the motions, worked by hand: what each of them depends on. */
 final class ModeSteps {
   private static final Source FLIGHT = Source.library("the flight that is disturbed");
-  private static final Source MASSES = Source.library("mass statement, in stability axes, with the air carried along");
+  private static final Source MASSES =
+      Source.library("mass statement, in stability axes, with the air carried along");
   private static final Source PARTS = Source.library("sum over wing, body and fin");
 
   private final LateralEstimate.Result across;
@@ -34,9 +35,14 @@ final class ModeSteps {
   private final Step area;
   private final Step chord;
   private final Step span;
-  private final Step gravity = Step.given("acceleration of gravity", "g", Acceleration.STANDARD_GRAVITY, Source.DEFINITION);
+  private final Step gravity =
+      Step.given("acceleration of gravity", "g", Acceleration.STANDARD_GRAVITY, Source.DEFINITION);
 
-  ModeSteps(FlightModes modes, LongitudinalTerms along, LateralEstimate.Result across, BodyInertia heavier) {
+  ModeSteps(
+      FlightModes modes,
+      LongitudinalTerms along,
+      LateralEstimate.Result across,
+      BodyInertia heavier) {
     this.across = across;
     SteadyFlight f = modes.flight();
     density = Step.given("air density", "ρ", Density.kilogramsPerCubicMetre(f.density()), FLIGHT);
@@ -51,11 +57,26 @@ final class ModeSteps {
             ModeApproximations.LANCHESTER_DAMPING,
             Step.given("lift-to-drag ratio", "E", modes.glide().liftToDrag(), FLIGHT)));
     Step mass =
-        Step.given("mass with the air carried along", "m", Mass.kilograms(heavier.mass() + airIn(modes.apparentMass())), MASSES);
-    Step zw = Step.of(MotionFormulas.HEAVE, density, speed, area, along.lift, Step.given("drag coefficient", "C_D", modes.glide().dragCoefficient(), FLIGHT), mass);
+        Step.given(
+            "mass with the air carried along",
+            "m",
+            Mass.kilograms(heavier.mass() + airIn(modes.apparentMass())),
+            MASSES);
+    Step zw =
+        Step.of(
+            MotionFormulas.HEAVE,
+            density,
+            speed,
+            area,
+            along.lift,
+            Step.given("drag coefficient", "C_D", modes.glide().dragCoefficient(), FLIGHT),
+            mass);
     Step pitch = inertia("pitch inertia", "I_y", heavier.pitch());
     Step wing =
-        rate("pitch damping of the wing", "C_mq,w", along.derivatives.mPitchRate() - along.tailDamping.value());
+        rate(
+            "pitch damping of the wing",
+            "C_mq,w",
+            along.derivatives.mPitchRate() - along.tailDamping.value());
     Step damping = Step.sum("pitch damping", "C_mq", List.of(along.tailDamping, wing));
     Step mw = moment("m_w", MotionFormulas.BY_SPEED, chord, along.moment, pitch);
     Step mq = moment("m_q", MotionFormulas.BY_RATE, chord, damping, pitch);
@@ -78,18 +99,59 @@ final class ModeSteps {
     steps.addAll(across.steps());
     Step roll = inertia("roll inertia", "I_x", heavier.roll());
     Step yaw = inertia("yaw inertia", "I_z", heavier.yaw());
-    Step lv = moment("l_v", MotionFormulas.BY_SPEED, span, angle("roll due to sideslip", "C_lβ", d.rollSideslip()), roll);
-    Step lp = moment("l_p", MotionFormulas.BY_RATE, span, rate("roll damping", "C_lp", d.rollRollRate()), roll);
-    Step lr = moment("l_r", MotionFormulas.BY_RATE, span, rate("roll due to yaw rate", "C_lr", d.rollYawRate()), roll);
-    Step nv = moment("n_v", MotionFormulas.BY_SPEED, span, angle("yaw due to sideslip", "C_nβ", d.yawSideslip()), yaw);
-    Step np = moment("n_p", MotionFormulas.BY_RATE, span, rate("yaw due to roll rate", "C_np", d.yawRollRate()), yaw);
-    Step nr = moment("n_r", MotionFormulas.BY_RATE, span, rate("yaw damping", "C_nr", d.yawYawRate()), yaw);
+    Step lv =
+        moment(
+            "l_v",
+            MotionFormulas.BY_SPEED,
+            span,
+            angle("roll due to sideslip", "C_lβ", d.rollSideslip()),
+            roll);
+    Step lp =
+        moment(
+            "l_p",
+            MotionFormulas.BY_RATE,
+            span,
+            rate("roll damping", "C_lp", d.rollRollRate()),
+            roll);
+    Step lr =
+        moment(
+            "l_r",
+            MotionFormulas.BY_RATE,
+            span,
+            rate("roll due to yaw rate", "C_lr", d.rollYawRate()),
+            roll);
+    Step nv =
+        moment(
+            "n_v",
+            MotionFormulas.BY_SPEED,
+            span,
+            angle("yaw due to sideslip", "C_nβ", d.yawSideslip()),
+            yaw);
+    Step np =
+        moment(
+            "n_p",
+            MotionFormulas.BY_RATE,
+            span,
+            rate("yaw due to roll rate", "C_np", d.yawRollRate()),
+            yaw);
+    Step nr =
+        moment(
+            "n_r", MotionFormulas.BY_RATE, span, rate("yaw damping", "C_nr", d.yawYawRate()), yaw);
     steps.addAll(List.of(lv, lp, lr, nv, np, nr));
     steps.add(Step.of(ModeApproximations.SPIRAL_ROOT, lv, lp, lr, nv, np, nr, speed, gravity));
   }
 
   private Step moment(String symbol, Formula formula, Step length, Step derivative, Step inertia) {
-    return Step.of(derivative.name() + ", over inertia", symbol, formula, density, speed, area, length, derivative, inertia);
+    return Step.of(
+        derivative.name() + ", over inertia",
+        symbol,
+        formula,
+        density,
+        speed,
+        area,
+        length,
+        derivative,
+        inertia);
   }
 
   private static Step inertia(String name, String symbol, double si) {

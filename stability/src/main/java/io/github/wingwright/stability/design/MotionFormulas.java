@@ -13,7 +13,9 @@ import io.github.wingwright.core.quantity.Speed;
 
 /** What turns nondimensional derivatives into those per mass and inertia that the approximations of the modes take. */
 final class MotionFormulas {
-  private static final Source TABLE_4_4 = Source.fromMemory("B. Etkin and L. D. Reid, Dynamics of Flight, 3rd ed.", "tables 4.4 and 4.5");
+  private static final Source TABLE_4_4 =
+      Source.fromMemory(
+          "B. Etkin and L. D. Reid, Dynamics of Flight, 3rd ed.", "tables 4.4 and 4.5");
 
   /** Heave damping per mass. */
   static final Formula HEAVE =
@@ -72,15 +74,18 @@ final class MotionFormulas {
 
   private MotionFormulas() {}
 
-  static double heave(double density, double speed, double area, double slope, double drag, double mass) {
+  static double heave(
+      double density, double speed, double area, double slope, double drag, double mass) {
     return -density * speed * area * (slope + drag) / (2.0 * mass);
   }
 
-  static double bySpeed(double density, double speed, double area, double length, double c, double inertia) {
+  static double bySpeed(
+      double density, double speed, double area, double length, double c, double inertia) {
     return density * speed * area * length * c / (2.0 * inertia);
   }
 
-  static double byRate(double density, double speed, double area, double length, double c, double inertia) {
+  static double byRate(
+      double density, double speed, double area, double length, double c, double inertia) {
     return density * speed * area * length * length * c / (4.0 * inertia);
   }
 

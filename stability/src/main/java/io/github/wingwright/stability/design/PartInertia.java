@@ -35,7 +35,12 @@ final class PartInertia {
       double x = planform.leadingEdgeAt(out).si() + 0.5 * chord;
       double lifted = planform.heightAt(out).si();
       // a fin stands upright: its span is height
-      sums.add(chord, x, mirrored ? out.si() : lifted, mirrored ? lifted : out.si(), chord * chord / 12.0);
+      sums.add(
+          chord,
+          x,
+          mirrored ? out.si() : lifted,
+          mirrored ? lifted : out.si(),
+          chord * chord / 12.0);
     }
     return sums.inertia(mass, mirrored);
   }
@@ -97,7 +102,8 @@ final class PartInertia {
       double m = mass / weight;
       double alongX = m * (xx - x * x / weight + chord);
       double alongZ = m * (zz - z * z / weight);
-      // the other half of a mirrored surface has the opposite y: their common centre lies on the plane of symmetry
+      // the other half of a mirrored surface has the opposite y: their common centre lies on the
+      // plane of symmetry
       double alongY = m * (mirrored ? yy : yy - y * y / weight);
       MomentOfInertia none = MomentOfInertia.ZERO;
       return new Inertia(
