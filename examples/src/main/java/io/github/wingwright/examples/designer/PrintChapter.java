@@ -121,7 +121,10 @@ final class PrintChapter {
   private List<Block> loads() {
     LaunchLoads loads = plan.loads();
     List<List<String>> rows = new ArrayList<>();
-    for (LaunchLoads.Load load : loads.loads()) {
+    List<LaunchLoads.Load> all = new ArrayList<>(loads.loads());
+    all.addAll(loads.onJoints(plan.list()));
+    smaller.ifPresent(other -> all.addAll(loads.onJoints(other.list())));
+    for (LaunchLoads.Load load : all) {
       rows.add(
           List.of(
               load.place(),
