@@ -267,20 +267,8 @@ final class FlightRun {
     return state[0];
   }
 
-  double height() {
-    return state[1];
-  }
-
   double groundSpeed() {
     return Math.hypot(rates[0], rates[1]);
-  }
-
-  double pathAngle() {
-    return Math.atan2(rates[1], rates[0]);
-  }
-
-  double airspeed() {
-    return equations.airspeed(state);
   }
 
   List<TrackPoint> track() {

@@ -55,16 +55,16 @@ final class FlightChapter {
     hall = brief.hall();
     level = Throw.level(design.brief().launch().speed(), design.brief().launch().height());
     LaunchTrajectory point = LaunchTrajectory.of(design.glide()).in(hall);
-    PitchFlight found = null;
+    Optional<PitchFlight> found = Optional.empty();
     String why = "";
     try {
-      found = PitchFlight.of(design).in(hall);
+      found = Optional.of(PitchFlight.of(design).in(hall));
     } catch (IllegalStateException none) {
-      why = none.getMessage();
+      why = String.valueOf(none.getMessage());
     }
-    pitch = Optional.ofNullable(found);
+    pitch = found;
     withoutPitch = why;
-    best = found == null ? point : found;
+    best = found.isPresent() ? found.get() : point;
     pointFlight = point.thrown(level);
     flight = best.thrown(level);
   }
@@ -195,7 +195,7 @@ final class FlightChapter {
     for (ThrowOptimum optimum : angles.optima()) {
       if (optimum.value() > 0.5 * angles.best().value()) {
         points.add(
-            (optimum == angles.best() ? "the most is " : "also good: ") + value(optimum.value()) + " at " + angle(optimum)
+            (optimum.equals(angles.best()) ? "the most is " : "also good: ") + value(optimum.value()) + " at " + angle(optimum)
                 + (optimum.isDelicate() ? ", but as little as " + value(optimum.nearby()) + " beside it" : ""));
       }
     }
