@@ -28,7 +28,19 @@ final class SlabStack {
   }
 
   /** A slab: stations from its start to its end, and the loops of its section. */
-  record Slab(double[] stations, List<int[]> loops) {}
+  static final class Slab {
+    private final double[] stations;
+    private final List<int[]> loops;
+
+    Slab(double[] stations, List<int[]> loops) {
+      this.stations = stations;
+      this.loops = loops;
+    }
+
+    private List<int[]> loops() {
+      return loops;
+    }
+  }
 
   private final int axis;
   private final Outline outline;
@@ -66,7 +78,7 @@ final class SlabStack {
     List<int[]> before = List.of();
     for (int s = 0; s < slabs.size(); s++) {
       Slab slab = slabs.get(s);
-      double[] stations = slab.stations();
+      double[] stations = slab.stations;
       if (s == 0) {
         ids = station(stations[0], pointedStart);
       }

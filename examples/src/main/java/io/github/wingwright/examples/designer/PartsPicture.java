@@ -32,7 +32,25 @@ final class PartsPicture {
   private final List<Face> faces = new ArrayList<>();
   private final double[] box = {1e9, 1e9, -1e9, -1e9};
 
-  private record Face(double depth, double[] x, double[] y, int shade, boolean[] drawn) {}
+  private static final class Face {
+    private final double depth;
+    private final double[] x;
+    private final double[] y;
+    private final int shade;
+    private final boolean[] drawn;
+
+    Face(double depth, double[] x, double[] y, int shade, boolean[] drawn) {
+      this.depth = depth;
+      this.x = x;
+      this.y = y;
+      this.shade = shade;
+      this.drawn = drawn;
+    }
+
+    double depth() {
+      return depth;
+    }
+  }
 
   private PartsPicture() {}
 

@@ -73,6 +73,8 @@ public final class GliderParts {
   private final Design design;
   private final Length tolerance;
   private final Airframe airframe;
+  private final Tail horizontal;
+  private final Tail vertical;
   private final WingSolid half;
   private final BodySolid body;
   private final PlateSolid tailplane;
@@ -94,8 +96,8 @@ public final class GliderParts {
         WingSolid.half(wing.planform(), wing.section()).trailingEdgeAtLeast(design.brief().lineWidth());
     half = pinned(plain);
     pinned = half != plain;
-    Tail horizontal = airframe.tails().get(0);
-    Tail vertical = airframe.tails().get(1);
+    horizontal = airframe.horizontalTail().orElseThrow(() -> without("tailplane"));
+    vertical = airframe.verticalTail().orElseThrow(() -> without("fin"));
     tailplane = PlateSolid.of(horizontal.planform(), thickness);
     fin = PlateSolid.of(vertical.planform(), thickness).startingAt(thickness.times(0.5));
     TailSlots slots =
@@ -124,6 +126,10 @@ public final class GliderParts {
    */
   public static GliderParts of(Design design, Length tolerance) {
     return new GliderParts(design, tolerance);
+  }
+
+  private static IllegalStateException without(String what) {
+    return new IllegalStateException("parts of a glider must include a " + what + ", the design has none");
   }
 
   /** The half with the holes of the joint in the middle, along the panel for a pin bent to the dihedral; without, if there is no room. */
@@ -251,7 +257,7 @@ public final class GliderParts {
 
   /** Wedges under the wing for the decalage and both ends of its range, in steps of half a degree. */
   private List<Part> shims() {
-    double built = airframe.wing().incidence().minus(airframe.tails().get(0).incidence()).degrees();
+    double built = airframe.wing().incidence().minus(horizontal.incidence()).degrees();
     TreeSet<Double> angles = new TreeSet<>();
     for (double wanted :
         new double[] {
@@ -287,8 +293,8 @@ public final class GliderParts {
         wingMesh.moved(wing),
         wingMesh.mirrored().moved(wing),
         bodyMesh,
-        tailMesh.moved(airframe.tails().get(0).placement()),
-        finMesh.turned(0, Angle.degrees(90)).moved(airframe.tails().get(1).placement()));
+        tailMesh.moved(horizontal.placement()),
+        finMesh.turned(0, Angle.degrees(90)).moved(vertical.placement()));
   }
 
   /**
@@ -302,8 +308,8 @@ public final class GliderParts {
         Templates.body("fuselage", body),
         Templates.ribs("wing ribs", wing.planform(), wing.section()),
         Templates.panels("wing half", wing.planform()),
-        Templates.whole(Tail.Role.HORIZONTAL.words(), airframe.tails().get(0).planform()),
-        Templates.panels(Tail.Role.VERTICAL.words(), airframe.tails().get(1).planform()));
+        Templates.whole(Tail.Role.HORIZONTAL.words(), horizontal.planform()),
+        Templates.panels(Tail.Role.VERTICAL.words(), vertical.planform()));
   }
 
   /**
