@@ -149,7 +149,8 @@ public record SlenderPart(String name, Material material, Length wall, List<Stat
   public static SlenderPart body(Fuselage fuselage, Material material, Length wall, DoubleUnaryOperator bending) {
     List<Station> stations = new ArrayList<>();
     for (int i = 0; i <= STATIONS; i++) {
-      double x = fuselage.length().si() * i / STATIONS;
+      // Drawn together towards both ends, where the outline bends most.
+      double x = fuselage.length().si() * 0.5 * (1.0 - Math.cos(Math.PI * i / STATIONS));
       Length at = Length.metres(x);
       Length half = fuselage.widthAt(at).times(0.5);
       stations.add(

@@ -227,6 +227,15 @@ public final class Field {
   }
 
   /**
+   * Whether this is an object of named fields.
+   *
+   * @return false for a text, a number, a truth value or a list
+   */
+  public boolean isObject() {
+    return content instanceof Map<?, ?>;
+  }
+
+  /**
    * Every value in this one as it is written, each under its path from here, for comparing two briefs.
    *
    * @return paths such as {@code "wing.span"} with their values as text

@@ -190,6 +190,9 @@ record GliderBrief(
   }
 
   private static Material material(Field field) {
+    if (field.isObject()) {
+      return OwnMaterial.from(field);
+    }
     String text = field.text();
     return Materials.all().stream()
         .filter(m -> m.name().equals(text))

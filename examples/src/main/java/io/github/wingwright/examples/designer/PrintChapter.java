@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.examples.designer;
 
+import io.github.wingwright.core.geometry.Airframe;
 import io.github.wingwright.core.manufacture.BuildVolume;
 import io.github.wingwright.core.manufacture.Joint;
 import io.github.wingwright.core.manufacture.PrintList;
+import io.github.wingwright.core.mass.SkinVolume;
 import io.github.wingwright.core.quantity.Force;
+import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.quantity.Moment;
 import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.report.Block;
@@ -21,12 +24,14 @@ final class PrintChapter {
   private final PrintPlan plan;
   private final Optional<PrintPlan> smaller;
   private final BriefUnits units;
+  private final Design design;
 
   PrintChapter(Design design, GliderBrief brief) {
     plan = PrintPlan.of(design, brief.printing().machine());
     Optional<BuildVolume> other = brief.printing().smaller();
     smaller = other.map(machine -> PrintPlan.of(design, machine));
     units = brief.units();
+    this.design = design;
   }
 
   PrintPlan plan() {
@@ -46,6 +51,7 @@ final class PrintChapter {
                 + list.mass().format(units.mass(), 3)
                 + " together. Hollow parts stand on end, because a thin skin over an empty inside cannot be printed lying; plates lie flat."));
     blocks.add(table(list));
+    blocks.add(new Block.Paragraph(trueWalls()));
     Joint middle = plan.rootJoint();
     blocks.add(
         new Block.Paragraph(
@@ -65,6 +71,19 @@ final class PrintChapter {
     blocks.add(new Block.Paragraph("What to know about making it:"));
     blocks.add(new Block.Findings(plan.findings()));
     return new Chapter("Printing", blocks);
+  }
+
+  /** The statement reckons with area times wall; walls that meet at an edge or bend round a body hold less. */
+  private String trueWalls() {
+    Airframe airframe = design.aircraft().airframe();
+    double density = design.brief().material().density().si();
+    double wing = density * SkinVolume.ofSurface(airframe.wing(), design.brief().wingShell().wallThickness()).si();
+    double body = density * SkinVolume.ofBody(airframe.fuselage(), design.brief().bodyShell().wallThickness()).si();
+    return "Masses here are those of the mass statement, which takes a wall as area times thickness. From the true volume between the surface and its offset, full where the walls meet, the shell of the wing weighs "
+        + Mass.kilograms(wing).format(units.mass(), 3)
+        + " and that of the fuselage "
+        + Mass.kilograms(body).format(units.mass(), 3)
+        + ", without infill.";
   }
 
   static Block.Table table(PrintList list) {
@@ -102,7 +121,10 @@ final class PrintChapter {
   private List<Block> loads() {
     LaunchLoads loads = plan.loads();
     List<List<String>> rows = new ArrayList<>();
-    for (LaunchLoads.Load load : loads.loads()) {
+    List<LaunchLoads.Load> all = new ArrayList<>(loads.loads());
+    all.addAll(loads.onJoints(plan.list()));
+    smaller.ifPresent(other -> all.addAll(loads.onJoints(other.list())));
+    for (LaunchLoads.Load load : all) {
       rows.add(
           List.of(
               load.place(),

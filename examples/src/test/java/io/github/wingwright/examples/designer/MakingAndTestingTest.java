@@ -165,4 +165,21 @@ class MakingAndTestingTest {
         .isThrownBy(() -> GliderBrief.from(BriefFile.parse("b", ProgramRun.changed(box, cylinder.replace("{ ", "{ \"width\": \"3 m\", ")))))
         .withMessageContaining("either a \"diameter\" or a \"width\"");
   }
+
+  @Test
+  void a_brief_may_bring_its_own_material() {
+    String mine =
+        "{ \"name\": \"my foam\", \"density\": [\"480 kg/m³\", \"500 kg/m³\", \"520 kg/m³\"], "
+            + "\"elastic_modulus\": [\"0.3 GPa\", \"0.45 GPa\", \"0.9 GPa\"] }";
+    GliderBrief brief = GliderBrief.from(BriefFile.parse("b", ProgramRun.changed("\"foaming PLA\"", mine)));
+    assertThat(brief.brief().material().name()).isEqualTo("my foam");
+    assertThat(brief.brief().material().strength()).isEmpty();
+    assertThatExceptionOfType(BriefException.class)
+        .isThrownBy(() -> GliderBrief.from(BriefFile.parse("b", ProgramRun.changed("\"foaming PLA\"", mine.replace("\"480 kg/m³\", ", "")))))
+        .withMessageContaining("material.density")
+        .withMessageContaining("must be a list of three values");
+    assertThatExceptionOfType(BriefException.class)
+        .isThrownBy(() -> GliderBrief.from(BriefFile.parse("b", ProgramRun.changed("\"foaming PLA\"", mine.replace("\"480", "\"580")))))
+        .withMessageContaining("band must be in order");
+  }
 }

@@ -11,6 +11,7 @@ import io.github.wingwright.core.geometry.Planform;
 import io.github.wingwright.core.geometry.Tail;
 import io.github.wingwright.core.geometry.Wing;
 import io.github.wingwright.core.manufacture.Joint;
+import io.github.wingwright.core.manufacture.JointKind;
 import io.github.wingwright.core.manufacture.PrintItem;
 import io.github.wingwright.core.manufacture.PrintList;
 import io.github.wingwright.core.manufacture.SectionStrength;
@@ -299,8 +300,18 @@ public final class LaunchLoads {
               "The strength of " + design.brief().material().name() + " is not known: break a test strip and enter it.",
               LOADS));
     }
+    return findings(loads);
+  }
+
+  /**
+   * What to know about some loads: those without enough reserve.
+   *
+   * @param some loads of this design
+   * @return findings, heaviest first
+   */
+  public List<Finding> findings(List<Load> some) {
     List<Finding> findings = new ArrayList<>();
-    for (Load load : loads) {
+    for (Load load : some) {
       if (load.reserve() < RESERVE) {
         findings.add(load.cause().startsWith(IMPACT) ? hit(load) : thrown(load));
       }
@@ -350,24 +361,57 @@ public final class LaunchLoads {
   }
 
   /**
-   * What to know about the joints of a print list at the impact: each pulls what is behind it.
+   * What throw and impact do to the joints of a print list. In the throw a joint is bent as its part is there; at the impact
+   * what lies outboard of a seam of a wing or a tail goes on forward and bends it in its plane. In a fuselage the rear is
+   * pressed against the seam, which no joint has to carry.
    *
-   * @param list the print list
-   * @return a row for each joint: part, joint, what bends it, what it carries
+   * @param list the print list of the same design
+   * @return the loads, two for each joint of a surface
    */
-  public static List<List<String>> jointRows(PrintList list) {
-    List<List<String>> rows = new ArrayList<>();
+  public List<Load> onJoints(PrintList list) {
+    List<Load> found = new ArrayList<>();
     for (PrintItem item : list.items()) {
+      SlenderPart part = item.pieces().part();
       for (Joint joint : item.pieces().joints()) {
-        rows.add(
-            List.of(
-                item.name(),
-                joint.toString(),
-                joint.bending().format(Moment.NEWTON_METRE, 2),
-                joint.capacity().format(Moment.NEWTON_METRE, 2)));
+        String place = "joint of the " + item.name() + " at " + joint.at().format(Length.MILLIMETRE, 3);
+        double bent = Math.abs(joint.bending().si());
+        if (bent > 0.0) {
+          found.add(new Load(place, "bending in the throw", bent, joint.capacity().si(), Moment.NEWTON_METRE));
+        }
+        if (!item.name().equals("fuselage")) {
+          double forward = PEAK * deceleration() * outboardMoment(part, item.mass().si(), joint.at().si());
+          double capacity = inPlane(part, joint);
+          found.add(new Load(place, IMPACT + "outer piece going forward", forward, capacity, Moment.NEWTON_METRE));
+        }
       }
     }
-    return rows;
+    return found;
+  }
+
+  /** Mass times distance of what lies beyond a seam, the mass spread like the width. */
+  private static double outboardMoment(SlenderPart part, double mass, double seam) {
+    int steps = 200;
+    double length = part.length().si();
+    boolean whole = part.at(Length.ZERO).width().si() < part.at(Length.metres(0.5 * length)).width().si();
+    boolean towardsEnd = !whole || seam >= 0.5 * length;
+    double all = 0.0;
+    double beyond = 0.0;
+    for (int i = 0; i < steps; i++) {
+      double x = length * (i + 0.5) / steps;
+      double width = part.at(Length.metres(x)).width().si();
+      all += width;
+      double distance = towardsEnd ? x - seam : seam - x;
+      beyond += distance > 0.0 ? width * distance : 0.0;
+    }
+    return mass * beyond / all;
+  }
+
+  /** A strip over the seam of a plate is as strong in its plane as the plate; round joints are as strong in any. */
+  private static double inPlane(SlenderPart part, Joint joint) {
+    boolean strip = joint.kind() == JointKind.TONGUE && !part.wall().isPositive();
+    double width = part.at(joint.at()).width().si();
+    double strength = part.material().strength().map(Pressure::si).orElse(0.0);
+    return strip ? strength * joint.size().si() * width * width / 6.0 : joint.capacity().si();
   }
 
   @Override

@@ -135,6 +135,7 @@ public final class PrintPlan {
   public List<Finding> findings() {
     List<Finding> findings = new ArrayList<>(list.findings());
     findings.addAll(loads.findings());
+    findings.addAll(loads.findings(loads.onJoints(list)));
     trailingEdge().ifPresent(findings::add);
     Joint root = rootJoint();
     if (root.reserve() < 2.0) {

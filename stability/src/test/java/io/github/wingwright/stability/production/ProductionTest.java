@@ -120,6 +120,30 @@ class ProductionTest {
   }
 
   @Test
+  void the_joints_of_surfaces_are_held_against_throw_and_impact() {
+    PrintPlan small = PrintPlan.of(DESIGN, cube(150));
+    long joints =
+        small.list().items().stream()
+            .filter(i -> !i.name().equals("fuselage"))
+            .mapToLong(i -> i.pieces().joints().size())
+            .sum();
+    assertThat(joints).isPositive();
+    assertThat(small.loads().onJoints(small.list()))
+        .filteredOn(l -> l.cause().contains("outer piece"))
+        .hasSize((int) joints)
+        .allSatisfy(l -> assertThat(l.value()).isPositive());
+    assertThat(PrintPlan.of(DESIGN, cube(300)).loads().onJoints(PrintPlan.of(DESIGN, cube(300)).list())).isEmpty();
+    // Half a wing with its mass spread like its width: beyond the middle of a rectangle lies an eighth of mass times length.
+    PrintItem half = small.list().items().get(0);
+    double seam = half.pieces().joints().get(0).at().si();
+    double rest = half.pieces().part().length().si() - seam;
+    double rough = 0.5 * half.mass().si() * rest * rest / half.pieces().part().length().si();
+    double forward =
+        small.loads().onJoints(small.list()).stream().filter(l -> l.cause().contains("outer")).findFirst().orElseThrow().value();
+    assertThat(forward / (2 * small.loads().deceleration())).isBetween(0.7 * rough, 1.1 * rough);
+  }
+
+  @Test
   void the_cautions_carry_the_numbers_of_the_design() {
     Cautions cautions = Cautions.of(DESIGN);
     double v = DESIGN.brief().launch().speed().si();

@@ -1,0 +1,121 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.core.mass;
+
+import io.github.wingwright.core.geometry.AirfoilSection;
+import io.github.wingwright.core.geometry.Fuselage;
+import io.github.wingwright.core.geometry.LiftingSurface;
+import io.github.wingwright.core.geometry.Planform;
+import io.github.wingwright.core.quantity.Door;
+import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.quantity.Volume;
+import java.util.List;
+
+/**
+ * The true volume of a wall inside an outline: what lies between the surface and the surface moved inwards by the wall, all
+ * of it where the two sides meet. Area times wall is larger: by the corners at an edge, by w/(2r) on a round body.
+ *
+ * <p>Of a section the wall of each side takes w·√(1 + z′²) of the height, or all of it:
+ *
+ * <pre>{@code A_w = ∫ min(t(x), w·√(1 + z_u′²) + w·√(1 + z_l′²)) dx}</pre>
+ *
+ * <p>Of a body of revolution the inner surface is each point moved by w along its normal,
+ *
+ * <pre>{@code x_i = x + w·r′/√(1 + r′²)     r_i = r − w/√(1 + r′²)     V_w = V − ∫ π·r_i² dx_i}</pre>
+ */
+public final class SkinVolume {
+  private static final int STRIPS = 2000;
+  private static final int SPAN_STEPS = 16;
+
+  private SkinVolume() {}
+
+  /**
+   * Area of the wall of a section.
+   *
+   * @param section the section
+   * @param chord chord [m], positive
+   * @param wall wall w [m], positive
+   * @return A_w [m²], at most the area of the section
+   */
+  public static double ofSection(AirfoilSection section, double chord, double wall) {
+    double w = wall / chord;
+    double sum = 0.0;
+    // Strips drawn together at the nose, where the walls are steep.
+    for (int i = 0; i < STRIPS; i++) {
+      double from = 0.5 * (1.0 - Math.cos(Math.PI * i / STRIPS));
+      double to = 0.5 * (1.0 - Math.cos(Math.PI * (i + 1) / STRIPS));
+      double middle = 0.5 * (from + to);
+      double thickness = section.thickness(middle);
+      double half = 0.5 * (section.thickness(to) - section.thickness(from)) / (to - from);
+      double camber = section.camberSlope(middle);
+      double upper = Math.hypot(1.0, camber + half);
+      double lower = Math.hypot(1.0, camber - half);
+      sum += Math.min(thickness, w * (upper + lower)) * (to - from);
+    }
+    return sum * chord * chord;
+  }
+
+  /**
+   * Volume of the wall of a wing or a tail, without closed ends.
+   *
+   * @param surface the surface
+   * @param wall thickness of the wall, positive
+   * @return the volume
+   */
+  public static Volume ofSurface(LiftingSurface surface, Length wall) {
+    double w = Door.positive(wall, "wall").si();
+    Planform planform = surface.planform();
+    List<Length> stations = planform.stations();
+    double volume = 0.0;
+    for (int k = 1; k < stations.size(); k++) {
+      double from = stations.get(k - 1).si();
+      double to = stations.get(k).si();
+      // The area of the wall over the chord is smooth: Simpson's rule over each panel.
+      double step = (to - from) / SPAN_STEPS;
+      for (int i = 0; i <= SPAN_STEPS; i++) {
+        double weight = i == 0 || i == SPAN_STEPS ? 1.0 : i % 2 == 1 ? 4.0 : 2.0;
+        double chord = planform.chordAt(Length.metres(from + i * step)).si();
+        volume += weight * step / 3.0 * (chord > 0.0 ? ofSection(surface.section(), chord, w) : 0.0);
+      }
+    }
+    return Volume.cubicMetres(planform.isMirrored() ? 2.0 * volume : volume);
+  }
+
+  /**
+   * Volume of the wall of a body of revolution.
+   *
+   * @param body the body, round
+   * @param wall thickness of the wall, positive
+   * @return the volume, at most that of the body
+   */
+  public static Volume ofBody(Fuselage body, Length wall) {
+    double w = Door.positive(wall, "wall").si();
+    double length = body.length().si();
+    double inner = 0.0;
+    double lastX = Double.NaN;
+    double lastR = 0.0;
+    for (int i = 0; i < STRIPS; i++) {
+      // Points between the ends, so that the slope is finite.
+      double x = length * 0.5 * (1.0 - Math.cos(Math.PI * (i + 0.5) / STRIPS));
+      double r = radius(body, x);
+      double h = 1e-6 * length;
+      double slope = (radius(body, Math.min(length, x + h)) - radius(body, Math.max(0.0, x - h)))
+          / (Math.min(length, x + h) - Math.max(0.0, x - h));
+      double steep = Math.hypot(1.0, slope);
+      double xi = x + w * slope / steep;
+      double ri = Math.max(0.0, r - w / steep);
+      if (!Double.isNaN(lastX) && xi > lastX) {
+        // A frustum between two points.
+        inner += Math.PI / 3.0 * (xi - lastX) * (ri * ri + ri * lastR + lastR * lastR);
+      }
+      if (Double.isNaN(lastX) || xi > lastX) {
+        lastX = xi;
+        lastR = ri;
+      }
+    }
+    return Volume.cubicMetres(Math.max(0.0, body.volume().si() - inner));
+  }
+
+  private static double radius(Fuselage body, double x) {
+    return body.radiusAt(Length.metres(x)).si();
+  }
+}
