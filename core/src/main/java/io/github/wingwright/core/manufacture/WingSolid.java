@@ -27,6 +27,9 @@ public final class WingSolid implements Solid {
   /** What must be left around a hole [m]: half of a usual line of print. */
   private static final double LEAST_SKIN = 0.2e-3;
 
+  /** Steps along a hole or a tongue at which its skin is looked at. */
+  private static final int CHECKS = 8;
+
   private final Planform planform;
   private final AirfoilSection section;
   private final double leastEdge;
@@ -165,16 +168,15 @@ public final class WingSolid implements Solid {
    * @return true if it can be made
    */
   public boolean fits(Bore bore) {
-    try {
-      WingFrame frame = new WingFrame(planform);
-      double tol = 1e-3 * planform.rootChord().si();
-      WingSolid alone = new WingSolid(planform, section, leastEdge, from, to, List.of(bore), null, null);
-      double edge = leastEdge / Math.min(frame.chord(from), frame.chord(to));
-      alone.inserts(frame, SectionLoop.of(section, edge, 1e-4), tol);
-      return true;
-    } catch (IllegalStateException e) {
-      return false;
+    WingFrame frame = new WingFrame(planform);
+    SectionLoop loop = loop(frame, 1e-4);
+    Insert insert = hole(frame, loop, bore, 0, 16);
+    for (int s = 0; s <= CHECKS; s++) {
+      if (skin(frame, loop, insert, insert.station(s)) < LEAST_SKIN) {
+        return false;
+      }
     }
+    return true;
   }
 
   @Override
@@ -182,8 +184,7 @@ public final class WingSolid implements Solid {
     double tol = 0.5 * Curves.tolerance(tolerance);
     WingFrame frame = new WingFrame(planform);
     double chord = Math.max(frame.chord(from), Math.max(frame.chord(to), planform.rootChord().si()));
-    double edge = leastEdge / Math.min(frame.chord(from), frame.chord(to));
-    SectionLoop loop = SectionLoop.of(section, edge, tol / chord);
+    SectionLoop loop = loop(frame, tol / chord);
     List<Insert> inserts = inserts(frame, loop, tol);
     TreeSet<Double> events = new TreeSet<>(List.of(from, to));
     for (Length station : planform.stations()) {
@@ -232,6 +233,12 @@ public final class WingSolid implements Solid {
         });
   }
 
+  /** The section with its trailing edge as thick as asked where the chord is least. */
+  private SectionLoop loop(WingFrame frame, double tolerance) {
+    double edge = leastEdge / Math.min(frame.chord(from), frame.chord(to));
+    return SectionLoop.of(section, edge, tolerance);
+  }
+
   /** Twist turns straight lines into curves and panels into saddles: both kept within the tolerance. */
   private static double[] stations(WingFrame frame, double start, double end, double longest, double tol) {
     double turn = Math.abs(frame.twist(end) - frame.twist(start));
@@ -251,25 +258,12 @@ public final class WingSolid implements Solid {
     List<Insert> inserts = new ArrayList<>();
     int key = loop.size();
     for (Bore bore : bores) {
-      double a = Math.max(bore.from().si(), from);
-      double b = Math.min(bore.to().si(), to);
-      if (a >= b) {
+      if (bore.from().si() >= to || bore.to().si() <= from) {
         continue;
       }
       double r = 0.5 * bore.diameter().si();
       int sides = Math.max(8, (int) Math.ceil(Math.PI / Math.acos(Math.max(0.0, 1.0 - tol / r))));
-      double[] dz = new double[sides];
-      double[] dx = new double[sides];
-      for (int i = 0; i < sides; i++) {
-        dz[i] = r * Math.cos(2.0 * Math.PI * i / sides);
-        dx[i] = r * Math.sin(2.0 * Math.PI * i / sides);
-      }
-      double[] first = middle(frame, loop, bore.from().si(), bore.chordPosition());
-      double[] last = middle(frame, loop, Math.min(bore.to().si(), semispan(planform)), bore.chordPosition());
-      double reach = last[1] - first[1];
-      double slopeX = bore.level() ? 0.0 : (last[0] - first[0]) / reach;
-      double slopeZ = bore.level() ? 0.0 : (last[2] - first[2]) / reach;
-      Insert insert = new Insert(key, a, b, first, slopeX, slopeZ, dx, dz);
+      Insert insert = hole(frame, loop, bore, key, sides);
       check(frame, loop, insert, "a hole of " + bore.diameter());
       inserts.add(insert);
       key += sides;
@@ -286,6 +280,25 @@ public final class WingSolid implements Solid {
       inserts.add(insert);
     }
     return inserts;
+  }
+
+  /** A hole as a polygon of some sides, cut off where the piece ends. */
+  private Insert hole(WingFrame frame, SectionLoop loop, Bore bore, int key, int sides) {
+    double r = 0.5 * bore.diameter().si();
+    double[] dz = new double[sides];
+    double[] dx = new double[sides];
+    for (int i = 0; i < sides; i++) {
+      dz[i] = r * Math.cos(2.0 * Math.PI * i / sides);
+      dx[i] = r * Math.sin(2.0 * Math.PI * i / sides);
+    }
+    double[] first = middle(frame, loop, bore.from().si(), bore.chordPosition());
+    double[] last = middle(frame, loop, Math.min(bore.to().si(), semispan(planform)), bore.chordPosition());
+    double reach = last[1] - first[1];
+    double slopeX = bore.level() ? 0.0 : (last[0] - first[0]) / reach;
+    double slopeZ = bore.level() ? 0.0 : (last[2] - first[2]) / reach;
+    double begin = Math.max(bore.from().si(), from);
+    double end = Math.min(bore.to().si(), to);
+    return new Insert(key, begin, end, first, slopeX, slopeZ, dx, dz);
   }
 
   /** The middle of the section at a station and a place along the chord. */
@@ -325,29 +338,34 @@ public final class WingSolid implements Solid {
   }
 
   /** What is cut out or stuck in must lie inside the section, at its beginning, its end and between. */
-  private void check(WingFrame frame, SectionLoop loop, Insert insert, String what) {
-    double[] p = new double[3];
-    double[] local = new double[2];
-    int steps = 8;
-    for (int s = 0; s <= steps; s++) {
-      double y = insert.from + (insert.to - insert.from) * s / steps;
-      double chord = frame.chord(y);
-      for (int i = 0; i < insert.dx.length; i++) {
-        insert.place(insert.first + i, y, p);
-        frame.local(y, p, local);
-        double skin = loop.depth(local[0], local[1]) * chord;
-        if (skin < LEAST_SKIN) {
-          throw new IllegalStateException(
-              what
-                  + " must leave a skin of "
-                  + Length.metres(LEAST_SKIN)
-                  + " of the section, leaves "
-                  + Length.micrometres(Math.rint(1e6 * skin))
-                  + " at y "
-                  + Length.metres(y));
-        }
+  private static void check(WingFrame frame, SectionLoop loop, Insert insert, String what) {
+    for (int s = 0; s <= CHECKS; s++) {
+      double y = insert.station(s);
+      double skin = skin(frame, loop, insert, y);
+      if (skin < LEAST_SKIN) {
+        throw new IllegalStateException(
+            what
+                + " must leave a skin of "
+                + Length.metres(LEAST_SKIN)
+                + " of the section, leaves "
+                + Length.micrometres(Math.rint(1e6 * skin))
+                + " at y "
+                + Length.metres(y));
       }
     }
+  }
+
+  /** How much is left around it at a station [m], negative where it sticks out. */
+  private static double skin(WingFrame frame, SectionLoop loop, Insert insert, double y) {
+    double[] p = new double[3];
+    double[] local = new double[2];
+    double skin = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < insert.dx.length; i++) {
+      insert.place(insert.first + i, y, p);
+      frame.local(y, p, local);
+      skin = Math.min(skin, loop.depth(local[0], local[1]) * frame.chord(y));
+    }
+    return skin;
   }
 
   /** Something of one shape along a straight axis. */
@@ -370,6 +388,10 @@ public final class WingSolid implements Solid {
       this.slopeZ = slopeZ;
       this.dx = dx;
       this.dz = dz;
+    }
+
+    double station(int step) {
+      return from + (to - from) * step / CHECKS;
     }
 
     boolean has(int key) {
