@@ -32,7 +32,7 @@
  *
  * <ul>
  *   <li>In attached flow lift and moment are straight lines, those of the neutral point and of trim. Linearised about the
- *       glide the equations are those of {@link io.github.wingwright.stability.dynamics}; a test holds the roots to 1e-5.
+ *       glide the equations are those of {@link io.github.wingwright.stability.dynamics}; a test holds the roots to 1e-4.
  *   <li>The drag is the polar's at the speed of the glide and at twice that, and A + B/√V at others: within 4 % of the polar
  *       from 0.8 to 2.3 times the speed of the glide, 7 % too much at two thirds of it.
  *   <li>The stall is at the usable lift of the section, upside down at the same. Behind it the wing is a plate; how deep and
