@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.examples.designer;
 
+import static java.util.stream.Collectors.joining;
+
 import io.github.wingwright.core.ConvergenceException;
 import io.github.wingwright.core.report.Chapter;
 import io.github.wingwright.examples.brief.BriefException;
@@ -73,12 +75,14 @@ public final class DesignProgram {
       }
       Map<String, String> files = files(design, sheet, further);
       Path folder = designs.resolve(design.brief().name());
-      DesignFolder.write(folder, files, PartFiles.of(design, sheet.brief()));
+      Map<String, byte[]> parts = PartFiles.of(design, sheet.brief());
+      DesignFolder.write(folder, files, parts);
       out.println(sheet.brief().title());
       new DesignSheet(design, sheet.brief().units()).lines().forEach(out::println);
       difference.forEach(out::println);
       out.println(folder + ":");
-      out.println("  " + String.join(", ", files.keySet()));
+      out.println("  " + String.join(", ", files.keySet()) + ",");
+      out.println("  " + parts.keySet().stream().map(DesignProgram::ownOrFolder).distinct().collect(joining(", ")));
       return 0;
     } catch (BriefException e) {
       err.println(e.getMessage());
@@ -87,6 +91,12 @@ public final class DesignProgram {
       err.println("The design cannot be written: " + e.getMessage());
       return CANNOT_WRITE;
     }
+  }
+
+  /** The name of a file, or of the folder that holds it. */
+  private static String ownOrFolder(String path) {
+    int slash = path.indexOf('/');
+    return slash < 0 ? path : path.substring(0, slash + 1);
   }
 
   private static Path path(String argument) {
