@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.examples.designer;
 
-import static java.util.stream.Collectors.joining;
-
 import io.github.wingwright.core.ConvergenceException;
 import io.github.wingwright.core.report.Chapter;
 import io.github.wingwright.examples.brief.BriefException;
@@ -21,6 +19,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Designs a glider from a brief and writes its folder.
@@ -34,6 +33,7 @@ public final class DesignProgram {
   private static final String BUILT_IN_FLIGHTS = "hall-glider.flights.json";
 
   private static final int BAD_BRIEF = 2;
+  private static final int WIDTH = 96;
   private static final int CANNOT_WRITE = 1;
 
   private DesignProgram() {}
@@ -81,8 +81,7 @@ public final class DesignProgram {
       new DesignSheet(design, sheet.brief().units()).lines().forEach(out::println);
       difference.forEach(out::println);
       out.println(folder + ":");
-      out.println("  " + String.join(", ", files.keySet()) + ",");
-      out.println("  " + parts.keySet().stream().map(DesignProgram::ownOrFolder).distinct().collect(joining(", ")));
+      listing(Stream.concat(files.keySet().stream(), parts.keySet().stream())).forEach(out::println);
       return 0;
     } catch (BriefException e) {
       err.println(e.getMessage());
@@ -93,10 +92,19 @@ public final class DesignProgram {
     }
   }
 
-  /** The name of a file, or of the folder that holds it. */
-  private static String ownOrFolder(String path) {
-    int slash = path.indexOf('/');
-    return slash < 0 ? path : path.substring(0, slash + 1);
+  /** The files by name, those of a folder by the folder's, in lines of a terminal's width. */
+  private static List<String> listing(Stream<String> paths) {
+    List<String> lines = new ArrayList<>();
+    StringBuilder line = new StringBuilder(" ");
+    for (String name : paths.map(path -> path.replaceFirst("/.*", "/")).distinct().toList()) {
+      if (line.length() + name.length() > WIDTH) {
+        lines.add(line.toString());
+        line = new StringBuilder(" ");
+      }
+      line.append(' ').append(name);
+    }
+    lines.add(line.toString());
+    return lines;
   }
 
   private static Path path(String argument) {
