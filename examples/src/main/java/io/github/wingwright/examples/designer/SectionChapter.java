@@ -128,9 +128,9 @@ final class SectionChapter {
   private void compare(List<Block> blocks, List<SectionCandidate> candidates) {
     SectionCandidate chosen = candidates.get(0);
     List<CurvePicture.Curve> curves = new ArrayList<>();
-    for (SectionCandidate c : candidates) {
-      curves.add(
-          computed(c.section().name(), c, c == chosen ? CurvePicture.Style.MAIN : CurvePicture.Style.OTHER));
+    curves.add(computed(chosen.section().name(), chosen, CurvePicture.Style.MAIN));
+    for (SectionCandidate other : candidates.subList(1, candidates.size())) {
+      curves.add(computed(other.section().name(), other, CurvePicture.Style.OTHER));
     }
     CurvePicture picture =
         new CurvePicture(
