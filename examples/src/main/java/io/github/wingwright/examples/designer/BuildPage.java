@@ -21,10 +21,12 @@ import io.github.wingwright.stability.design.Design;
 import io.github.wingwright.stability.flighttest.Behaviour;
 import io.github.wingwright.stability.flighttest.TrimAdvice;
 import io.github.wingwright.stability.production.Cautions;
+import io.github.wingwright.stability.production.GliderParts;
 import io.github.wingwright.stability.production.PrintPlan;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /** How to print, glue, balance, trim and fly a glider: for somebody who has built none before. */
 final class BuildPage {
@@ -51,6 +53,15 @@ final class BuildPage {
 
   private String length(Length length) {
     return length.format(units.length(), 3);
+  }
+
+  /** What the parts as made lack in the nose; nothing where that is less than a tenth of a gram or they cannot be made. */
+  private Optional<Mass> missing() {
+    try {
+      return Optional.of(GliderParts.of(design, Length.millimetres(0.2)).missingNoseMass()).filter(m -> m.grams() >= 0.1);
+    } catch (IllegalStateException | IllegalArgumentException e) {
+      return Optional.empty();
+    }
   }
 
   private static Chapter points(String title, List<String> points) {
@@ -179,6 +190,15 @@ final class BuildPage {
               + length(item.centreOfGravity().x())
               + " behind the tip: steel nuts or modelling clay, wrapped and glued so that it cannot fly out.");
     }
+    missing()
+        .ifPresent(
+            more ->
+                points.add(
+                    "Have "
+                        + more.format(units.mass(), 2)
+                        + " more at hand, "
+                        + Mass.kilograms(ballast + more.si()).format(units.mass(), 3)
+                        + " in all: the walls of seat, slots and closed ends, which the sheet does not reckon with, lie behind the mark."));
     points.add(
         "Hold it under the wing at the mark, "
             + length(Length.metres(at))

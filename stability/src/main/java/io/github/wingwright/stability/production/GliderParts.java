@@ -349,6 +349,23 @@ public final class GliderParts {
   }
 
   /**
+   * What the parts as made lack in the nose, beyond the ballast of the design, to balance on the design's mark.
+   *
+   * <pre>{@code m_n = m·(x_made − x_mark)/(x_mark − d/4)}</pre>
+   *
+   * @return m_n, a quarter of the diameter behind the tip of the nose; zero where they balance ahead of the mark
+   */
+  public Mass missingNoseMass() {
+    return Mass.kilograms(Math.max(0.0, missingNoseMass(asMade())));
+  }
+
+  private double missingNoseMass(MassStatement made) {
+    double mark = design.aircraft().masses().centreOfGravity().x().si();
+    double moved = made.centreOfGravity().x().si() - mark;
+    return made.mass().si() * moved / (mark - 0.25 * airframe.fuselage().diameter().si());
+  }
+
+  /**
    * What to know before making them.
    *
    * @return findings, heaviest first
@@ -357,11 +374,9 @@ public final class GliderParts {
     List<Finding> findings = new ArrayList<>();
     double chord = airframe.wing().planform().meanAerodynamicChord().si();
     MassStatement made = asMade();
-    double wanted = design.aircraft().masses().centreOfGravity().x().si();
-    double moved = made.centreOfGravity().x().si() - wanted;
+    double moved = made.centreOfGravity().x().si() - design.aircraft().masses().centreOfGravity().x().si();
     if (Math.abs(moved) > 0.01 * chord) {
-      double arm = wanted - 0.25 * airframe.fuselage().diameter().si();
-      Mass nose = Mass.kilograms(made.mass().si() * Math.abs(moved) / arm);
+      Mass nose = Mass.kilograms(Math.abs(missingNoseMass(made)));
       findings.add(
           Finding.of(
               Severity.CAUTION,

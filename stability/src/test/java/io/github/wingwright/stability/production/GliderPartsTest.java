@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 
 import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.geometry.Airframe;
+import io.github.wingwright.core.geometry.Placement;
 import io.github.wingwright.core.geometry.Planform;
 import io.github.wingwright.core.manufacture.BodySolid;
 import io.github.wingwright.core.manufacture.BuildVolume;
@@ -17,6 +18,7 @@ import io.github.wingwright.core.manufacture.Part;
 import io.github.wingwright.core.manufacture.PrintList;
 import io.github.wingwright.core.manufacture.Template;
 import io.github.wingwright.core.manufacture.TriangleMesh;
+import io.github.wingwright.core.mass.MassItem;
 import io.github.wingwright.core.mass.MassStatement;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
@@ -100,6 +102,16 @@ class GliderPartsTest {
     List<Finding> balance = PARTS.findings().stream().filter(f -> f.subject().equals("balance as made")).toList();
     assertThat(balance).hasSize(Math.abs(moved) > 0.01 * chord ? 1 : 0);
     assertThat(balance).allSatisfy(f -> assertThat(f.message()).contains("balances on the mark"));
+  }
+
+  @Test
+  void what_is_missing_in_the_nose_balances_the_parts_as_made_on_the_mark() {
+    Mass missing = PARTS.missingNoseMass();
+    assertThat(missing.grams()).isPositive();
+    Length nose = DESIGN.aircraft().airframe().fuselage().diameter().times(0.25);
+    MassStatement balanced = PARTS.asMade().with(MassItem.of("more in the nose", missing, Placement.at(nose, Length.ZERO)));
+    assertThat(balanced.centreOfGravity().x().millimetres())
+        .isCloseTo(DESIGN.aircraft().centreOfGravity().x().millimetres(), within(1e-9));
   }
 
   @Test
