@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.examples.designer;
 
+import io.github.wingwright.core.ConvergenceException;
 import io.github.wingwright.core.basis.Band;
 import io.github.wingwright.core.basis.Severity;
 import io.github.wingwright.core.quantity.Length;
@@ -9,6 +10,7 @@ import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Speed;
 import io.github.wingwright.core.quantity.Time;
 import io.github.wingwright.core.report.Entry;
+import io.github.wingwright.stability.TrimmedPolar;
 import io.github.wingwright.stability.design.Design;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -119,10 +121,25 @@ final class DesignSheet {
       }
     }
     lines.add(pad("Ranges", 17) + String.join("; ", ranges()));
+    lines.add(pad("In trim", 17) + MinusSign.in(inTrim()));
     lines.add(pad("Throw", 17) + design.throwCheck().verdict().words());
     lines.add(pad("Plate as wing", 17) + alternative());
     lines.add(pad("Findings", 17) + counts());
     return lines;
+  }
+
+  /** What is left of the glide when the tail holds the trim: the ratio above leaves the lift of the tail out. */
+  String inTrim() {
+    try {
+      TrimmedPolar.Point best = design.trimmedPolar().bestGlide();
+      return "best lift to drag "
+          + NamedUnit.NUMBER.format(best.liftToDrag(), 2)
+          + " at "
+          + best.speed().format(units.speed(), 2)
+          + ", with the lift of the tail and its drag";
+    } catch (IllegalStateException | ConvergenceException e) {
+      return "cannot be trimmed: " + e.getMessage();
+    }
   }
 
   /** What a curved plate of the wing's walls would do instead. */
