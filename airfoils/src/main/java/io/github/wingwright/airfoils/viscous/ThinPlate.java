@@ -25,10 +25,10 @@ import io.github.wingwright.core.quantity.Angle;
  * <p>How far that is checked: the flat plate is the data, so meeting it is no proof. The drag law was refitted once after
  * plates had ranked behind thick sections below 7·10⁴, so that ranking (Laitone, Experiments in Fluids 23, 1997, abstract:
  * a plate with 5 % circular-arc camber has the best lift-drag ratio at every Reynolds number below 7·10⁴) is no independent
- * check either. Three statements had no part in the fit and are held by a test: cambered plates are better than flat ones
- * at 6·10⁴ to 2·10⁵ (Pelletier and Mueller, Journal of Aircraft 37, 2000, abstract); thin plates change little with Reynolds
- * number from 2·10⁴ to 7·10⁴ (Laitone); and no more than the whole suction of the nose can be lost. No measured number of
- * a curved plate could be read.
+ * check either; nor is Laitone's remark that thin plates change little with Reynolds number from 2·10⁴ to 7·10⁴, which guided
+ * the exponent of the growth. Two statements had no part in the fit and are held by a test with it: cambered plates are
+ * better than flat ones at 6·10⁴ to 2·10⁵ (Pelletier and Mueller, Journal of Aircraft 37, 2000, abstract); and no more than
+ * the whole suction of the nose can be lost. No measured number of a curved plate could be read.
  *
  * @param thickness thickness ratio [chords], above 0, to 0.05
  * @param camber rise of the arc [chords], 0 to 0.12
