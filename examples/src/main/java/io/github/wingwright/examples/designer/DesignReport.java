@@ -25,6 +25,8 @@ import io.github.wingwright.stability.production.Cautions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import java.util.function.Supplier;
 
 /** The report of a design: what was asked, what came out, why, and what to watch. */
@@ -32,7 +34,7 @@ final class DesignReport {
   private final Design design;
   private final GliderBrief brief;
   private final BriefUnits units;
-  private final FuselageChapter fuselage;
+  private final ForkJoinTask<FuselageChapter> fuselage;
   private final FlightChapter flight;
   private final List<Supplier<Chapter>> further;
 
@@ -45,7 +47,8 @@ final class DesignReport {
     this.design = design;
     this.brief = brief;
     this.units = brief.units();
-    this.fuselage = GliderFuselage.of(design, brief);
+    // Looking for the best body takes longest of what several parts of the report share.
+    this.fuselage = ForkJoinPool.commonPool().submit(() -> GliderFuselage.of(design, brief));
     this.flight = new FlightChapter(design, brief);
     this.further = List.copyOf(further);
   }
@@ -57,7 +60,7 @@ final class DesignReport {
     works.add(this::sheet);
     works.add(this::cautions);
     works.add(() -> Chapter.of("Findings", new Block.Findings(design.findings())));
-    works.add(fuselage::chapter);
+    works.add(() -> fuselage.join().chapter());
     works.add(this::wing);
     works.add(this::section);
     works.add(new SectionChapter(design)::chapter);
@@ -113,11 +116,11 @@ final class DesignReport {
   }
 
   Svg fuselageRange() {
-    return fuselage.rangePicture();
+    return fuselage.join().rangePicture();
   }
 
   Svg fuselageRegion() {
-    return fuselage.regionPicture();
+    return fuselage.join().regionPicture();
   }
 
   Svg flightPicture() {
