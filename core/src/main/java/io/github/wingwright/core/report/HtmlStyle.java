@@ -48,13 +48,24 @@ final class HtmlStyle {
       @media (max-width: 56rem) { main { padding: 1.5rem 1.5rem 3rem; } }
       @media print {
         @page { margin: 18mm 16mm; }
-        body { background: #fff; font-size: 10.5pt; }
+        html { font-size: 12pt; }
+        body { background: #fff; font-size: 10pt; line-height: 1.4; }
         main { padding: 0; max-width: none; }
-        nav, .top { display: none; }
-        h2 { break-after: avoid; margin-top: 1.8rem; }
-        tr, figure, .finding { break-inside: avoid; }
+        .top { display: none; }
+        p, ul { max-width: none; margin: .4rem 0; orphans: 3; widows: 3; }
+        h1, h2, p:has(+ .wide), p:has(+ ul) { break-after: avoid; }
+        h2 { margin-top: 1.6rem; }
+        .wide { overflow: visible; margin: .6rem 0 .8rem; }
+        table { font-size: 8pt; line-height: 1.3; max-width: 100%; }
+        th, td { padding: .15rem .6rem .15rem 0; }
+        th.number { white-space: normal; }
+        .steps td { padding-top: .2rem; padding-bottom: .2rem; }
+        nav a, figcaption { font-size: 8.5pt; line-height: 1.5; }
+        .finding { max-width: none; margin: .5rem 0; padding: .3rem .8rem; font-size: 8.5pt; }
+        tr, figure, .finding, li { break-inside: avoid; }
         thead { display: table-header-group; }
-        figure svg { max-height: 215mm; }
+        figure { margin: .7rem 0 .9rem; }
+        figure svg { width: auto; max-width: 100%; max-height: 150mm; }
         .finding, tr:target td { print-color-adjust: exact; -webkit-print-color-adjust: exact; }
       }
       """;

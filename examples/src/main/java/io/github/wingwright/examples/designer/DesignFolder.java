@@ -1,21 +1,33 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.examples.designer;
 
+import java.io.File;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.UUID;
 import java.util.stream.Stream;
 
 /**
  * Writes a folder all at once: into a folder of a temporary name beside it, which takes its place when every file is
  * written. What was there before is there until then.
+ *
+ * <p>The folder holds a list of what was written into it, {@value #LIST}. What stands on the list of the folder before and
+ * is not written again is gone with it; any other file is somebody's own, a note or a photograph, and is moved over. Where
+ * it stands in the way of a file to be written, nothing is written at all.
  */
 public final class DesignFolder {
+  /** The list of the files that were written here, a path in each line. */
+  static final String LIST = ".written";
+
   private DesignFolder() {}
 
   /**
@@ -43,7 +55,8 @@ public final class DesignFolder {
       throw new IOException("folder must have a parent, was " + folder);
     }
     Files.createDirectories(parent);
-    Path fresh = Files.createTempDirectory(parent, "." + folder.getFileName() + "-");
+    Path fresh = beside(folder, parent);
+    Files.createDirectory(fresh);
     try {
       for (Map.Entry<String, String> file : files.entrySet()) {
         Files.writeString(fresh.resolve(file.getKey()), file.getValue(), StandardCharsets.UTF_8);
@@ -53,9 +66,44 @@ public final class DesignFolder {
         Files.createDirectories(path.resolveSibling("."));
         Files.write(path, file.getValue());
       }
+      Set<String> written = new TreeSet<>(files.keySet());
+      written.addAll(others.keySet());
+      Files.write(fresh.resolve(LIST), written, StandardCharsets.UTF_8);
+      if (Files.isDirectory(folder)) {
+        keepForeign(folder, fresh);
+      }
       replace(folder, fresh, parent);
     } finally {
       delete(fresh);
+    }
+  }
+
+  /** A name that is free; a folder made for temporary use would be closed to everybody else. */
+  private static Path beside(Path folder, Path parent) {
+    return parent.resolve("." + folder.getFileName() + "-" + UUID.randomUUID());
+  }
+
+  /** Copies what the program did not write, so that the folder before stays whole until it is replaced. */
+  private static void keepForeign(Path folder, Path fresh) throws IOException {
+    Path list = folder.resolve(LIST);
+    Set<String> own = Files.isRegularFile(list) ? Set.copyOf(Files.readAllLines(list, StandardCharsets.UTF_8)) : Set.of();
+    List<Path> paths;
+    try (Stream<Path> walk = Files.walk(folder)) {
+      paths = walk.filter(path -> !Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS)).sorted().toList();
+    }
+    for (Path path : paths) {
+      Path within = folder.relativize(path);
+      String name = within.toString().replace(File.separatorChar, '/');
+      if (name.equals(LIST) || own.contains(name)) {
+        continue;
+      }
+      Path target = fresh.resolve(within.toString());
+      if (Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
+        throw new IOException(
+            path + " was not written by the program and would be overwritten; move it away or give it another name");
+      }
+      Files.createDirectories(target.resolveSibling("."));
+      Files.copy(path, target, LinkOption.NOFOLLOW_LINKS, StandardCopyOption.COPY_ATTRIBUTES);
     }
   }
 
@@ -67,7 +115,7 @@ public final class DesignFolder {
     if (!Files.isDirectory(folder)) {
       throw new IOException(folder + " is in the way and is not a folder");
     }
-    Path old = parent.resolve("." + folder.getFileName() + "-replaced-" + fresh.getFileName());
+    Path old = beside(folder, parent);
     Files.move(folder, old, StandardCopyOption.ATOMIC_MOVE);
     try {
       Files.move(fresh, folder, StandardCopyOption.ATOMIC_MOVE);

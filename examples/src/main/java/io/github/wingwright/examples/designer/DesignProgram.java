@@ -19,6 +19,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /**
@@ -73,9 +76,10 @@ public final class DesignProgram {
       if (arguments.length == 2) {
         compare(Sheet.of(path(arguments[0])), sheet, design, further, difference);
       }
+      ForkJoinTask<Map<String, byte[]>> meanwhile = ForkJoinPool.commonPool().submit(() -> PartFiles.of(design, sheet.brief()));
       Map<String, String> files = files(design, sheet, further);
       Path folder = designs.resolve(design.brief().name());
-      Map<String, byte[]> parts = PartFiles.of(design, sheet.brief());
+      Map<String, byte[]> parts = meanwhile.join();
       DesignFolder.write(folder, files, parts);
       out.println(sheet.brief().title());
       new DesignSheet(design, sheet.brief().units()).lines().forEach(out::println);
@@ -148,9 +152,10 @@ public final class DesignProgram {
   private static Map<String, String> files(Design design, Sheet sheet, List<Chapter> comparison) throws IOException {
     GliderBrief brief = sheet.brief();
     PrintChapter printing = new PrintChapter(design, brief);
-    List<Chapter> further = new ArrayList<>(comparison);
-    further.add(printing.chapter());
-    sheet.flights().ifPresent(f -> further.add(new FlightTestChapter(design, brief, f).chapter()));
+    List<Supplier<Chapter>> further = new ArrayList<>();
+    comparison.forEach(chapter -> further.add(() -> chapter));
+    further.add(printing::chapter);
+    sheet.flights().ifPresent(f -> further.add(() -> new FlightTestChapter(design, brief, f).chapter()));
     DesignReport report = new DesignReport(design, brief, further);
     Map<String, String> files = new LinkedHashMap<>();
     files.put("report.html", report.report().toHtml());

@@ -25,6 +25,8 @@ import io.github.wingwright.stability.production.Cautions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import java.util.function.Supplier;
 
 /** The report of a design: what was asked, what came out, why, and what to watch. */
@@ -32,57 +34,61 @@ final class DesignReport {
   private final Design design;
   private final GliderBrief brief;
   private final BriefUnits units;
-  private final FuselageChapter fuselage;
+  private final ForkJoinTask<FuselageChapter> fuselage;
   private final FlightChapter flight;
-  private final List<Chapter> further;
+  private final List<Supplier<Chapter>> further;
 
   DesignReport(Design design, GliderBrief brief) {
     this(design, brief, List.of());
   }
 
-  /** With chapters that stand before the findings. */
-  DesignReport(Design design, GliderBrief brief, List<Chapter> further) {
+  /** With chapters that stand before the workings. */
+  DesignReport(Design design, GliderBrief brief, List<Supplier<Chapter>> further) {
     this.design = design;
     this.brief = brief;
     this.units = brief.units();
-    this.fuselage = GliderFuselage.of(design, brief);
+    // Looking for the best body takes longest of what several parts of the report share.
+    this.fuselage = ForkJoinPool.commonPool().submit(() -> GliderFuselage.of(design, brief));
     this.flight = new FlightChapter(design, brief);
     this.further = List.copyOf(further);
   }
 
   Report report() {
-    List<Chapter> chapters = new ArrayList<>();
-    chapters.add(asked());
-    chapters.add(drawing());
-    chapters.add(sheet());
-    chapters.add(fuselage.chapter());
-    chapters.add(wing());
-    chapters.add(section());
-    chapters.add(new SectionChapter(design).chapter());
-    chapters.add(masses());
-    chapters.addAll(stability());
-    chapters.add(drag());
-    chapters.add(glide());
-    chapters.add(flight.chapter());
-    chapters.add(new PartsChapter(design, units).chapter());
-    chapters.addAll(further);
-    chapters.add(Chapter.of("Findings", new Block.Findings(design.findings())));
-    chapters.add(cautions());
-    chapters.add(Chapter.of("Workings", new Block.Steps(design.workings())));
-    return new Report(brief.title(), "conceptual design, every number with its workings", chapters);
+    List<Supplier<Chapter>> works = new ArrayList<>();
+    works.add(this::asked);
+    works.add(this::drawing);
+    works.add(this::sheet);
+    works.add(this::cautions);
+    works.add(() -> Chapter.of("Findings", new Block.Findings(design.findings())));
+    works.add(() -> fuselage.join().chapter());
+    works.add(this::wing);
+    works.add(this::section);
+    works.add(new SectionChapter(design)::chapter);
+    works.add(this::masses);
+    works.addAll(stabilityWorks());
+    works.add(this::drag);
+    works.add(this::glide);
+    works.add(flight::chapter);
+    works.add(new PartsChapter(design, units)::chapter);
+    works.addAll(further);
+    works.add(() -> Chapter.of("Workings", new Block.Steps(design.workings())));
+    return new Report(brief.title(), "conceptual design, every number with its workings", Together.all(works));
   }
 
   /** Balance, finite wing, trim and motion: a lecture of its own. */
   List<Chapter> stability() {
-    List<Chapter> chapters = new ArrayList<>();
-    chapters.add(new BalanceChapter(design, units).chapter());
-    chapters.add(new DownwashChapter(design).chapter());
-    chapters.add(new FiniteWingChapter(design, units).chapter());
-    chapters.add(reckoned("Trim, and what it costs", () -> new TrimChapter(design, units).chapter()));
-    chapters.add(reckoned("Across the plane of symmetry", () -> new LateralChapter(design).chapter()));
-    chapters.add(reckoned("Natural motions", () -> new ModesChapter(design, units).chapter()));
-    chapters.add(reckoned("After a disturbance", () -> new ResponseChapter(design, units).chapter()));
-    return chapters;
+    return Together.all(stabilityWorks());
+  }
+
+  private List<Supplier<Chapter>> stabilityWorks() {
+    return List.of(
+        () -> new BalanceChapter(design, units).chapter(),
+        () -> new DownwashChapter(design).chapter(),
+        () -> new FiniteWingChapter(design, units).chapter(),
+        () -> reckoned("Trim, and what it costs", () -> new TrimChapter(design, units).chapter()),
+        () -> reckoned("Across the plane of symmetry", () -> new LateralChapter(design).chapter()),
+        () -> reckoned("Natural motions", () -> new ModesChapter(design, units).chapter()),
+        () -> reckoned("After a disturbance", () -> new ResponseChapter(design, units).chapter()));
   }
 
   /** A chapter, or why there is none: a glider that cannot be trimmed has no flight that could be disturbed. */
@@ -110,11 +116,11 @@ final class DesignReport {
   }
 
   Svg fuselageRange() {
-    return fuselage.rangePicture();
+    return fuselage.join().rangePicture();
   }
 
   Svg fuselageRegion() {
-    return fuselage.regionPicture();
+    return fuselage.join().regionPicture();
   }
 
   Svg flightPicture() {

@@ -3,6 +3,7 @@ package io.github.wingwright.examples.designer;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -21,7 +22,7 @@ class DesignFolderTest {
     Path folder = temporary.resolve("designs/glider");
     DesignFolder.write(folder, Map.of("old.txt", "old", "both.txt", "old"));
     DesignFolder.write(folder, Map.of("new.txt", "new", "both.txt", "new"));
-    assertThat(ProgramRun.contents(folder)).containsExactly("both.txt", "new.txt");
+    assertThat(ProgramRun.contents(folder)).containsExactly(DesignFolder.LIST, "both.txt", "new.txt");
     assertThat(folder.resolve("both.txt")).hasContent("new");
     assertThat(ProgramRun.contents(folder.getParent())).containsExactly("glider");
   }
@@ -49,11 +50,43 @@ class DesignFolderTest {
   }
 
   @Test
-  void a_folder_of_someone_elses_with_folders_in_it_is_replaced_whole() throws IOException {
+  void what_the_program_did_not_write_is_moved_over() throws IOException {
     Path folder = temporary.resolve("glider");
-    Files.createDirectories(folder.resolve("deep/deeper"));
-    DesignFolder.write(folder, Map.of("report.html", "new"));
+    DesignFolder.write(folder, Map.of("report.html", "old"), Map.of("parts/old.stl", new byte[] {1}));
+    Files.writeString(folder.resolve("notes.txt"), "flew well");
+    Files.writeString(folder.resolve("parts/mine.stl"), "mine");
+    Files.writeString(Files.createDirectories(folder.resolve("photos/june")).resolve("first.txt"), "a picture");
+    for (int again = 0; again < 2; again++) {
+      DesignFolder.write(folder, Map.of("report.html", "new"), Map.of("parts/new.stl", new byte[] {2}));
+      assertThat(folder.resolve("report.html")).hasContent("new");
+      assertThat(folder.resolve("notes.txt")).hasContent("flew well");
+      assertThat(folder.resolve("parts/mine.stl")).hasContent("mine");
+      assertThat(folder.resolve("photos/june/first.txt")).hasContent("a picture");
+      assertThat(folder.resolve("parts/new.stl")).exists();
+      assertThat(folder.resolve("parts/old.stl")).doesNotExist();
+      assertThat(ProgramRun.contents(temporary)).containsExactly("glider");
+    }
+  }
+
+  @Test
+  void a_file_of_someone_elses_by_the_name_of_one_to_be_written_refuses_the_folder() throws IOException {
+    Path folder = Files.createDirectory(temporary.resolve("glider"));
+    Files.writeString(folder.resolve("report.html"), "mine");
+    assertThatThrownBy(() -> DesignFolder.write(folder, Map.of("report.html", "new", "other.txt", "new")))
+        .isInstanceOf(IOException.class)
+        .hasMessageContaining("report.html was not written by the program");
+    assertThat(folder.resolve("report.html")).hasContent("mine");
     assertThat(ProgramRun.contents(folder)).containsExactly("report.html");
+    assertThat(ProgramRun.contents(temporary)).containsExactly("glider");
+  }
+
+  @Test
+  void a_folder_has_the_permissions_of_any_folder_made_there() throws IOException {
+    assumeTrue(Files.getFileStore(temporary).supportsFileAttributeView("posix"));
+    Path usual = Files.createDirectory(temporary.resolve("usual"));
+    Path folder = temporary.resolve("glider");
+    DesignFolder.write(folder, Map.of("report.html", "new"));
+    assertThat(Files.getPosixFilePermissions(folder)).isEqualTo(Files.getPosixFilePermissions(usual));
   }
 
   @Test
