@@ -3,6 +3,7 @@ package io.github.wingwright.core.basis;
 
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -64,6 +65,17 @@ public interface Consideration {
    */
   default Interval lengthsAt(double diameter, Interval search) {
     return MarginSearch.interval(l -> margin(l, diameter), search);
+  }
+
+  /**
+   * How its margin comes about: the given numbers, what the body attains, and the margin as the last line.
+   *
+   * @param length a step that gives the length of the body
+   * @param diameter a step that gives its diameter
+   * @return the margin of that body as a step; empty if the consideration is a margin and nothing more
+   */
+  default Optional<Step> workings(Step length, Step diameter) {
+    return Optional.empty();
   }
 
   /**

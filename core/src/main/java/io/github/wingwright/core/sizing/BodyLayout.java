@@ -6,6 +6,7 @@ import io.github.wingwright.core.basis.Consideration;
 import io.github.wingwright.core.basis.Formula;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Strength;
 import io.github.wingwright.core.geometry.BodyShape;
 import io.github.wingwright.core.quantity.Angle;
@@ -14,6 +15,7 @@ import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Speed;
+import java.util.Optional;
 
 /**
  * Considerations on how a body is laid out: the wing on it, the view out of it, the ground below it, its tail end and its
@@ -35,7 +37,7 @@ public final class BodyLayout {
   private static final Source AFTERBODY = AfterbodyDrag.CLOSURE.source();
   private static final Source WHEELS =
       Source.restated("Raymer, Aircraft Design: A Conceptual Approach, 6th ed., 2018", "figs 11.3 to 11.5");
-  private static final int STATIONS = 64;
+  static final int STATIONS = 64;
 
   private BodyLayout() {}
 
@@ -125,29 +127,37 @@ public final class BodyLayout {
         (length, diameter) -> {
           double from = eyeFromNose.margin(length, diameter);
           double eye = roof * diameter - eyeBelowTop.si();
-          double least = Double.POSITIVE_INFINITY;
-          for (int i = 0; i <= STATIONS; i++) {
-            double x = sightStation(i, from - ahead, length);
-            double sight = eye - slope * (from - x);
-            least = Math.min(least, sight - top(shape, x, length, diameter));
-          }
-          return least / from;
+          return sightClearance(shape, length, diameter, from, ahead, eye, slope, STATIONS) / from;
         },
         (length, diameter, unit) -> {
           double from = eyeFromNose.margin(length, diameter);
           double eye = roof * diameter - eyeBelowTop.si();
           double lowest = 0.5 * Math.PI;
           for (int i = 0; i <= STATIONS; i++) {
-            double x = sightStation(i, from - ahead, length);
+            double x = sightStation((double) i / STATIONS, from - ahead, length);
             lowest = Math.min(lowest, Math.atan((eye - top(shape, x, length, diameter)) / (from - x)));
           }
           return "with " + Angle.DEGREE.format(lowest, 3) + " of view";
-        });
+        })
+        .reckonedBy(
+            (length, diameter) ->
+                LayoutSteps.vision(shape, length, diameter, angle, roof, eyeBelowTop, ahead, eyeFromNose));
+  }
+
+  /** How far the line of sight passes above the contour, at so many stations [m]. */
+  static double sightClearance(
+      BodyShape shape, double length, double diameter, double from, double ahead, double eye, double slope, int stations) {
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i <= stations; i++) {
+      double x = sightStation((double) i / stations, from - ahead, length);
+      double sight = eye - slope * (from - x);
+      least = Math.min(least, sight - top(shape, x, length, diameter));
+    }
+    return least;
   }
 
   /** Stations crowd towards the tip, where the contour bends. */
-  private static double sightStation(int i, double windscreen, double length) {
-    double part = (double) i / STATIONS;
+  private static double sightStation(double part, double windscreen, double length) {
     return Math.max(0.0, Math.min(windscreen, length)) * part * part;
   }
 
@@ -179,14 +189,10 @@ public final class BodyLayout {
           WHEELS,
           true,
           (length, diameter) -> {
-            double least = Double.POSITIVE_INFINITY;
-            for (int i = 0; i <= STATIONS; i++) {
-              double x = length * (wheelShare + (1.0 - wheelShare) * i / STATIONS);
-              double raised = rise * Math.max(0.0, x - upsweepShare * length);
-              double above = strut.si() + belly * diameter + bottom(shape, x, length, diameter) + raised;
-              least = Math.min(least, above - slope * (x - wheelShare * length));
-            }
-            return least / length;
+            double ground = strut.si() + belly * diameter;
+            return groundClearance(
+                    shape, length, diameter, ground, slope, wheelShare, upsweepShare, rise, STATIONS)
+                / length;
           },
           (length, diameter, unit) -> {
             double angle = 0.5 * Math.PI;
@@ -197,8 +203,33 @@ public final class BodyLayout {
               angle = Math.min(angle, Math.atan(above / (x - wheelShare * length)));
             }
             return "with a rotation of " + Angle.DEGREE.format(angle, 3);
-          });
+          })
+          .reckonedBy(
+              (length, diameter) ->
+                  LayoutSteps.rotation(
+                      shape, length, diameter, rotation, belly, strut, wheelShare, upsweepShare, upsweep));
     };
+  }
+
+  /** How far the belly stays above the ground in rotation, the ground so far below the axis, at so many stations [m]. */
+  static double groundClearance(
+      BodyShape shape,
+      double length,
+      double diameter,
+      double ground,
+      double slope,
+      double wheelShare,
+      double upsweepShare,
+      double rise,
+      int stations) {
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i <= stations; i++) {
+      double x = length * (wheelShare + (1.0 - wheelShare) * i / stations);
+      double raised = rise * Math.max(0.0, x - upsweepShare * length);
+      double above = ground + bottom(shape, x, length, diameter) + raised;
+      least = Math.min(least, above - slope * (x - wheelShare * length));
+    }
+    return least;
   }
 
   /**
@@ -234,7 +265,21 @@ public final class BodyLayout {
             double height = strut.si() + belly * diameter + gravityHeight.si();
             double angle = Math.atan((wheelShare - gravityShare) * length / Math.max(height, 1e-9));
             return "with " + Angle.DEGREE.format(angle, 3);
-          });
+          })
+          .reckonedBy(
+              (length, diameter) ->
+                  Step.of(
+                      MarginFormulas.TIP_BACK_MARGIN,
+                      Step.given("wheels over the length", "s_w", wheelShare, Source.BRIEF),
+                      Step.given("centre of gravity over the length", "s_g", gravityShare, Source.BRIEF),
+                      length,
+                      Step.of(
+                          MarginFormulas.GRAVITY_HEIGHT,
+                          Step.given("height of the belly above the ground", "h_s", strut, Source.BRIEF),
+                          Step.given("belly below the axis over the diameter", "b", belly, Source.DEFINITION),
+                          diameter,
+                          Step.given("centre of gravity above the axis", "z_g", gravityHeight, Source.BRIEF)),
+                      Step.given("tip-back angle", "β", tipBack, Source.BRIEF)));
     };
   }
 
@@ -271,7 +316,8 @@ public final class BodyLayout {
             false,
             (length, diameter) -> 1.0 - closureSlope(shape, length, diameter) / limit,
             (length, diameter, unit) ->
-                "with " + Angle.DEGREE.format(Math.atan(closureSlope(shape, length, diameter)), 3));
+                "with " + Angle.DEGREE.format(Math.atan(closureSlope(shape, length, diameter)), 3))
+            .reckonedBy((length, diameter) -> LayoutSteps.closure(shape, length, diameter, most));
   }
 
   /**
@@ -375,7 +421,15 @@ public final class BodyLayout {
     }
     double least = (thickness.si() + 2.0 * wall.si()) / (1.0 - heightShare);
     return new DiameterWithin(
-        "carries a wing of " + thickness.format(4) + " through", Strength.LIMIT, Source.DEFINITION, Interval.atLeast(least));
+        "carries a wing of " + thickness.format(4) + " through",
+        Strength.LIMIT,
+        Source.DEFINITION,
+        Interval.atLeast(least),
+        Step.of(
+            MarginFormulas.DIAMETER_FOR_WING,
+            Step.given("thickness of the wing", "t", thickness, Source.BRIEF),
+            Step.given("wall that remains", "w", wall, Source.BRIEF),
+            Step.given("height of the wing over the radius", "k", heightShare, Source.BRIEF)));
   }
 
   /**
@@ -399,10 +453,11 @@ public final class BodyLayout {
             false,
             (length, diameter) -> thickPart(shape, length, diameter, share) / needed - 1.0,
             (length, diameter, unit) ->
-                "with " + unit.format(thickPart(shape, length, diameter, share), 4) + " for chord and travel");
+                "with " + unit.format(thickPart(shape, length, diameter, share), 4) + " for chord and travel")
+            .reckonedBy((length, diameter) -> LayoutSteps.saddle(shape, length, diameter, rootChord, travel, share));
   }
 
-  private static double thickPart(BodyShape shape, double length, double diameter, double share) {
+  static double thickPart(BodyShape shape, double length, double diameter, double share) {
     // Rounding at the very radius must not take the cylinder away.
     double radius = 0.5 * diameter * share * (1.0 - 1e-12);
     double widest = widest(shape, length, diameter);
@@ -460,7 +515,23 @@ public final class BodyLayout {
     // Even in a body without end the ballast has only so long a lever.
     Interval lengths =
         lever > 0.0 ? Interval.atLeast(most.si() * ballastFromNose.si() / lever) : Interval.NONE;
+    Optional<Step> end =
+        lever > 0.0
+            ? Optional.of(
+                Step.of(
+                    MarginFormulas.LENGTH_FOR_BALLAST,
+                    Step.given("most ballast", "m_b", most, Source.BRIEF),
+                    Step.given("distance of the ballast from the nose", "x_b", ballastFromNose, Source.BRIEF),
+                    Step.given("wanted centre of gravity over the length", "s_t", wantedShare, Source.BRIEF),
+                    Step.given("mass without ballast", "m", empty, Source.BRIEF),
+                    Step.given("centre of gravity without ballast over the length", "s_s", emptyShare, Source.BRIEF)))
+            : Optional.empty();
     return new LengthWithin(
-        "balances with at most " + most.format(4) + " of ballast", Strength.GUIDELINE, Source.DEFINITION, lengths);
+        "balances with at most " + most.format(4) + " of ballast",
+        Strength.GUIDELINE,
+        Source.DEFINITION,
+        lengths,
+        1.0,
+        end);
   }
 }

@@ -135,6 +135,16 @@ public record BodyShell(Length wall, Density density, Pressure modulus, Source w
   }
 
   /**
+   * The bending stiffness of the greatest section as a line of the workings.
+   *
+   * @param diameter step of the diameter
+   * @return the step of EI
+   */
+  public Step stiffnessStep(Step diameter) {
+    return Step.of(BENDING_STIFFNESS, modulusStep(), Step.of(SECOND_MOMENT, diameter, wallStep()));
+  }
+
+  /**
    * Second moment of area of a ring.
    *
    * <pre>{@code I = π/64·(d⁴ − (d − 2w)⁴)}</pre>

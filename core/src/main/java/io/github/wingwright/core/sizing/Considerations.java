@@ -4,6 +4,7 @@ package io.github.wingwright.core.sizing;
 import io.github.wingwright.core.basis.Consideration;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Strength;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.FlexuralRigidity;
@@ -12,6 +13,7 @@ import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Speed;
 import io.github.wingwright.core.quantity.Volume;
+import java.util.Optional;
 
 /**
  * The considerations on a fuselage that come with the library, each with the strength that it usually has.
@@ -37,7 +39,8 @@ public final class Considerations {
   public static Consideration lengthAtMost(Length longestPart) {
     Door.positive(longestPart, "longest part");
     return new LengthWithin(
-        "length at most " + longestPart.format(4), Strength.LIMIT, Source.BRIEF, Interval.atMost(longestPart.si()));
+        "length at most " + longestPart.format(4), Strength.LIMIT, Source.BRIEF, Interval.atMost(longestPart.si()),
+        Step.given("greatest length", "L_max", longestPart, Source.BRIEF));
   }
 
   /**
@@ -63,7 +66,12 @@ public final class Considerations {
         "length at most " + Length.metres(longest).format(4) + " in " + segments + " segments of " + longestPart.format(4),
         Strength.LIMIT,
         Source.BRIEF,
-        Interval.atMost(longest));
+        Interval.atMost(longest),
+        Step.of(
+            MarginFormulas.SEGMENTED_LENGTH,
+            Step.given("pieces", "n", segments, Source.BRIEF),
+            Step.given("longest part", "p", longestPart, Source.BRIEF),
+            Step.given("overlap of a joint", "j", joint, Source.BRIEF)));
   }
 
   /**
@@ -74,7 +82,12 @@ public final class Considerations {
    */
   public static Consideration lengthAtLeast(Length least) {
     Door.positive(least, "least length");
-    return new LengthWithin("length at least " + least.format(4), Strength.LIMIT, Source.BRIEF, Interval.atLeast(least.si()));
+    return new LengthWithin(
+        "length at least " + least.format(4),
+        Strength.LIMIT,
+        Source.BRIEF,
+        Interval.atLeast(least.si()),
+        Step.given("least length", "L_min", least, Source.BRIEF));
   }
 
   /**
@@ -133,7 +146,13 @@ public final class Considerations {
     Door.positive(wingThickness, "thickness of the wing");
     Length diameter = wingThickness.times(multiple);
     return new DiameterNear(
-        "diameter near " + number(multiple) + " times the wing's thickness", Source.COMMON_PRACTICE, diameter.si());
+        "diameter near " + number(multiple) + " times the wing's thickness",
+        Source.COMMON_PRACTICE,
+        diameter.si(),
+        Step.of(
+            MarginFormulas.WANTED_DIAMETER,
+            Step.given("multiple of the thickness", "n", multiple, Source.COMMON_PRACTICE),
+            Step.given("thickness of the wing", "t", wingThickness, Source.BRIEF)));
   }
 
   /**
@@ -144,7 +163,11 @@ public final class Considerations {
    */
   public static Consideration diameterNear(Length diameter) {
     Door.positive(diameter, "target diameter");
-    return new DiameterNear("diameter near " + diameter.format(4), Source.BRIEF, diameter.si());
+    return new DiameterNear(
+        "diameter near " + diameter.format(4),
+        Source.BRIEF,
+        diameter.si(),
+        Step.given("diameter that is wanted", "d_0", diameter, Source.BRIEF));
   }
 
   /**
@@ -155,7 +178,12 @@ public final class Considerations {
    */
   public static Consideration diameterAtLeast(Length least) {
     Door.positive(least, "least diameter");
-    return new DiameterWithin("diameter at least " + least.format(4), Strength.LIMIT, Source.BRIEF, Interval.atLeast(least.si()));
+    return new DiameterWithin(
+        "diameter at least " + least.format(4),
+        Strength.LIMIT,
+        Source.BRIEF,
+        Interval.atLeast(least.si()),
+        Step.given("least diameter", "d_min", least, Source.BRIEF));
   }
 
   /**
@@ -166,7 +194,12 @@ public final class Considerations {
    */
   public static Consideration diameterAtMost(Length most) {
     Door.positive(most, "greatest diameter");
-    return new DiameterWithin("diameter at most " + most.format(4), Strength.LIMIT, Source.BRIEF, Interval.atMost(most.si()));
+    return new DiameterWithin(
+        "diameter at most " + most.format(4),
+        Strength.LIMIT,
+        Source.BRIEF,
+        Interval.atMost(most.si()),
+        Step.given("greatest diameter", "d_max", most, Source.BRIEF));
   }
 
   /**
@@ -180,7 +213,12 @@ public final class Considerations {
     Door.positive(contents, "volume of the contents");
     double needed = contents.si() / packing.value();
     String name = "encloses " + contents.format(4) + " " + packing;
-    return shape -> new Enclosing(name, Strength.LIMIT, Source.BRIEF, shape, needed);
+    Step asked =
+        Step.of(
+            MarginFormulas.VOLUME_NEEDED,
+            Step.given("volume of the contents", "V_c", contents, Source.BRIEF),
+            Step.given("packing fraction", "φ", packing.value(), Source.BRIEF));
+    return shape -> new Enclosing(name, Strength.LIMIT, Source.BRIEF, shape, needed, asked);
   }
 
   /**
@@ -210,7 +248,12 @@ public final class Considerations {
         Strength.GUIDELINE,
         Source.BRIEF,
         Interval.atLeast(arm.si() / (1.0 - outsideShare)),
-        1.0 - outsideShare);
+        1.0 - outsideShare,
+        Optional.of(
+            Step.of(
+                MarginFormulas.LENGTH_FOR_ARM,
+                Step.given("tail arm", "a", arm, Source.BRIEF),
+                Step.given("share of the length outside the arm", "k", outsideShare, Source.BRIEF))));
   }
 
   /**
@@ -227,8 +270,7 @@ public final class Considerations {
         Strength.LIMIT,
         SLENDER_TUBE,
         least.si(),
-        shell.wall().si(),
-        shell.modulus().si());
+        shell);
   }
 
   /**
@@ -254,6 +296,7 @@ public final class Considerations {
         load.si(),
         freeShare,
         deflection,
+        shell,
         shell.wall().si(),
         shell.modulus().si());
   }
@@ -294,7 +337,10 @@ public final class Considerations {
                 "with "
                     + Margins.percent(
                         TaperedTail.movement(shape, length, diameter, heldShare, tailShare, load.si(), wall, modulus))
-                    + " of movement");
+                    + " of movement")
+            .reckonedBy(
+                (length, diameter) ->
+                    TaperedTail.marginStep(shape, length, diameter, load, heldShare, tailShare, deflection, shell));
   }
 
   /**
@@ -342,7 +388,7 @@ public final class Considerations {
   /** What a negotiation knows in closed form stays so. */
   private static Consideration rated(String name, Consideration consideration, Strength strength) {
     return consideration instanceof LengthWithin length
-        ? new LengthWithin(name, strength, length.source(), length.lengths(), length.asked())
+        ? new LengthWithin(name, strength, length.source(), length.lengths(), length.asked(), length.end())
         : new Rated(name, consideration, strength);
   }
 

@@ -225,7 +225,11 @@ public final class Contents {
               double moment = mr * restShare * length + mb * xb + moment(shape, length, diameter);
               double at = moment / ((mr + mc + mb) * length);
               return "with the centre of gravity at " + Margins.percent(at);
-            });
+            })
+            .reckonedBy(
+                (length, diameter) ->
+                    LayoutSteps.balance(
+                        this, things, shape, length, diameter, rest, restShare, wantedShare, ballast, ballastFromNose));
   }
 
   /** Sum of mass times distance from the nose tip, whether or not everything fits. */

@@ -4,11 +4,17 @@ package io.github.wingwright.core.sizing;
 import io.github.wingwright.core.basis.Consideration;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Strength;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** A diameter to be near to: it pulls and does not bind, so its margin is zero there and negative everywhere else. */
-record DiameterNear(String name, Source source, double diameter) implements Consideration {
+/**
+ * A diameter to be near to: it pulls and does not bind, so its margin is zero there and negative everywhere else.
+ *
+ * @param wanted how that diameter comes about
+ */
+record DiameterNear(String name, Source source, double diameter, Step wanted) implements Consideration {
 
   @Override
   public Strength strength() {
@@ -28,6 +34,11 @@ record DiameterNear(String name, Source source, double diameter) implements Cons
   @Override
   public Interval lengthsAt(double chosen, Interval search) {
     return chosen == diameter ? Interval.ALL : Interval.NONE;
+  }
+
+  @Override
+  public Optional<Step> workings(Step length, Step chosen) {
+    return Optional.of(Step.of(MarginFormulas.DIAMETER_NEAR, chosen, wanted));
   }
 
   @Override

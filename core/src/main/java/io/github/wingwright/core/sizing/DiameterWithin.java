@@ -4,12 +4,19 @@ package io.github.wingwright.core.sizing;
 import io.github.wingwright.core.basis.Consideration;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Strength;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
+import java.util.Optional;
 
-/** A diameter between two ends, whatever the length. */
-record DiameterWithin(String name, Strength strength, Source source, Interval diameters) implements Consideration {
+/**
+ * A diameter on one side of an end, whatever the length.
+ *
+ * @param end how the end comes about
+ */
+record DiameterWithin(String name, Strength strength, Source source, Interval diameters, Step end)
+    implements Consideration {
 
   @Override
   public double margin(double length, double diameter) {
@@ -24,6 +31,15 @@ record DiameterWithin(String name, Strength strength, Source source, Interval di
   @Override
   public Interval lengthsAt(double diameter, Interval search) {
     return diameters.contains(diameter) ? Interval.ALL : Interval.NONE;
+  }
+
+  @Override
+  public Optional<Step> workings(Step length, Step diameter) {
+    return Optional.of(
+        Step.of(
+            diameters.upper() < Double.POSITIVE_INFINITY ? MarginFormulas.DIAMETER_BELOW : MarginFormulas.DIAMETER_ABOVE,
+            diameter,
+            end));
   }
 
   @Override

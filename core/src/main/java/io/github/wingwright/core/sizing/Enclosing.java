@@ -4,18 +4,22 @@ package io.github.wingwright.core.sizing;
 import io.github.wingwright.core.basis.Consideration;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Strength;
 import io.github.wingwright.core.geometry.BodyShape;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
+import java.util.Optional;
 
 /**
  * A volume that must be inside.
  *
  * <p>At a fixed length the volume grows with the diameter, up to the stoutest body that the family can form; there it stops
  * growing, because a stouter one does not exist.
+ *
+ * @param needed how the volume that it asks for comes about
  */
-record Enclosing(String name, Strength strength, Source source, BodyShape shape, double volume)
+record Enclosing(String name, Strength strength, Source source, BodyShape shape, double volume, Step needed)
     implements Consideration {
   private static final int MOST_ITERATIONS = 60;
 
@@ -73,6 +77,16 @@ record Enclosing(String name, Strength strength, Source source, BodyShape shape,
       }
     }
     return Interval.atLeast(high);
+  }
+
+  @Override
+  public Optional<Step> workings(Step length, Step diameter) {
+    Step stoutest = Step.given("least fineness ratio of the family", "f_s", shape.leastFinenessRatio(), Source.DEFINITION);
+    Step formed =
+        diameter.value() * shape.leastFinenessRatio() <= length.value()
+            ? diameter
+            : Step.of(MarginFormulas.STOUTEST_DIAMETER, diameter, length, stoutest);
+    return Optional.of(Step.of(MarginFormulas.VOLUME_MARGIN, shape.volumeStep(length, formed), needed));
   }
 
   @Override

@@ -4,9 +4,11 @@ package io.github.wingwright.core.sizing;
 import io.github.wingwright.core.basis.Consideration;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Strength;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
+import java.util.Optional;
 
 /** A fineness ratio L/d between two ends. */
 record FinenessWithin(String name, Strength strength, Source source, double least, double most)
@@ -26,6 +28,16 @@ record FinenessWithin(String name, Strength strength, Source source, double leas
   @Override
   public Interval lengthsAt(double diameter, Interval search) {
     return Interval.between(diameter * least, diameter * most);
+  }
+
+  @Override
+  public Optional<Step> workings(Step length, Step diameter) {
+    return Optional.of(
+        Step.of(
+            MarginFormulas.FINENESS_MARGIN,
+            Step.of(FuselageFormulas.FINENESS_RATIO, length, diameter),
+            Step.given("least fineness ratio", "f_min", least, source),
+            Step.given("greatest fineness ratio", "f_max", most, source)));
   }
 
   @Override

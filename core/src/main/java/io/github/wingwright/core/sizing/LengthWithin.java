@@ -4,20 +4,23 @@ package io.github.wingwright.core.sizing;
 import io.github.wingwright.core.basis.Consideration;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Strength;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
+import java.util.Optional;
 
 /**
- * A length between two ends, whatever the diameter.
+ * A length on one side of an end, whatever the diameter.
  *
  * @param asked what was asked for over the length of the body: 1, or the part that a tail arm is of it
+ * @param end how its one end comes about; empty if no length will do
  */
-record LengthWithin(String name, Strength strength, Source source, Interval lengths, double asked)
+record LengthWithin(String name, Strength strength, Source source, Interval lengths, double asked, Optional<Step> end)
     implements Consideration {
 
-  LengthWithin(String name, Strength strength, Source source, Interval lengths) {
-    this(name, strength, source, lengths, 1.0);
+  LengthWithin(String name, Strength strength, Source source, Interval lengths, Step end) {
+    this(name, strength, source, lengths, 1.0, Optional.of(end));
   }
 
   @Override
@@ -33,6 +36,16 @@ record LengthWithin(String name, Strength strength, Source source, Interval leng
   @Override
   public Interval lengthsAt(double diameter, Interval search) {
     return lengths;
+  }
+
+  @Override
+  public Optional<Step> workings(Step length, Step diameter) {
+    return end.map(
+        limit ->
+            Step.of(
+                lengths.upper() < Double.POSITIVE_INFINITY ? MarginFormulas.LENGTH_BELOW : MarginFormulas.LENGTH_ABOVE,
+                length,
+                limit));
   }
 
   @Override

@@ -4,21 +4,41 @@ package io.github.wingwright.core.sizing;
 import io.github.wingwright.core.basis.Consideration;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Strength;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
+import java.util.Optional;
+import java.util.function.BinaryOperator;
 
 /**
  * A consideration without a closed form whose margin only rises, or only falls, with the diameter: one search between
  * a diameter that holds and one that fails finds the end of its interval.
  */
 record Monotone(
-    String name, Strength strength, Source source, boolean rising, OfBody ofBody, Concession concession)
+    String name, Strength strength, Source source, boolean rising, OfBody ofBody, Concession concession, Reckoning reckoning)
     implements Consideration {
   private static final int MOST_STEPS = 200;
 
   /** Relative width at which an end counts as found. */
   private static final double FINE = 1e-13;
+
+  Monotone(
+      String name, Strength strength, Source source, boolean rising, OfBody ofBody, Concession concession) {
+    this(name, strength, source, rising, ofBody, concession, (length, diameter) -> Optional.empty());
+  }
+
+  /** The same with its margin as a line of the workings. */
+  Monotone reckonedBy(BinaryOperator<Step> steps) {
+    return new Monotone(
+        name, strength, source, rising, ofBody, concession, (length, diameter) -> Optional.of(steps.apply(length, diameter)));
+  }
+
+  /** How the margin comes about. */
+  @FunctionalInterface
+  interface Reckoning {
+    Optional<Step> of(Step length, Step diameter);
+  }
 
   /** The margin. */
   @FunctionalInterface
@@ -31,6 +51,11 @@ record Monotone(
   interface Concession {
     /** What follows the name, such as "with 8.5° instead". */
     String words(double length, double diameter, NamedUnit<Length> unit);
+  }
+
+  @Override
+  public Optional<Step> workings(Step length, Step diameter) {
+    return reckoning.of(length, diameter);
   }
 
   @Override

@@ -5,6 +5,7 @@ import io.github.wingwright.core.basis.Consideration;
 import io.github.wingwright.core.basis.Formula;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Strength;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Force;
@@ -13,6 +14,7 @@ import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Pressure;
 import io.github.wingwright.core.quantity.Speed;
+import java.util.Optional;
 
 /**
  * The nose hitting the wall: with the throw it sizes the body of a printed model.
@@ -56,7 +58,8 @@ public final class NoseStrength {
 
   /** The strut under its load. */
   private record Strut(
-      String name, Strength strength, Source source, double force, double wall, double modulus, double stress)
+      String name, Strength strength, Source source, double force, double wall, double modulus, double stress,
+      Step impact, BodyShell shell)
       implements Consideration {
 
     @Override
@@ -88,6 +91,17 @@ public final class NoseStrength {
     }
 
     @Override
+    public Optional<Step> workings(Step length, Step diameter) {
+      Step strong = Step.given("compressive strength", "σ", Pressure.pascals(stress), Source.BRIEF);
+      return Optional.of(
+          Step.of(
+              MarginFormulas.STRUT_MARGIN,
+              Step.of(MarginFormulas.COMPRESSIVE_LOAD, strong, shell.wallStep(), diameter),
+              Step.of(MarginFormulas.BUCKLING_LOAD, shell.stiffnessStep(diameter), length),
+              impact));
+    }
+
+    @Override
     public String givingWayTo(double length, double diameter, NamedUnit<Length> unit) {
       return "\"" + name + "\" with " + Margins.percent(1.0 + margin(length, diameter)) + " of the force";
     }
@@ -116,7 +130,13 @@ public final class NoseStrength {
         impactForce(mass.si(), speed.si(), stroke.si()),
         shell.wall().si(),
         shell.modulus().si(),
-        strength.si());
+        strength.si(),
+        Step.of(
+            IMPACT_FORCE,
+            Step.given("mass that is stopped", "m", mass, Source.BRIEF),
+            Step.given("speed of the impact", "V", speed, Source.BRIEF),
+            Step.given("stroke of the nose", "s", stroke, Source.BRIEF)),
+        shell);
   }
 
   /**

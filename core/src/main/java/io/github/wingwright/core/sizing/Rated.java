@@ -4,9 +4,11 @@ package io.github.wingwright.core.sizing;
 import io.github.wingwright.core.basis.Consideration;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Strength;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** A consideration taken more or less strictly than it comes, or called otherwise. */
@@ -35,6 +37,11 @@ record Rated(String name, Consideration rated, Strength strength) implements Con
   @Override
   public OptionalDouble preferredDiameter(double length) {
     return rated.preferredDiameter(length);
+  }
+
+  @Override
+  public Optional<Step> workings(Step length, Step diameter) {
+    return rated.workings(length, diameter);
   }
 
   @Override

@@ -4,13 +4,27 @@ package io.github.wingwright.core.sizing;
 import io.github.wingwright.core.basis.Consideration;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Strength;
+import io.github.wingwright.core.quantity.FlexuralRigidity;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
+import java.util.Optional;
 
 /** A bending stiffness EI that the body's ring must have. */
-record StiffnessFloor(String name, Strength strength, Source source, double stiffness, double wall, double modulus)
+record StiffnessFloor(
+    String name,
+    Strength strength,
+    Source source,
+    double stiffness,
+    BodyShell shell,
+    double wall,
+    double modulus)
     implements Consideration {
+
+  StiffnessFloor(String name, Strength strength, Source source, double stiffness, BodyShell shell) {
+    this(name, strength, source, stiffness, shell, shell.wall().si(), shell.modulus().si());
+  }
 
   @Override
   public double margin(double length, double diameter) {
@@ -25,6 +39,19 @@ record StiffnessFloor(String name, Strength strength, Source source, double stif
   @Override
   public Interval lengthsAt(double diameter, Interval search) {
     return margin(1.0, diameter) >= 0.0 ? Interval.ALL : Interval.NONE;
+  }
+
+  @Override
+  public Optional<Step> workings(Step length, Step diameter) {
+    return Optional.of(
+        Step.of(
+            MarginFormulas.STIFFNESS_MARGIN,
+            shell.stiffnessStep(diameter),
+            Step.given(
+                "bending stiffness that is asked for",
+                "EI_min",
+                FlexuralRigidity.newtonSquareMetres(stiffness),
+                Source.BRIEF)));
   }
 
   @Override

@@ -4,9 +4,12 @@ package io.github.wingwright.core.sizing;
 import io.github.wingwright.core.basis.Consideration;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Strength;
+import io.github.wingwright.core.quantity.Force;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
+import java.util.Optional;
 
 /** A tail load that must not bend the free part of the body, a share of its length, by more than a part of that. */
 record TailDeflection(
@@ -16,6 +19,7 @@ record TailDeflection(
     double load,
     double freeShare,
     double deflection,
+    BodyShell shell,
     double wall,
     double modulus)
     implements Consideration {
@@ -36,6 +40,18 @@ record TailDeflection(
   public Interval lengthsAt(double diameter, Interval search) {
     double stiffness = modulus * BodyShell.secondMoment(diameter, wall);
     return Interval.atMost(Math.sqrt(3.0 * deflection * stiffness / load) / freeShare);
+  }
+
+  @Override
+  public Optional<Step> workings(Step length, Step diameter) {
+    Step share = Step.given("share of the length from wing to tail", "k", freeShare, Source.BRIEF);
+    Step needed =
+        Step.of(
+            BodyShell.NEEDED_STIFFNESS,
+            Step.given("load at the tail", "F", Force.newtons(load), Source.BRIEF),
+            Step.of("free length from wing to tail", "a", MarginFormulas.SHARE_OF_LENGTH, share, length),
+            Step.given("movement that is allowed, over the arm", "δ", deflection, Source.BRIEF));
+    return Optional.of(Step.of(MarginFormulas.STIFFNESS_MARGIN, shell.stiffnessStep(diameter), needed));
   }
 
   @Override

@@ -9,6 +9,7 @@ import io.github.wingwright.core.basis.FeasibleRange;
 import io.github.wingwright.core.basis.FeasibleRegion;
 import io.github.wingwright.core.basis.Price;
 import io.github.wingwright.core.basis.Sized;
+import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Weighed;
 import io.github.wingwright.core.drawing.RangePicture;
 import io.github.wingwright.core.drawing.RegionPicture;
@@ -19,6 +20,8 @@ import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.report.Block;
 import io.github.wingwright.core.report.Chapter;
+import io.github.wingwright.core.report.ConsiderationWorkings;
+import io.github.wingwright.core.sizing.BodySteps;
 import io.github.wingwright.core.sizing.DragArea;
 import io.github.wingwright.core.sizing.DragSurvey;
 import io.github.wingwright.core.sizing.FlightDrag;
@@ -346,6 +349,13 @@ public final class FuselageChapter {
     blocks.add(
         new Block.Paragraph("The workings of the choice, before its dimensions were rounded:"));
     blocks.add(new Block.Steps(FuselageWorkings.of(sized, drag)));
+    blocks.add(
+        new Block.Paragraph(
+            "The workings of each consideration, for the body as it is made: what is given, the"
+                + " formulas, and last the margin m, which is kept where it is not negative:"));
+    BodySteps steps = BodySteps.of(made, Source.library("the choice as it is made"));
+    blocks.addAll(
+        ConsiderationWorkings.of(region.considerations(), steps.length(), steps.diameter()));
   }
 
   static String number(double value, int digits) {

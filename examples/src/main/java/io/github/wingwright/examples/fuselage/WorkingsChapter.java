@@ -6,6 +6,8 @@ import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Workings;
 import io.github.wingwright.core.report.Block;
 import io.github.wingwright.core.report.Chapter;
+import io.github.wingwright.core.report.ConsiderationWorkings;
+import io.github.wingwright.core.sizing.BodySteps;
 import io.github.wingwright.core.sizing.Contents;
 import java.util.ArrayList;
 import java.util.List;
@@ -48,6 +50,14 @@ final class WorkingsChapter {
             "4. What it is for. Drag and mass of the body become the figure that the brief is"
                 + " judged by; this is the currency in which guidelines are priced."));
     blocks.add(new Block.Steps(Workings.of(List.of(study.figure()))));
+    blocks.add(
+        new Block.Paragraph(
+            "5. Who has a say. For each consideration what is given, the formulas, what the body"
+                + " comes to, and last its margin m, which is kept where it is not negative."));
+    BodySteps body = BodySteps.of(study.body(), Source.library("the body shown"));
+    blocks.addAll(
+        ConsiderationWorkings.of(
+            study.region().considerations(), body.length(), body.diameter()));
     return new Chapter("Workings", blocks);
   }
 
