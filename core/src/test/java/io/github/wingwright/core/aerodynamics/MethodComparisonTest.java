@@ -58,7 +58,7 @@ class MethodComparisonTest {
     for (int i = 0; i < 500; i++) {
       Fuselage body = new Fuselage(BodyShape.capsule(), Length.millimetres(256 + 0.1 * i), Length.millimetres(22));
       DragBuildUp glider =
-          DragBuildUp.about(Area.squareCentimetres(372))
+          DragBuildUp.about(body.frontalArea())
               .with(DragComponent.body("body", body, FrictionModel.laminar(), BodyFormFactor.HOERNER_LAMINAR));
       FlightCondition glide = FlightCondition.of(AIR, Speed.metresPerSecond(6.4));
       MethodComparison comparison = MethodComparison.of(glider, glide);
