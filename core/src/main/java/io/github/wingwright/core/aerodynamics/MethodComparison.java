@@ -78,8 +78,10 @@ public record MethodComparison(List<Row> rows, Band coefficient) {
       high += greatest;
       rows.addAll(own);
     }
-    double scale = chosen.value() / likely;
-    return new MethodComparison(rows, new Band(Math.min(low * scale, chosen.value()), chosen.value(), high * scale));
+    double value = chosen.value();
+    double scale = value / likely;
+    // where the chosen method is itself an end, rounding may put that end on the wrong side of it
+    return new MethodComparison(rows, new Band(Math.min(low * scale, value), value, Math.max(high * scale, value)));
   }
 
   private static List<Row> alternatives(DragComponent component, double speed, double viscosity, double mach) {

@@ -2,6 +2,7 @@
 package io.github.wingwright.examples.designer;
 
 import io.github.wingwright.core.ConvergenceException;
+import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.report.Chapter;
 import io.github.wingwright.examples.brief.BriefException;
 import io.github.wingwright.examples.brief.BriefFile;
@@ -128,12 +129,28 @@ public final class DesignProgram {
 
     Design design() {
       try {
-        return SizingLoop.of(brief.brief()).madeTo(brief.making().length(), brief.making().mass()).solve();
+        return flyable(
+            SizingLoop.of(brief.brief()).madeTo(brief.making().length(), brief.making().mass()).solve());
       } catch (ConvergenceException | IllegalStateException | IllegalArgumentException e) {
         BriefException refused = top.error("no design satisfies this brief: " + e.getMessage());
         refused.initCause(e);
         throw refused;
       }
+    }
+
+    /** A tail that must stand steeper than any of the methods knows is no tail; the lattice would refuse it. */
+    private static Design flyable(Design design) {
+      Angle tail = design.trim().tailIncidence();
+      if (!(Math.abs(tail.si()) < Math.PI / 4)) {
+        throw new IllegalStateException(
+            "to trim it the tail would have to stand at "
+                + tail.format(Angle.DEGREE, 2)
+                + ", and 45° is the most that can be reckoned; it balances too far "
+                + (tail.si() < 0.0
+                    ? "forward: move what is carried aft, or ask for a smaller static margin"
+                    : "aft: move what is carried forward"));
+      }
+      return design;
     }
   }
 

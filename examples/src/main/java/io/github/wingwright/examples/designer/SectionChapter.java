@@ -67,6 +67,12 @@ final class SectionChapter {
                 + " Marks lie at the Reynolds number of their own speed."));
     if (!candidates.isEmpty()) {
       compare(blocks, candidates);
+    } else if (!computable()) {
+      blocks.add(
+          new Block.Paragraph(
+              "Boundary layers are computed at Reynolds numbers from 10⁴ to 5·10⁶; this wing glides at "
+                  + NamedUnit.NUMBER.format(best.reynolds(), 3)
+                  + ". What follows is estimated outside any measurement."));
     }
     blocks.add(new Block.Paragraph("What the design reckons with, and other ways to know it, at the lift of best glide:"));
     blocks.add(
@@ -189,13 +195,18 @@ final class SectionChapter {
     return rows;
   }
 
+  /** Whether boundary layers can be computed: below and above, the table holds what needs no computation. */
+  private boolean computable() {
+    return best.reynolds() >= 1e4 && best.reynolds() <= 5e6;
+  }
+
   private List<SectionCandidate> candidates() {
     AirfoilSection section = design.aircraft().airframe().wing().section();
     List<? extends ComposedSection> sections =
         section instanceof Naca4 chosen
             ? SectionCandidates.neighbours(chosen)
             : section instanceof ComposedSection other ? List.of(other) : List.of();
-    if (sections.isEmpty()) {
+    if (sections.isEmpty() || !computable()) {
       return List.of();
     }
     DesignBrief brief = design.brief();

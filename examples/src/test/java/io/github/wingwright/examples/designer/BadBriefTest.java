@@ -77,6 +77,11 @@ class BadBriefTest {
         changed("duplicate field", "\"walls\": 1,", "\"walls\": 1, \"walls\": 2,", "line 21", "not JSON", "walls"),
         changed("trailing comma", "\"infill\": 0,", "\"infill\": 0,,", "not JSON", "line 22"),
         changed("tails that do not fit", "\"longest_straight_part\": \"256 mm\"", "\"longest_straight_part\": \"110 mm\"", "no design satisfies this brief"),
+        changed(
+            "a brick ahead of the nose",
+            "\"mass\": \"1.2 g\", \"at\": \"2 mm\"",
+            "\"mass\": \"500 g\", \"at\": \"-100 mm\"",
+            "no design satisfies this brief", "the tail would have to stand at -47°", "too far forward"),
         new Bad("trailing text", ProgramRun.builtInBrief() + "{}", "nothing may follow", "line"),
         new Bad("truncated", ProgramRun.builtInBrief().substring(0, 400), "not JSON", "line"),
         new Bad("not JSON", "span: 480 mm\n", "not JSON", "line 1"),
