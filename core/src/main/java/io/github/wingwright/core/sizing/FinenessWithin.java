@@ -32,11 +32,16 @@ record FinenessWithin(String name, Strength strength, Source source, double leas
 
   @Override
   public Optional<Step> workings(Step length, Step diameter) {
+    Step fineness = Step.of(FuselageFormulas.FINENESS_RATIO, length, diameter);
+    Step stoutest = Step.given("least fineness ratio", "f_min", least, source);
+    if (Double.isInfinite(most)) {
+      return Optional.of(Step.of(MarginFormulas.FINENESS_ABOVE, fineness, stoutest));
+    }
     return Optional.of(
         Step.of(
             MarginFormulas.FINENESS_MARGIN,
-            Step.of(FuselageFormulas.FINENESS_RATIO, length, diameter),
-            Step.given("least fineness ratio", "f_min", least, source),
+            fineness,
+            stoutest,
             Step.given("greatest fineness ratio", "f_max", most, source)));
   }
 

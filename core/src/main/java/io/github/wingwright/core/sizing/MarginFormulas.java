@@ -138,6 +138,16 @@ public final class MarginFormulas {
           .from(Source.DEFINITION)
           .computedBy(MarginFormulas::finenessMargin);
 
+  /** Margin above the least fineness ratio. */
+  public static final Formula FINENESS_ABOVE =
+      Formula.named("margin above the least fineness ratio")
+          .gives("m", NamedUnit.NUMBER)
+          .as("f / f_min − 1")
+          .where("f", "fineness ratio", NamedUnit.NUMBER, 0.5, 100)
+          .where("f_min", "least fineness ratio", NamedUnit.NUMBER, 0.5, 100)
+          .from(Source.DEFINITION)
+          .computedBy(MarginFormulas::above);
+
   /** Volume that the contents need. */
   public static final Formula VOLUME_NEEDED =
       Formula.named("volume that the contents need")
