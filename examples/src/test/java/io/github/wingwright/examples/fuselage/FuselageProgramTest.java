@@ -27,7 +27,7 @@ import org.xml.sax.InputSource;
 /** The fuselages that come with the program, each from its brief to its report. */
 class FuselageProgramTest {
   private static final List<String> FILES =
-      List.of("drag.svg", "region.svg", "report.html", "side-view.svg");
+      List.of(".written", "drag.svg", "region.svg", "report.html", "side-view.svg");
 
   @TempDir Path temporary;
 
