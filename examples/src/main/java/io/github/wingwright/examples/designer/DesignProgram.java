@@ -147,7 +147,7 @@ public final class DesignProgram {
                 + tail.format(Angle.DEGREE, 2)
                 + ", and 45° is the most that can be reckoned; it balances too far "
                 + (tail.si() < 0.0
-                    ? "forward: move what is carried aft, or ask for a smaller static margin"
+                    ? "forward for this tail: enlarge the tail, move what is carried aft, or ask for a smaller static margin"
                     : "aft: move what is carried forward"));
       }
       return design;

@@ -158,7 +158,13 @@ final class DesignSheet {
     long serious = design.findings().stream().filter(f -> f.severity() == Severity.SERIOUS).count();
     long caution = design.findings().stream().filter(f -> f.severity() == Severity.CAUTION).count();
     long note = design.findings().size() - serious - caution;
-    return serious + " serious, " + caution + " cautions, " + note + " notes: see the report";
+    return serious
+        + " serious, "
+        + caution
+        + (caution == 1 ? " caution, " : " cautions, ")
+        + note
+        + (note == 1 ? " note" : " notes")
+        + ": see the report";
   }
 
   private static String pad(String text, int width) {

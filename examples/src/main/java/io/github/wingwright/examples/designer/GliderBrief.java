@@ -330,12 +330,7 @@ record GliderBrief(
       AirState air, Field field, Machine machine, Material material, Length leastArm, Speed launch, BriefUnits units) {
     BodyShape shape = shape(field);
     int walls = (int) field.optional("walls").map(f -> whole(f, 1, 20)).orElse(2.0).doubleValue();
-    List<Field> range = field.required("fineness_range").items();
-    if (range.size() != 2) {
-      throw field.required("fineness_range").error("must be a list of two numbers, least and greatest, had " + range.size());
-    }
-    double least = range.get(0).number(Interval.between(1.0, 40.0));
-    double most = range.get(1).number(Interval.between(least, 60.0));
+    Optional<Interval> fineness = field.optional("fineness_range").map(GliderBrief::fineness);
     double multiple = field.required("diameter_over_wing_thickness").number(Interval.between(0.5, 30.0));
     Optional<Contents> contents = field.optional("contents").map(Contents::from);
     double movement = field.required("largest_tail_movement").number(Interval.between(0.001, 0.1));
@@ -354,8 +349,13 @@ record GliderBrief(
                   .showing(units.length())
                   .madeOf(shell)
                   .draggingAs(drag)
-                  .considering(Considerations.lengthAtMost(machine.longest))
-                  .considering(Considerations.finenessWithin(least, most, Source.COMMON_PRACTICE))
+                  .considering(Considerations.lengthAtMost(machine.longest));
+          if (fineness.isPresent()) {
+            Interval range = fineness.get();
+            sized = sized.considering(Considerations.finenessWithin(range.lower(), range.upper(), Source.COMMON_PRACTICE));
+          }
+          sized =
+              sized
                   .considering(Considerations.diameterNear(multiple, wing.maximumThickness()))
                   .considering(Considerations.tailArmAtLeast(leastArm, 0.5))
                   .considering(tailMovement(wing, movement, shell, launch, air.density()));
@@ -370,6 +370,16 @@ record GliderBrief(
                 ? asked.diameter(diameter.get())
                 : choice == Choice.LEAST_DRAG ? asked.leastDrag(drag) : asked.nearestToTargets();
     return new Negotiated(sizing, close, walls);
+  }
+
+  /** Least and greatest fineness; a brief without them lets the other considerations decide. */
+  private static Interval fineness(Field field) {
+    List<Field> range = field.items();
+    if (range.size() != 2) {
+      throw field.error("must be a list of two numbers, least and greatest, had " + range.size());
+    }
+    double least = range.get(0).number(Interval.between(1.0, 40.0));
+    return Interval.between(least, range.get(1).number(Interval.between(least, 60.0)));
   }
 
   /** The tail load of the throw: a tenth of the weight at the stall, times (V/V_s)² with the usual ratio squared. */

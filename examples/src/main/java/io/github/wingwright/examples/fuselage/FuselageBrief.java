@@ -199,6 +199,7 @@ record FuselageBrief(
         top.required("aircraft")
             .as(f -> Mission.from(f, top.required("judged_by"), flight, shell, units));
     Choice choice = top.required("choice").as(Choice::from);
+    refuseSolid(top.required("choice"), choice, shell);
     FuselageSizing plain =
         FuselageSizing.of(shape)
             .showing(units.length())
@@ -270,6 +271,14 @@ record FuselageBrief(
     field.refuseTheRest();
     FrictionModel smooth = FrictionModel.mixed(transition, TurbulentFriction.PRANDTL_SCHLICHTING);
     return new Flow(smooth.withRoughness(roughness), form);
+  }
+
+  /** Mass and room of a body are those of a thin wall: one that meets itself in the middle is no wall. */
+  private static void refuseSolid(Field field, Choice choice, BodyShell shell) {
+    if (choice.diameter().isPresent() && !(shell.wall().si() < 0.5 * choice.diameter().get().si())) {
+      throw field.required("diameter").error(
+          "must be more than twice the wall of " + shell.wall() + ", was " + choice.diameter().get());
+    }
   }
 
   private static BodyShell shell(Field field) {

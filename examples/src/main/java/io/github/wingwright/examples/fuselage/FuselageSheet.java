@@ -139,7 +139,13 @@ final class FuselageSheet {
     long serious = study.findings().stream().filter(f -> f.severity() == Severity.SERIOUS).count();
     long caution = study.findings().stream().filter(f -> f.severity() == Severity.CAUTION).count();
     long note = study.findings().size() - serious - caution;
-    return serious + " serious, " + caution + " cautions, " + note + " notes: see the report";
+    return serious
+        + " serious, "
+        + caution
+        + (caution == 1 ? " caution, " : " cautions, ")
+        + note
+        + (note == 1 ? " note" : " notes")
+        + ": see the report";
   }
 
   private String size(Fuselage body) {

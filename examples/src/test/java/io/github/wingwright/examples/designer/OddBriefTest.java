@@ -32,4 +32,9 @@ class OddBriefTest {
   void a_small_static_margin_gives_a_report() throws IOException {
     assertThat(report("\"static_margin\": 0.15", "\"static_margin\": 0.02")).contains("Downwash at the tail");
   }
+
+  @Test
+  void a_body_may_go_without_a_range_of_fineness() throws IOException {
+    assertThat(report("\"fineness_range\": [6, 10],", "")).doesNotContain("fineness 6 to 10");
+  }
 }

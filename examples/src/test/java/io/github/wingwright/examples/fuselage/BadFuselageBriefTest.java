@@ -34,6 +34,12 @@ class BadFuselageBriefTest {
   static Stream<Bad> briefs() {
     return Stream.of(
         survey(
+            "a wall that meets itself",
+            "\"material\": \"PETG\", \"wall\": \"1.2 mm\"",
+            "\"material\": \"PETG\", \"wall\": \"46 mm\"",
+            "choice.diameter",
+            "must be more than twice the wall of 46 mm, was 92 mm"),
+        survey(
             "a thing of no form",
             "\"sphere\": \"82 mm\"",
             "\"ball\": \"82 mm\"",
