@@ -511,21 +511,28 @@ public final class BodyLayout {
     Door.within(emptyShare, 0.0, 1.0, "place of the centre of gravity without ballast");
     Door.within(wantedShare, 0.0, emptyShare, "wanted place of the centre of gravity");
     Door.positive(ballastFromNose, "distance of the ballast from the nose");
-    double lever = wantedShare * most.si() - empty.si() * (emptyShare - wantedShare);
+    double inHand = MarginFormulas.ballastInHand(wantedShare, most.si(), empty.si(), emptyShare);
     // Even in a body without end the ballast has only so long a lever.
-    Interval lengths =
-        lever > 0.0 ? Interval.atLeast(most.si() * ballastFromNose.si() / lever) : Interval.NONE;
-    Optional<Step> end =
-        lever > 0.0
-            ? Optional.of(
-                Step.of(
-                    MarginFormulas.LENGTH_FOR_BALLAST,
-                    Step.given("most ballast", "m_b", most, Source.BRIEF),
-                    Step.given("distance of the ballast from the nose", "x_b", ballastFromNose, Source.BRIEF),
-                    Step.given("wanted centre of gravity over the length", "s_t", wantedShare, Source.BRIEF),
-                    Step.given("mass without ballast", "m", empty, Source.BRIEF),
-                    Step.given("centre of gravity without ballast over the length", "s_s", emptyShare, Source.BRIEF)))
-            : Optional.empty();
+    if (!(inHand > 0.0)) {
+      return balancesWith(most, Interval.NONE, Optional.empty());
+    }
+    double least = MarginFormulas.lengthForBallast(most.si(), ballastFromNose.si(), inHand);
+    Step ballast = Step.given("most ballast", "m_b", most, Source.BRIEF);
+    Step end =
+        Step.of(
+            MarginFormulas.LENGTH_FOR_BALLAST,
+            ballast,
+            Step.given("distance of the ballast from the nose", "x_b", ballastFromNose, Source.BRIEF),
+            Step.of(
+                MarginFormulas.BALLAST_IN_HAND,
+                Step.given("wanted centre of gravity over the length", "s_t", wantedShare, Source.BRIEF),
+                ballast,
+                Step.given("mass without ballast", "m", empty, Source.BRIEF),
+                Step.given("centre of gravity without ballast over the length", "s_s", emptyShare, Source.BRIEF)));
+    return balancesWith(most, Interval.atLeast(least), Optional.of(end));
+  }
+
+  private static Consideration balancesWith(Mass most, Interval lengths, Optional<Step> end) {
     return new LengthWithin(
         "balances with at most " + most.format(4) + " of ballast",
         Strength.GUIDELINE,

@@ -89,7 +89,7 @@ public final class MarginFormulas {
           .as("n·p − (n − 1)·j")
           .where("n", "pieces", NamedUnit.NUMBER, 1, 50)
           .where("p", "longest part", Length.METRE, 0.01, 10)
-          .where("j", "overlap of a joint", Length.METRE, 0, 0.01)
+          .where("j", "overlap of a joint", Length.METRE, 0, 1)
           .from(Source.DEFINITION)
           .computedBy(MarginFormulas::segmented);
 
@@ -103,16 +103,26 @@ public final class MarginFormulas {
           .from(Source.DEFINITION)
           .computedBy(MarginFormulas::lengthForArm);
 
+  /** What the ballast can lift beyond what the rest asks of it, per length of the body. */
+  public static final Formula BALLAST_IN_HAND =
+      Formula.named("ballast in hand, times its lever over the length")
+          .gives("m_e", Mass.KILOGRAM)
+          .as("s_t·m_b − m·(s_s − s_t)")
+          .where("s_t", "wanted centre of gravity over the length", NamedUnit.NUMBER, 0, 1)
+          .where("m_b", "most ballast", Mass.KILOGRAM, 0.0001, 1000)
+          .where("m", "mass without ballast", Mass.KILOGRAM, 0.0001, 10_000)
+          .where("s_s", "centre of gravity without ballast over the length", NamedUnit.NUMBER, 0, 1)
+          .from(Source.DEFINITION)
+          .computedBy(MarginFormulas::ballastInHand);
+
   /** Least length for the ballast. */
   public static final Formula LENGTH_FOR_BALLAST =
       Formula.named("least length for the ballast")
           .gives("L_min", Length.METRE)
-          .as("m_b·x_b / (s_t·m_b − m·(s_s − s_t))")
-          .where("m_b", "most ballast", Mass.KILOGRAM, 0.001, 100)
+          .as("m_b·x_b / m_e")
+          .where("m_b", "most ballast", Mass.KILOGRAM, 0.0001, 1000)
           .where("x_b", "distance of the ballast from the nose", Length.METRE, 0.0001, 10)
-          .where("s_t", "wanted centre of gravity over the length", NamedUnit.NUMBER, 0.2, 0.5)
-          .where("m", "mass without ballast", Mass.KILOGRAM, 0.0001, 0.001)
-          .where("s_s", "centre of gravity without ballast over the length", NamedUnit.NUMBER, 0.2, 0.6)
+          .where("m_e", "ballast in hand, times its lever over the length", Mass.KILOGRAM, 1e-6, 1000)
           .from(Source.DEFINITION)
           .computedBy(MarginFormulas::lengthForBallast);
 
@@ -409,17 +419,28 @@ public final class MarginFormulas {
   }
 
   /**
+   * What the ballast can lift beyond what the rest asks of it, per length of the body.
+   *
+   * @param wanted wanted centre of gravity over the length s_t
+   * @param ballast most ballast m_b [kg]
+   * @param empty mass without ballast m [kg]
+   * @param found centre of gravity without ballast over the length s_s
+   * @return m_e = s_t·m_b − m·(s_s − s_t) [kg]; not positive where no length is enough
+   */
+  public static double ballastInHand(double wanted, double ballast, double empty, double found) {
+    return wanted * ballast - empty * (found - wanted);
+  }
+
+  /**
    * Least length for the ballast.
    *
    * @param ballast most ballast m_b [kg]
    * @param place distance of the ballast from the nose x_b [m]
-   * @param wanted wanted centre of gravity over the length s_t
-   * @param empty mass without ballast m [kg]
-   * @param found centre of gravity without ballast over the length s_s
-   * @return L_min = m_b·x_b / (s_t·m_b − m·(s_s − s_t)) [m]
+   * @param inHand ballast in hand m_e [kg], positive
+   * @return L_min = m_b·x_b / m_e [m]
    */
-  public static double lengthForBallast(double ballast, double place, double wanted, double empty, double found) {
-    return ballast * place / (wanted * ballast - empty * (found - wanted));
+  public static double lengthForBallast(double ballast, double place, double inHand) {
+    return ballast * place / inHand;
   }
 
   /**
