@@ -30,7 +30,8 @@ import java.util.zip.ZipOutputStream;
  * for each part. Build items stand in a row beside each other, on the plane z = 0, so that nothing overlaps and no
  * coordinate of what is built is negative. Entries carry one fixed time, so that the same parts give the same bytes.
  *
- * <p>Source: 3MF Consortium, 3D Manufacturing Format, Core Specification 1.4.0.
+ * <p>Source: 3MF Consortium, 3D Manufacturing Format, Core Specification 1.4.0, layout from memory; its files were
+ * opened by independent readers.
  */
 public final class ThreeMfFile {
   private static final String CORE = "http://schemas.microsoft.com/3dmanufacturing/core/2015/02";

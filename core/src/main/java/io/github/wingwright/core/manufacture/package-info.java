@@ -33,6 +33,23 @@
  *       <td>parts as files</td><td>{@code ThreeMfFile.titled("glider").with(parts)}</td></tr>
  *   <tr><td>{@link io.github.wingwright.core.manufacture.Template}, {@link io.github.wingwright.core.manufacture.Templates}</td>
  *       <td>full-size drawings to cut by</td><td>ribs, 88 × 24 mm</td></tr>
+ *   <tr><td>{@link io.github.wingwright.core.manufacture.Solid}</td><td>any shape that can be meshed to a tolerance</td><td>{@code solid.mesh(millimetres(0.05))}</td></tr>
+ *   <tr><td>{@link io.github.wingwright.core.manufacture.TailSlots},
+ *       {@link io.github.wingwright.core.manufacture.Tongue},
+ *       {@link io.github.wingwright.core.manufacture.Spigot}</td>
+ *       <td>what is cut into a body for its tails, and what reaches from one piece into the next</td>
+ *       <td>slots as wide as the plates and some play</td></tr>
+ *   <tr><td>{@link io.github.wingwright.core.manufacture.JointKind},
+ *       {@link io.github.wingwright.core.manufacture.Pieces}</td>
+ *       <td>how segments are put together, and a part cut so</td><td>tongue, dowels or tube</td></tr>
+ *   <tr><td>{@link io.github.wingwright.core.manufacture.SectionStrength}</td><td>stiffness and strength of the skin of a section</td>
+ *       <td>M = σ·Z</td></tr>
+ *   <tr><td>{@link io.github.wingwright.core.manufacture.PrintGuidelines}</td>
+ *       <td>what a printer can make, with findings</td><td>a trailing edge of at least 0.4 mm</td></tr>
+ *   <tr><td>{@link io.github.wingwright.core.manufacture.PrintItem},
+ *       {@link io.github.wingwright.core.manufacture.PrintList}</td>
+ *       <td>everything that is to be printed on one machine</td><td>half wing, twice, standing on end</td></tr>
+ *   <tr><td>{@link io.github.wingwright.core.manufacture.MeshBox}</td><td>the box around a mesh</td><td>from its least to its greatest corner</td></tr>
  * </table>
  *
  * <h2>From a shape to a mesh</h2>
@@ -55,7 +72,8 @@
  *   <li>Files are written under a temporary name and then moved; the same parts give the same bytes.</li>
  * </ul>
  *
- * <p>Sources: 3MF Consortium, 3MF Core Specification 1.4.0; D. H. Douglas and T. K. Peucker, "Algorithms for the reduction of
+ * <p>Sources: 3MF Consortium, 3MF Core Specification 1.4.0 (layout from memory, files opened by
+ * independent readers); D. H. Douglas and T. K. Peucker, "Algorithms for the reduction of
  * the number of points required to represent a digitized line or its caricature", The Canadian Cartographer 10 (1973); C. L.
  * Lawson, "Software for C¹ surface interpolation", Mathematical Software III (1977), for turning edges (both from memory);
  * ISO 32000-1 for PDF, W3C SVG 1.1.
