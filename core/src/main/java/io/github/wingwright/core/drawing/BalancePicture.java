@@ -18,12 +18,11 @@ import java.util.stream.DoubleStream;
 public final class BalancePicture {
   private static final double WIDTH = 185.0;
   private static final double HEIGHT = 62.0;
-  private static final double MARGIN = 6.0;
   private static final double CHORD_Y = 38.0;
   private static final double UPPER_ROW = 17.5;
   private static final double LOWER_ROW = 23.5;
   private static final double BAND = 5.5;
-  private static final Lettering LABEL = Lettering.start(Lettering.NOTE).heavy().in(Pen.WARM).onto("#ffffff");
+  private static final Lettering LABEL = Lettering.start(Lettering.NOTE).heavy().in(Pen.WARM).onto(Pen.PAPER);
 
   private static final double ROW = 10.0;
   private static final double BAR = 3.0;
@@ -38,7 +37,8 @@ public final class BalancePicture {
 
   private BalancePicture(double start, double chord, NamedUnit<Length> unit, Axis axis, int rows) {
     double height = HEIGHT + (rows == 0 ? 0.0 : rows * ROW + FOOT);
-    this.svg = new Svg(WIDTH, height, "Balance along the mean aerodynamic chord");
+    this.svg = Sheet.blank(WIDTH, height, "Balance along the mean aerodynamic chord");
+    Sheet.headline(svg, "balance along the mean aerodynamic chord");
     this.start = start;
     this.chord = chord;
     this.unit = unit;
@@ -111,8 +111,6 @@ public final class BalancePicture {
     double[] stations = DoubleStream.concat(DoubleStream.of(start, start + chord.si(), cg, np), ends(bars)).toArray();
     Axis axis = axis(allowed, stations);
     BalancePicture picture = new BalancePicture(start, chord.si(), unit, axis, bars.size());
-    picture.svg.rectangle(0, 0, WIDTH, picture.svg.height(), Pen.fill("#ffffff"));
-    picture.svg.text(MARGIN, 8.5, "balance along the mean aerodynamic chord", Lettering.start(Lettering.TITLE).heavy());
     picture.band(allowed);
     picture.chordLine();
     picture.rows(bars, cg, np);
@@ -142,9 +140,9 @@ public final class BalancePicture {
   }
 
   private void row(Bar bar, double top) {
-    Lettering lettering = Lettering.start(Lettering.SMALL).in(bar.kind() == Kind.TRAVEL ? Pen.WARM : Pen.INK).onto("#ffffff");
+    Lettering lettering = Lettering.start(Lettering.SMALL).in(bar.kind() == Kind.TRAVEL ? Pen.WARM : Pen.INK).onto(Pen.PAPER);
     String ends = bar.places().isEmpty() ? "nowhere" : bar.places().format(unit);
-    svg.text(MARGIN, top + 3.4, TextWidth.cut(bar.label() + ": " + ends, WIDTH - 2.0 * MARGIN, lettering), lettering);
+    svg.text(Sheet.MARGIN, top + 3.4, TextWidth.cut(bar.label() + ": " + ends, WIDTH - 2.0 * Sheet.MARGIN, lettering), lettering);
     if (bar.places().isEmpty()) {
       return;
     }
@@ -182,7 +180,7 @@ public final class BalancePicture {
       high = Math.max(high, Double.isFinite(allowed.upper()) ? allowed.upper() : high);
     }
     double room = 0.05 * (high - low);
-    return new Axis(low - room, high + room, MARGIN, WIDTH - MARGIN);
+    return new Axis(low - room, high + room, Sheet.MARGIN, WIDTH - Sheet.MARGIN);
   }
 
   private void band(Interval allowed) {
@@ -198,7 +196,7 @@ public final class BalancePicture {
     double middle = 0.5 * (from + to);
     svg.line(middle, CHORD_Y + BAND, middle, CHORD_Y + BAND + 7.5, Pen.stroke(Pen.ACCENT, 0.2));
     double half = 0.5 * lettering.width(words);
-    double at = Math.max(MARGIN + half, Math.min(WIDTH - MARGIN - half, middle));
+    double at = Math.max(Sheet.MARGIN + half, Math.min(WIDTH - Sheet.MARGIN - half, middle));
     svg.text(at, CHORD_Y + BAND + 11.5, words, lettering.in(Pen.ACCENT));
   }
 
@@ -208,7 +206,7 @@ public final class BalancePicture {
     for (int i = 0; i <= 4; i++) {
       double x = axis.at(start + 0.25 * i * chord);
       String figure = 25 * i + " %";
-      Lettering lettering = Lettering.middle(Lettering.SMALL).onto("#ffffff");
+      Lettering lettering = Lettering.middle(Lettering.SMALL).onto(Pen.PAPER);
       svg.line(x, CHORD_Y - 1.5, x, CHORD_Y + 1.5, Pen.stroke(Pen.INK, 0.4));
       Box box = lettering.box(x, CHORD_Y + BAND + 4.0, figure);
       if (box.left() > previous && box.within(new Box(0, 0, WIDTH, HEIGHT))) {
@@ -227,13 +225,13 @@ public final class BalancePicture {
     double aft = axis.at(Math.max(cg, np));
     String aheadLabel = cgAhead ? cgLabel : npLabel;
     String aftLabel = cgAhead ? npLabel : cgLabel;
-    boolean aheadFits = ahead - 1.2 - LABEL.width(aheadLabel) >= MARGIN;
-    boolean aftFits = aft + 1.2 + LABEL.width(aftLabel) <= WIDTH - MARGIN;
+    boolean aheadFits = ahead - 1.2 - LABEL.width(aheadLabel) >= Sheet.MARGIN;
+    boolean aftFits = aft + 1.2 + LABEL.width(aftLabel) <= WIDTH - Sheet.MARGIN;
     // A label that must run across the other leader stands above the one that does not.
     label(ahead, aheadFits, aheadLabel, aftFits ? UPPER_ROW : LOWER_ROW);
     label(aft, !aftFits, aftLabel, aftFits ? LOWER_ROW : UPPER_ROW);
     symbol(axis.at(np), Pen.WARM);
-    symbol(axis.at(cg), "#ffffff");
+    symbol(axis.at(cg), Pen.PAPER);
   }
 
   private void symbol(double x, String fill) {
@@ -248,6 +246,6 @@ public final class BalancePicture {
     svg.line(x, y - 2.6, x, CHORD_Y, Pen.stroke(Pen.WARM, 0.3));
     double width = LABEL.width(label);
     double left = toTheLeft ? x - 1.2 - width : x + 1.2;
-    svg.text(Math.max(MARGIN, Math.min(WIDTH - MARGIN - width, left)), y, label, LABEL);
+    svg.text(Math.max(Sheet.MARGIN, Math.min(WIDTH - Sheet.MARGIN - width, left)), y, label, LABEL);
   }
 }

@@ -90,7 +90,7 @@ final class BoundRow {
     double x = axis.clamped(preferred);
     double[] px = {x - LOZENGE, x, x + LOZENGE, x};
     double[] py = {y, y - LOZENGE, y, y + LOZENGE};
-    sketch.polygon(px, py, new Pen(colour, 0.4, bound.decision().applies() ? Pen.WARM_TINT : "#ffffff", ""));
+    sketch.polygon(px, py, new Pen(colour, 0.4, bound.decision().applies() ? Pen.WARM_TINT : Pen.PAPER, ""));
     String figure = unit.format(preferred, 4);
     Lettering lettering = figureLettering(Lettering.start(FIGURE_SIZE));
     boolean right = x + LOZENGE + 1.0 + lettering.width(figure) <= RangePicture.AXIS_RIGHT;
@@ -102,7 +102,7 @@ final class BoundRow {
   }
 
   private Lettering figureLettering(Lettering lettering) {
-    return lettering.in(bound.decision().applies() ? colour : Pen.QUIET).onto("#ffffff");
+    return lettering.in(bound.decision().applies() ? colour : Pen.QUIET).onto(Pen.PAPER);
   }
 
   private void bar(double y) {
@@ -114,7 +114,7 @@ final class BoundRow {
     double from = axis.clamped(interval.lower());
     double to = Math.max(axis.clamped(interval.upper()), from + 0.4);
     boolean applies = bound.decision().applies();
-    Pen pen = new Pen(colour, 0.35, applies ? tint(bound.strength()) : "#ffffff", applies ? "" : "1.2 0.8");
+    Pen pen = new Pen(colour, 0.35, applies ? tint(bound.strength()) : Pen.PAPER, applies ? "" : "1.2 0.8");
     double half = 0.5 * RangePicture.BAR;
     double point = Math.min(half, 0.5 * (to - from));
     double inLeft = isOpen(interval.lower()) ? point : 0.0;
@@ -140,9 +140,9 @@ final class BoundRow {
       text(to - 1.2, baseline, high, end);
       return;
     }
-    Lettering outside = start.onto("#ffffff");
+    Lettering outside = start.onto(Pen.PAPER);
     if (from - 1.2 - lowWidth >= RangePicture.AXIS_LEFT && to + 1.2 + highWidth <= RangePicture.AXIS_RIGHT) {
-      text(from - 1.2, baseline, low, end.onto("#ffffff"));
+      text(from - 1.2, baseline, low, end.onto(Pen.PAPER));
       text(to + 1.2, baseline, high, outside);
       return;
     }
@@ -150,7 +150,7 @@ final class BoundRow {
     if (to + 1.2 + outside.width(both) <= RangePicture.AXIS_RIGHT) {
       text(to + 1.2, baseline, both, outside);
     } else {
-      text(from - 1.2, baseline, both, end.onto("#ffffff"));
+      text(from - 1.2, baseline, both, end.onto(Pen.PAPER));
     }
   }
 
@@ -170,7 +170,7 @@ final class BoundRow {
   }
 
   private String ground() {
-    return bound.decision().applies() ? tint(bound.strength()) : "#ffffff";
+    return bound.decision().applies() ? tint(bound.strength()) : Pen.PAPER;
   }
 
   private static String colour(Strength strength) {
@@ -184,7 +184,7 @@ final class BoundRow {
   private static String tint(Strength strength) {
     return switch (strength) {
       case LIMIT -> "#dfe3e6";
-      case GUIDELINE -> "#ffffff";
+      case GUIDELINE -> Pen.PAPER;
       case TARGET -> Pen.WARM_TINT;
     };
   }

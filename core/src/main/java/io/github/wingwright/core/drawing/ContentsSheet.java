@@ -15,10 +15,9 @@ final class ContentsSheet {
   private static final double MOST_WIDTH = 165.0;
   private static final double MOST_HEIGHT = 120.0;
   private static final double LEAST_WIDTH = 120.0;
-  private static final double MARGIN = 6.0;
   private static final int POINTS = 129;
   private static final Pen BODY = new Pen(Pen.INK, 0.4, Pen.PALE, "");
-  private static final Pen WALL = new Pen(Pen.SHADOW, 0.2, "#ffffff", "");
+  private static final Pen WALL = new Pen(Pen.SHADOW, 0.2, Pen.PAPER, "");
   private static final Lettering INSIDE = Lettering.middle(Lettering.SMALL);
 
   private final ContentsPicture picture;
@@ -116,7 +115,7 @@ final class ContentsSheet {
       case SEAT -> SeatFigure.draw(sketch, left, top, width, height);
       case WHEEL -> {
         outline(Form.SPHERE, left, top, width, height, new Pen(Pen.INK, 0.4, Pen.QUIET, ""));
-        sketch.circle(left + 0.5 * width, top + 0.5 * height, 0.18 * width, Pen.fill("#ffffff"));
+        sketch.circle(left + 0.5 * width, top + 0.5 * height, 0.18 * width, Pen.fill(Pen.PAPER));
       }
       default ->
           outline(
@@ -212,20 +211,20 @@ final class ContentsSheet {
     picture.items().forEach(item -> sketch.reserve(box(item)));
     LabelPlacer placer = new LabelPlacer(sketch, room);
     for (Mark mark : picture.marks()) {
-      Lettering lettering = Lettering.start(Lettering.SMALL).heavy().in(Pen.WARM).onto("#ffffff");
+      Lettering lettering = Lettering.start(Lettering.SMALL).heavy().in(Pen.WARM).onto(Pen.PAPER);
       placer.place(x(mark.x().si()), y(mark.z().si()), cut(mark.label(), lettering), lettering);
     }
     LineLabels names = new LineLabels(sketch, room);
     for (SightLine line : picture.lines()) {
       Lettering lettering =
-          Lettering.start(Lettering.SMALL).in(pen(line.style()).stroke()).onto("#ffffff");
+          Lettering.start(Lettering.SMALL).in(pen(line.style()).stroke()).onto(Pen.PAPER);
       String label = cut(line.label(), lettering);
       names.place(List.<double[][]>of(ends(line)), label, label, lettering);
     }
     for (Item item : beside) {
       double middle = x(item.front().si() + 0.5 * item.length().si());
       double top = y(item.middle().si() + 0.5 * item.height().si());
-      Lettering lettering = Lettering.start(Lettering.SMALL).in(Pen.ACCENT).onto("#ffffff");
+      Lettering lettering = Lettering.start(Lettering.SMALL).in(Pen.ACCENT).onto(Pen.PAPER);
       placer.place(middle, top, cut(item.name(), lettering), lettering);
     }
   }
@@ -256,27 +255,24 @@ final class ContentsSheet {
     if (mark.centreOfGravity()) {
       GravitySymbol.draw(sketch, x, y);
     } else {
-      sketch.circle(x, y, 0.8, new Pen(Pen.WARM, 0.4, "#ffffff", ""));
+      sketch.circle(x, y, 0.8, new Pen(Pen.WARM, 0.4, Pen.PAPER, ""));
     }
     sketch.reserve(new Box(x - 1.5, y - 1.5, x + 1.5, y + 1.5));
   }
 
   private Svg assemble() {
     Box box = sketch.bounds();
-    double width = Math.max(box.width(), LEAST_WIDTH) + 2.0 * MARGIN;
-    Lettering large = Lettering.start(Lettering.TITLE).heavy();
+    double width = Math.max(box.width(), LEAST_WIDTH) + 2.0 * Sheet.MARGIN;
     Lettering note = Lettering.start(Lettering.SMALL).in(Pen.QUIET);
     double head = 19.0;
-    Svg svg = new Svg(width, head + box.height() + MARGIN, picture.title());
-    svg.rectangle(0, 0, width, svg.height(), Pen.fill("#ffffff"));
-    svg.text(MARGIN, 8.5, TextWidth.cut(picture.title(), width - 2.0 * MARGIN, large), large);
+    Svg svg = Sheet.titled(width, head + box.height() + Sheet.MARGIN, picture.title());
     NamedUnit<?> unit = picture.unit();
     svg.text(
-        MARGIN,
+        Sheet.MARGIN,
         13.6,
         "side view, scale " + scale.words() + ", dimensions in " + unit.symbol(),
         note);
-    sketch.onto(svg, MARGIN - box.left(), head - box.top());
+    sketch.onto(svg, Sheet.MARGIN - box.left(), head - box.top());
     return svg;
   }
 }

@@ -17,7 +17,6 @@ public record CurvePicture(
     String title, String xLabel, String yLabel, List<Curve> curves, List<Point> points, List<Band> bands) {
   private static final double WIDTH = 170.0;
   private static final double HEIGHT = 112.0;
-  private static final double MARGIN = 6.0;
   private static final double RIGHT = WIDTH - 8.0;
   private static final double TOP = 15.0;
   private static final double BOTTOM = HEIGHT - 17.0;
@@ -120,16 +119,13 @@ public record CurvePicture(
    */
   public Svg draw() {
     Axis vertical = Plot.axis(Plot.values(false, curves, points, bands), points.isEmpty() ? 0.06 : 0.16, BOTTOM, TOP);
-    double left = Plot.left(MARGIN, vertical, FIGURES);
+    double left = Plot.left(Sheet.MARGIN, vertical, FIGURES);
     Axis horizontal = Plot.axis(Plot.values(true, curves, points, bands), 0.06, left, RIGHT);
-    Svg svg = new Svg(WIDTH, HEIGHT, title);
-    svg.rectangle(0, 0, WIDTH, HEIGHT, Pen.fill("#ffffff"));
-    Lettering large = Lettering.start(Lettering.TITLE).heavy();
-    svg.text(MARGIN, 8.5, TextWidth.cut(title, WIDTH - 2.0 * MARGIN, large), large);
+    Svg svg = Sheet.titled(WIDTH, HEIGHT, title);
     Plot plot = new Plot(svg, horizontal, vertical);
     bands.forEach(plot::band);
     plot.grid(FIGURES, true);
-    plot.names(xLabel, HEIGHT - 5.5, yLabel, MARGIN + 2.5);
+    plot.names(xLabel, HEIGHT - 5.5, yLabel, Sheet.MARGIN + 2.5);
     curves.forEach(plot::curve);
     plot.labels(points, curves, bands, new Box(left + 1.0, TOP, RIGHT + 4.0, BOTTOM - 0.5));
     plot.finish();

@@ -25,7 +25,7 @@ record DimensionLine(double from, double to, double featureFrom, double featureT
   private static final double TAIL = 5.0;
 
   private static final double LIFT = 0.9;
-  private static final Lettering LETTERING = Lettering.middle(Lettering.NOTE).onto("#ffffff");
+  private static final Lettering LETTERING = Lettering.middle(Lettering.NOTE).onto(Pen.PAPER);
 
   /** Which way a dimension runs. */
   enum Direction {

@@ -36,6 +36,7 @@ public record DragCurvePicture(
   private static final double BOTTOM = 100.0;
   private static final double HEIGHT = BOTTOM + 17.0;
   private static final double BROAD = 2.6;
+  private static final int FIGURES = 6;
 
   /** One look for each thing that stays: full, dashed, dotted. */
   private static final List<Pen> PENS =
@@ -113,26 +114,24 @@ public record DragCurvePicture(
    */
   public Svg draw() {
     Axis vertical = new Axis(0.0, 1.08 * greatest(), BOTTOM, TOP);
-    double left = ChartFrame.left(vertical);
+    double left = Plot.left(Sheet.MARGIN, vertical, FIGURES);
     Axis horizontal = horizontal(left);
-    Svg svg = new Svg(WIDTH, HEIGHT, title);
-    svg.rectangle(0, 0, WIDTH, HEIGHT, Pen.fill("#ffffff"));
-    new ChartFrame(title, xLabel, yLabel, horizontal, vertical).draw(svg);
+    Svg svg = Sheet.blank(WIDTH, HEIGHT, title);
+    Plot plot = new Plot(svg, horizontal, vertical);
+    plot.grid(FIGURES, true);
+    Sheet.headline(svg, title);
+    plot.names(xLabel, HEIGHT - 5.5, yLabel, Sheet.MARGIN + 2.5);
     Lettering small = Lettering.start(Lettering.SMALL).in(Pen.QUIET);
-    svg.text(
-        ChartFrame.MARGIN,
-        14.0,
-        TextWidth.cut(method, WIDTH - 2.0 * ChartFrame.MARGIN, small),
-        small);
-    Sketch sketch = new Sketch();
+    svg.text(Sheet.MARGIN, 14.0, TextWidth.cut(method, WIDTH - 2.0 * Sheet.MARGIN, small), small);
+    Sketch sketch = plot.sketch();
     for (Curve curve : curves) {
       broad(sketch, horizontal, vertical, curve);
     }
     for (int i = 0; i < curves.size(); i++) {
       line(sketch, horizontal, vertical, curves.get(i), pen(i));
     }
-    labels(sketch, horizontal, vertical, new Box(left + 1.0, TOP, RIGHT + 4.0, BOTTOM - 0.5));
-    sketch.onto(svg, 0.0, 0.0);
+    labels(plot, horizontal, vertical, new Box(left + 1.0, TOP, RIGHT + 4.0, BOTTOM - 0.5));
+    plot.finish();
     return svg;
   }
 
@@ -209,27 +208,24 @@ public record DragCurvePicture(
     }
   }
 
-  private void labels(Sketch sketch, Axis horizontal, Axis vertical, Box room) {
+  private void labels(Plot plot, Axis horizontal, Axis vertical, Box room) {
+    Sketch sketch = plot.sketch();
     for (int i = 0; i < curves.size(); i++) {
       Least least = curves.get(i).least();
-      mark(
-          sketch,
-          horizontal.at(least.x()),
-          vertical.at(least.y()),
-          new Pen(pen(i).stroke(), 0.4, "#ffffff", ""));
+      plot.mark(horizontal.at(least.x()), vertical.at(least.y()), new Pen(pen(i).stroke(), 0.4, Pen.PAPER, ""));
     }
     for (CurvePicture.Point point : points) {
-      mark(sketch, horizontal.at(point.x()), vertical.at(point.y()), Pen.fill(Pen.WARM));
+      plot.mark(horizontal.at(point.x()), vertical.at(point.y()), Pen.fill(Pen.WARM));
     }
     LabelPlacer placer = new LabelPlacer(sketch, room);
-    Lettering choice = Lettering.start(Lettering.SMALL).in(Pen.WARM).heavy().onto("#ffffff");
+    Lettering choice = Lettering.start(Lettering.SMALL).in(Pen.WARM).heavy().onto(Pen.PAPER);
     for (CurvePicture.Point point :
         points.stream().sorted(Comparator.comparingDouble(CurvePicture.Point::x)).toList()) {
       placer.place(horizontal.at(point.x()), vertical.at(point.y()), point.label(), choice);
     }
     for (int i = 0; i < curves.size(); i++) {
       Least least = curves.get(i).least();
-      Lettering lettering = Lettering.start(Lettering.SMALL).in(pen(i).stroke()).onto("#ffffff");
+      Lettering lettering = Lettering.start(Lettering.SMALL).in(pen(i).stroke()).onto(Pen.PAPER);
       placer.place(horizontal.at(least.x()), vertical.at(least.y()), least.words(), lettering);
     }
     LineLabels names = new LineLabels(sketch, room);
@@ -238,14 +234,9 @@ public record DragCurvePicture(
       double[] x = curve.x().stream().mapToDouble(horizontal::at).toArray();
       double[] y = curve.y().stream().mapToDouble(vertical::at).toArray();
       Lettering lettering =
-          Lettering.start(Lettering.SMALL).heavy().in(pen(i).stroke()).onto("#ffffff");
+          Lettering.start(Lettering.SMALL).heavy().in(pen(i).stroke()).onto(Pen.PAPER);
       names.place(
           List.<double[][]>of(new double[][] {x, y}), curve.label(), curve.label(), lettering);
     }
-  }
-
-  private static void mark(Sketch sketch, double x, double y, Pen pen) {
-    sketch.circle(x, y, 1.1, pen);
-    sketch.reserve(new Box(x - 1.3, y - 1.3, x + 1.3, y + 1.3));
   }
 }

@@ -18,7 +18,6 @@ import java.util.List;
  */
 public record FlightPicture(String title, NamedUnit<Length> unit, Room room, List<Path> paths) {
   private static final double WIDTH = 185.0;
-  private static final double MARGIN = 6.0;
   private static final double TALLEST = 110.0;
   private static final double LOWEST = 24.0;
   private static final double HEAD = 12.0;
@@ -26,7 +25,6 @@ public record FlightPicture(String title, NamedUnit<Length> unit, Room room, Lis
   private static final double FOOT = 15.5;
   private static final double SAMPLE = 9.0;
   private static final double CLOSE = 0.35;
-  private static final Lettering FIGURE = Lettering.end(Lettering.SMALL);
   private static final Lettering KEY = Lettering.start(Lettering.SMALL);
   private static final Pen STALLED = Pen.stroke(Pen.WARM, 0.7).dashed("0.7 0.9");
 
@@ -131,8 +129,8 @@ public record FlightPicture(String title, NamedUnit<Length> unit, Room room, Lis
     if (room.ceiling() < 2.5 * top) {
       top = 1.06 * room.ceiling();
     }
-    double left = MARGIN + 14.0;
-    double right = WIDTH - MARGIN;
+    double left = Sheet.MARGIN + 14.0;
+    double right = WIDTH - Sheet.MARGIN;
     double scale = Math.min((right - left) / (high - low), TALLEST / top);
     top = Math.max(top, LOWEST / scale);
     high = Math.max(high, low + (right - left) / scale);
@@ -141,19 +139,18 @@ public record FlightPicture(String title, NamedUnit<Length> unit, Room room, Lis
     double bottom = under + scale * top;
     Axis x = new Axis(per * low, per * high, left, right);
     Axis y = new Axis(0.0, per * top, bottom, under);
-    Svg svg = new Svg(WIDTH, bottom + FOOT, title);
-    svg.rectangle(0, 0, WIDTH, bottom + FOOT, Pen.fill("#ffffff"));
-    Lettering large = Lettering.start(Lettering.TITLE).heavy();
-    svg.text(MARGIN, 8.5, TextWidth.cut(title, WIDTH - 2.0 * MARGIN, large), large);
+    Svg svg = Sheet.titled(WIDTH, bottom + FOOT, title);
     key(svg, keys);
-    axes(svg, x, y);
-    Sketch sketch = new Sketch();
+    Plot plot = new Plot(svg, x, y);
+    plot.grid(5, true);
+    plot.names("distance from the hand in " + unit.symbol(), bottom + 10.8, "height in " + unit.symbol(), Sheet.MARGIN + 2.5);
+    Sketch sketch = plot.sketch();
     room(sketch, x, y, per);
     for (int i = paths.size() - 1; i >= 0; i--) {
       path(sketch, x, y, per, paths.get(i));
     }
     marks(sketch, x, y, per, new Box(left + 0.6, under + 0.4, right - 0.4, bottom - 0.6));
-    sketch.onto(svg, 0.0, 0.0);
+    plot.finish();
     return svg;
   }
 
@@ -163,7 +160,7 @@ public record FlightPicture(String title, NamedUnit<Length> unit, Room room, Lis
 
   private List<String> keyWords() {
     List<String> words = new ArrayList<>();
-    paths.forEach(p -> words.add(TextWidth.cut(p.label(), WIDTH - 2.0 * MARGIN - SAMPLE - 4.0, KEY)));
+    paths.forEach(p -> words.add(TextWidth.cut(p.label(), WIDTH - 2.0 * Sheet.MARGIN - SAMPLE - 4.0, KEY)));
     if (anyStall()) {
       words.add("stalled");
     }
@@ -173,12 +170,12 @@ public record FlightPicture(String title, NamedUnit<Length> unit, Room room, Lis
   /** Place and row of each entry of the key. */
   private List<double[]> keys() {
     List<double[]> places = new ArrayList<>();
-    double x = MARGIN;
+    double x = Sheet.MARGIN;
     int row = 0;
     for (String words : keyWords()) {
       double width = SAMPLE + 2.0 + KEY.width(words) + 6.0;
-      if (x > MARGIN && x + width > WIDTH - MARGIN) {
-        x = MARGIN;
+      if (x > Sheet.MARGIN && x + width > WIDTH - Sheet.MARGIN) {
+        x = Sheet.MARGIN;
         row++;
       }
       places.add(new double[] {x, row});
@@ -196,25 +193,6 @@ public record FlightPicture(String title, NamedUnit<Length> unit, Room room, Lis
       svg.line(x, y, x + SAMPLE, y, pen);
       svg.text(x + SAMPLE + 2.0, y + 1.1, words.get(i), KEY);
     }
-  }
-
-  private void axes(Svg svg, Axis x, Axis y) {
-    for (Axis.Tick tick : x.labelledTicks(FIGURE)) {
-      svg.line(tick.at(), y.end(), tick.at(), y.start(), Pen.GRID);
-      svg.text(tick.at(), y.start() + 4.8, tick.label(), Lettering.middle(Lettering.SMALL));
-    }
-    double last = Double.POSITIVE_INFINITY;
-    for (Axis.Tick tick : y.figures(5)) {
-      svg.line(x.start(), tick.at(), x.end(), tick.at(), Pen.GRID);
-      if (last - tick.at() > Lettering.SMALL + 1.0) {
-        svg.text(x.start() - 1.5, tick.at() + 1.1, tick.label(), FIGURE);
-        last = tick.at();
-      }
-    }
-    Lettering name = Lettering.end(Lettering.NOTE);
-    svg.text(x.end(), y.start() + 10.8, "distance from the hand in " + unit.symbol(), name);
-    String height = TextWidth.cut("height in " + unit.symbol(), y.start() - y.end(), name);
-    svg.upwardText(MARGIN + 2.5, y.end(), height, name);
   }
 
   private void room(Sketch sketch, Axis x, Axis y, double per) {
@@ -275,11 +253,10 @@ public record FlightPicture(String title, NamedUnit<Length> unit, Room room, Lis
       words.add(NamedUnit.NUMBER.format(every * i, 3) + " s");
     }
     for (double[] place : places) {
-      sketch.circle(place[0], place[1], 0.9, new Pen(Pen.ACCENT, 0.3, "#ffffff", ""));
-      sketch.reserve(new Box(place[0] - 1.0, place[1] - 1.0, place[0] + 1.0, place[1] + 1.0));
+      sketch.mark(place[0], place[1], 0.9, 1.0, new Pen(Pen.ACCENT, 0.3, Pen.PAPER, ""));
     }
     LabelPlacer placer = new LabelPlacer(sketch, room);
-    Lettering note = Lettering.start(Lettering.NOTE).heavy().in(Pen.WARM).onto("#ffffff");
+    Lettering note = Lettering.start(Lettering.NOTE).heavy().in(Pen.WARM).onto(Pen.PAPER);
     for (Path path : paths) {
       int last = path.seconds().size() - 1;
       if (!path.end().isEmpty()) {
@@ -287,7 +264,7 @@ public record FlightPicture(String title, NamedUnit<Length> unit, Room room, Lis
         placer.place(x.at(per * path.distances().get(last)), y.at(per * path.heights().get(last)), path.end(), look);
       }
     }
-    Lettering small = Lettering.start(Lettering.SMALL).in(Pen.ACCENT).onto("#ffffff");
+    Lettering small = Lettering.start(Lettering.SMALL).in(Pen.ACCENT).onto(Pen.PAPER);
     for (int i = 0; i < places.size(); i++) {
       placer.place(places.get(i)[0], places.get(i)[1], words.get(i), small);
     }

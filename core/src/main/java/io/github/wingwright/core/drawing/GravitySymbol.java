@@ -8,7 +8,7 @@ final class GravitySymbol {
   private GravitySymbol() {}
 
   static void draw(Sketch sketch, double x, double y) {
-    sketch.circle(x, y, RADIUS, new Pen(Pen.WARM, 0.3, "#ffffff", ""));
+    sketch.circle(x, y, RADIUS, new Pen(Pen.WARM, 0.3, Pen.PAPER, ""));
     sector(sketch, x, y, -0.5 * Math.PI);
     sector(sketch, x, y, 0.5 * Math.PI);
   }

@@ -34,17 +34,16 @@ public record MapPicture(
     String hatching) {
   private static final double WIDTH = 185.0;
   private static final double HEIGHT = 122.0;
-  private static final double MARGIN = 6.0;
   private static final double TOP = 15.0;
   private static final double BOTTOM = HEIGHT - 17.0;
   private static final double RIGHT = WIDTH - 34.0;
+  private static final int FIGURES = 6;
   private static final double BAR = 6.0;
   private static final double HATCH_SPACING = 2.6;
   private static final Pen HATCH = Pen.stroke(Pen.INK, 0.22);
   private static final int[] PALE = {0xf2, 0xf7, 0xf6};
   private static final int[] DEEP = {0x1f, 0x7a, 0x70};
-  private static final Lettering FIGURE = Lettering.end(Lettering.SMALL);
-  private static final Lettering VALUE = Lettering.middle(Lettering.SMALL).onto("#ffffff");
+  private static final Lettering VALUE = Lettering.middle(Lettering.SMALL).onto(Pen.PAPER);
 
   /** Keeps its own lists and refuses what is no map. */
   public MapPicture {
@@ -125,14 +124,10 @@ public record MapPicture(
     double[] across = edges(x);
     double[] up = edges(y);
     Axis vertical = new Axis(up[0], up[y.size()], BOTTOM, TOP);
-    double left = MARGIN + 6.0;
-    for (Axis.Tick tick : vertical.figures(6)) {
-      left = Math.max(left, MARGIN + 6.0 + FIGURE.width(tick.label()));
-    }
+    double left = Plot.left(Sheet.MARGIN, vertical, FIGURES);
     Axis horizontal = new Axis(across[0], across[x.size()], left, RIGHT);
     List<Double> levels = levels();
-    Svg svg = new Svg(WIDTH, HEIGHT, title);
-    svg.rectangle(0, 0, WIDTH, HEIGHT, Pen.fill("#ffffff"));
+    Svg svg = Sheet.blank(WIDTH, HEIGHT, title);
     cells(svg, horizontal, vertical, across, up, levels);
     hatch(svg, horizontal, vertical, across, up);
     frame(svg, horizontal, vertical);
@@ -228,20 +223,17 @@ public record MapPicture(
 
   private void frame(Svg svg, Axis horizontal, Axis vertical) {
     double left = horizontal.start();
-    for (Axis.Tick tick : horizontal.labelledTicks(FIGURE)) {
+    for (Axis.Tick tick : horizontal.labelledTicks(Plot.FIGURE)) {
       svg.line(tick.at(), BOTTOM, tick.at(), BOTTOM + 1.2, Pen.THIN);
       svg.text(tick.at(), BOTTOM + 5.0, tick.label(), Lettering.middle(Lettering.SMALL));
     }
-    for (Axis.Tick tick : vertical.figures(6)) {
+    for (Axis.Tick tick : vertical.figures(FIGURES)) {
       svg.line(left - 1.0, tick.at(), left, tick.at(), Pen.THIN);
-      svg.text(left - 1.8, tick.at() + 1.1, tick.label(), FIGURE);
+      svg.text(left - 1.8, tick.at() + 1.1, tick.label(), Plot.FIGURE);
     }
     svg.rectangle(left, TOP, RIGHT - left, BOTTOM - TOP, Pen.THIN);
-    Lettering large = Lettering.start(Lettering.TITLE).heavy();
-    svg.text(MARGIN, 8.5, TextWidth.cut(title, WIDTH - 2.0 * MARGIN, large), large);
-    Lettering name = Lettering.end(Lettering.NOTE);
-    svg.text(RIGHT, HEIGHT - 5.5, TextWidth.cut(xLabel, RIGHT - left, name), name);
-    svg.upwardText(MARGIN + 2.5, TOP, TextWidth.cut(yLabel, BOTTOM - TOP, name), name);
+    Sheet.headline(svg, title);
+    new Plot(svg, horizontal, vertical).names(xLabel, HEIGHT - 5.5, yLabel, Sheet.MARGIN + 2.5);
   }
 
   private void key(Svg svg, List<Double> levels) {
@@ -259,14 +251,14 @@ public record MapPicture(
     }
     if (!hatched.isEmpty()) {
       double top = foot + 4.0;
-      svg.rectangle(from, top, BAR, BAR, new Pen(Pen.INK, 0.12, "#ffffff", ""));
+      svg.rectangle(from, top, BAR, BAR, new Pen(Pen.INK, 0.12, Pen.PAPER, ""));
       svg.line(from, top + 0.5 * BAR, from + 0.5 * BAR, top, HATCH);
       svg.line(from, top + BAR, from + BAR, top, HATCH);
       svg.line(from + 0.5 * BAR, top + BAR, from + BAR, top + 0.5 * BAR, HATCH);
       svg.text(from + BAR + 1.5, top + 0.5 * BAR + 1.1, TextWidth.cut(hatching, WIDTH - from - BAR - 2.0, figures), figures);
     }
     Lettering name = Lettering.end(Lettering.NOTE);
-    svg.upwardText(WIDTH - MARGIN, TOP, TextWidth.cut(valueLabel, BOTTOM - TOP, name), name);
+    svg.upwardText(WIDTH - Sheet.MARGIN, TOP, TextWidth.cut(valueLabel, BOTTOM - TOP, name), name);
   }
 
   private static String figure(double value, List<Double> levels) {
@@ -286,12 +278,11 @@ public record MapPicture(
     for (CurvePicture.Point mark : inside) {
       double px = horizontal.at(mark.x());
       double py = vertical.at(mark.y());
-      sketch.circle(px, py, 1.4, new Pen(Pen.WARM, 0.6, "#ffffff", ""));
-      sketch.reserve(new Box(px - 1.8, py - 1.8, px + 1.8, py + 1.8));
+      sketch.mark(px, py, 1.4, 1.8, new Pen(Pen.WARM, 0.6, Pen.PAPER, ""));
     }
     LabelPlacer placer = new LabelPlacer(sketch, room);
     inside.forEach(mark -> placer.expect(horizontal.at(mark.x()), vertical.at(mark.y())));
-    Lettering look = Lettering.start(Lettering.NOTE).in(Pen.WARM).heavy().onto("#ffffff");
+    Lettering look = Lettering.start(Lettering.NOTE).in(Pen.WARM).heavy().onto(Pen.PAPER);
     for (CurvePicture.Point mark : inside) {
       placer.place(horizontal.at(mark.x()), vertical.at(mark.y()), mark.label(), look);
     }

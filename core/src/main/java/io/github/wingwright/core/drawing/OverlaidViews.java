@@ -95,8 +95,8 @@ public final class OverlaidViews {
     double axisY = MARGIN + plan.bounds().height() + GAP - lowerTop;
     double drawn = axisY + lowerBottom + GAP;
     Sketch foot = foot(beforeName, afterName, width() - 2.0 * MARGIN);
-    Svg svg = new Svg(width(), drawn + foot.bounds().height() + MARGIN, "Three views of " + beforeName + " and " + afterName);
-    svg.rectangle(0, 0, width(), drawn + foot.bounds().height() + MARGIN, Pen.fill("#ffffff"));
+    double height = drawn + foot.bounds().height() + MARGIN;
+    Svg svg = Sheet.blank(width(), height, "Three views of " + beforeName + " and " + afterName);
     plan.onto(svg, noseX, MARGIN - plan.bounds().top());
     side.onto(svg, noseX, axisY);
     front.onto(svg, MARGIN - front.bounds().left(), axisY);

@@ -10,6 +10,9 @@ package io.github.wingwright.core.drawing;
  * @param dash lengths of dashes and gaps [mm] separated by blanks, empty for a full line
  */
 public record Pen(String stroke, double width, String fill, String dash) {
+  /** What everything is drawn on. */
+  public static final String PAPER = "#ffffff";
+
   /** Ink of outlines and text. */
   public static final String INK = "#1d2b36";
 
@@ -35,7 +38,7 @@ public record Pen(String stroke, double width, String fill, String dash) {
   public static final String PALE = "#eef1f2";
 
   /** A visible outline. */
-  public static final Pen OUTLINE = new Pen(INK, 0.35, "#ffffff", "");
+  public static final Pen OUTLINE = new Pen(INK, 0.35, PAPER, "");
 
   /** A thin line: dimensions, axes. */
   public static final Pen THIN = new Pen(INK, 0.18, "none", "");

@@ -47,7 +47,7 @@ final class Plot {
     return left;
   }
 
-  /** Grid, figures and axes. */
+  /** Grid, figures and axes. A line of the grid too close to its neighbour goes without its figure. */
   void grid(int verticalFigures, boolean figuresBelow) {
     double top = vertical.end();
     double bottom = vertical.start();
@@ -59,9 +59,13 @@ final class Plot {
         svg.text(tick.at(), bottom + 4.6, tick.label(), Lettering.middle(Lettering.SMALL));
       }
     }
+    double last = Double.POSITIVE_INFINITY;
     for (Axis.Tick tick : vertical.figures(verticalFigures)) {
       svg.line(left, tick.at(), right, tick.at(), Pen.GRID);
-      svg.text(left - 1.5, tick.at() + 1.1, tick.label(), FIGURE);
+      if (last - tick.at() > Lettering.SMALL + 1.0) {
+        svg.text(left - 1.5, tick.at() + 1.1, tick.label(), FIGURE);
+        last = tick.at();
+      }
     }
     svg.line(left, top, left, bottom, Pen.THIN);
     svg.line(left, bottom, right, bottom, Pen.THIN);
@@ -69,14 +73,12 @@ final class Plot {
 
   /** Names of the axes: the horizontal one at a height below the plot, the vertical one at a distance from the edge. */
   void names(String x, double atY, String y, double atX) {
-    svg.text(
-        horizontal.end(), atY, TextWidth.cut(x, horizontal.end() - horizontal.start(), NAME), NAME);
+    svg.text(horizontal.end(), atY, TextWidth.cut(x, horizontal.end() - horizontal.start(), NAME), NAME);
     upward(y, atX);
   }
 
   void upward(String y, double atX) {
-    svg.upwardText(
-        atX, vertical.end(), TextWidth.cut(y, vertical.start() - vertical.end(), NAME), NAME);
+    svg.upwardText(atX, vertical.end(), TextWidth.cut(y, vertical.start() - vertical.end(), NAME), NAME);
   }
 
   void band(CurvePicture.Band band) {
@@ -114,11 +116,11 @@ final class Plot {
       List<CurvePicture.Band> bands,
       Box room) {
     for (CurvePicture.Point point : points) {
-      mark(horizontal.at(point.x()), vertical.at(point.y()), new Pen(Pen.WARM, 0.4, "#ffffff", ""));
+      mark(horizontal.at(point.x()), vertical.at(point.y()), new Pen(Pen.WARM, 0.4, Pen.PAPER, ""));
     }
     LabelPlacer placer = new LabelPlacer(sketch, room);
     points.forEach(point -> placer.expect(horizontal.at(point.x()), vertical.at(point.y())));
-    Lettering pointLabel = Lettering.start(Lettering.NOTE).in(Pen.WARM).heavy().onto("#ffffff");
+    Lettering pointLabel = Lettering.start(Lettering.NOTE).in(Pen.WARM).heavy().onto(Pen.PAPER);
     // From the right, so that leaders pass the labels of their neighbours on the left.
     for (CurvePicture.Point point :
         points.stream()
@@ -151,8 +153,7 @@ final class Plot {
 
   /** A round mark that keeps its place free. */
   void mark(double x, double y, Pen pen) {
-    sketch.circle(x, y, 1.1, pen);
-    sketch.reserve(new Box(x - 1.3, y - 1.3, x + 1.3, y + 1.3));
+    sketch.mark(x, y, 1.1, 1.3, pen);
   }
 
   Sketch sketch() {
@@ -166,7 +167,7 @@ final class Plot {
 
   private static Lettering lettering(CurvePicture.Style style) {
     String colour = style == CurvePicture.Style.OTHER ? Pen.QUIET : pen(style).stroke();
-    return Lettering.start(Lettering.SMALL).in(colour).onto("#ffffff");
+    return Lettering.start(Lettering.SMALL).in(colour).onto(Pen.PAPER);
   }
 
   static Pen pen(CurvePicture.Style style) {

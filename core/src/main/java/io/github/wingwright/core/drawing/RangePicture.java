@@ -67,7 +67,7 @@ public final class RangePicture {
   }
 
   private void ground() {
-    sketch.rectangle(0, 0, WIDTH, bottom + FOOT, Pen.fill("#ffffff"));
+    sketch.rectangle(0, 0, WIDTH, bottom + FOOT, Pen.fill(Pen.PAPER));
     Lettering title = Lettering.start(Lettering.TITLE).heavy();
     sketch.text(LEFT, 8.5, TextWidth.cut(range.variable(), WIDTH - 2.0 * LEFT, title), title);
     Interval feasible = range.interval();
@@ -136,7 +136,7 @@ public final class RangePicture {
 
   /** Words centred where they belong, but within the axis. */
   private void words(String words, double x, double y, String colour) {
-    String ground = range.isEmpty() ? "#ffffff" : Pen.ACCENT_TINT;
+    String ground = range.isEmpty() ? Pen.PAPER : Pen.ACCENT_TINT;
     Lettering lettering = Lettering.middle(Lettering.SMALL).in(colour).onto(ground);
     String fitting = TextWidth.cut(words, AXIS_RIGHT - AXIS_LEFT, lettering);
     double half = 0.5 * lettering.width(fitting);

@@ -19,12 +19,12 @@ import java.util.stream.Collectors;
 /** Lays out one {@link RegionPicture}. */
 final class RegionChart {
   private static final double WIDTH = 185.0;
-  private static final double MARGIN = 6.0;
   private static final double RIGHT = WIDTH - 8.0;
   private static final double TOP = 14.0;
   private static final double BOTTOM = 119.0;
   private static final double KEY = BOTTOM + 19.0;
   private static final double ROW = 4.7;
+  private static final int FIGURES = 6;
   private static final double LONGEST_LABEL = 72.0;
   private static final Lettering SMALL = Lettering.start(Lettering.SMALL);
 
@@ -50,7 +50,7 @@ final class RegionChart {
             .flatMap(s -> s.boundBy().stream())
             .collect(Collectors.toUnmodifiableSet());
     this.up = new Axis(window.diameters().lower(), window.diameters().upper(), BOTTOM, TOP);
-    double left = ChartFrame.left(inUnit(up));
+    double left = Plot.left(Sheet.MARGIN, inUnit(up), FIGURES);
     this.across = new Axis(window.lengths().lower(), window.lengths().upper(), left, RIGHT);
   }
 
@@ -66,19 +66,15 @@ final class RegionChart {
     region.outlines().forEach(o -> o.sides().forEach(this::side));
     marks();
     names();
-    RegionKey key = new RegionKey(this, KEY, ROW, WIDTH - 2.0 * MARGIN);
-    Svg svg = new Svg(WIDTH, key.bottom() + MARGIN, picture.title());
-    svg.rectangle(0, 0, WIDTH, svg.height(), Pen.fill("#ffffff"));
+    RegionKey key = new RegionKey(this, KEY, ROW, WIDTH - 2.0 * Sheet.MARGIN);
+    Svg svg = Sheet.blank(WIDTH, key.bottom() + Sheet.MARGIN, picture.title());
+    Plot plot = new Plot(svg, inUnit(across), inUnit(up));
+    plot.grid(FIGURES, true);
+    Sheet.headline(svg, picture.title());
     String symbol = unit.symbol();
-    new ChartFrame(
-            picture.title(),
-            "length in " + symbol,
-            "diameter in " + symbol,
-            inUnit(across),
-            inUnit(up))
-        .draw(svg);
+    plot.names("length in " + symbol, BOTTOM + 11.5, "diameter in " + symbol, Sheet.MARGIN + 2.5);
     sketch.onto(svg, 0.0, 0.0);
-    key.draw(svg, MARGIN);
+    key.draw(svg, Sheet.MARGIN);
     return svg;
   }
 
@@ -173,16 +169,15 @@ final class RegionChart {
       double x = across.clamped(mark.body().length());
       double y = up.clamped(mark.body().diameter());
       boolean choice = mark.kind() == RegionPicture.Kind.CHOICE;
-      Pen pen = new Pen(choice ? Pen.WARM : Pen.ACCENT, 0.5, choice ? Pen.WARM : "#ffffff", "");
-      sketch.circle(x, y, choice ? 1.1 : 1.6, pen);
-      sketch.reserve(new Box(x - 1.7, y - 1.7, x + 1.7, y + 1.7));
+      Pen pen = new Pen(choice ? Pen.WARM : Pen.ACCENT, 0.5, choice ? Pen.WARM : Pen.PAPER, "");
+      sketch.mark(x, y, choice ? 1.1 : 1.6, 1.7, pen);
       placer.expect(x, y);
     }
     concessions(placer);
     all.sort(Comparator.comparingDouble((RegionPicture.Mark m) -> m.body().length()).reversed());
     for (RegionPicture.Mark mark : all) {
       boolean choice = mark.kind() == RegionPicture.Kind.CHOICE;
-      Lettering lettering = SMALL.heavy().in(choice ? Pen.WARM : Pen.ACCENT).onto("#ffffff");
+      Lettering lettering = SMALL.heavy().in(choice ? Pen.WARM : Pen.ACCENT).onto(Pen.PAPER);
       String label = TextWidth.cut(mark.label(), 80.0, lettering);
       placer.place(
           across.clamped(mark.body().length()),
@@ -205,7 +200,7 @@ final class RegionChart {
     }
     if (!ways.isEmpty()) {
       Point least = ways.get(0).body();
-      Lettering lettering = SMALL.in(Pen.WARM).onto("#ffffff");
+      Lettering lettering = SMALL.in(Pen.WARM).onto(Pen.PAPER);
       placer.place(
           across.clamped(least.length()),
           up.clamped(least.diameter()),
@@ -223,7 +218,7 @@ final class RegionChart {
     for (Boundary boundary : order) {
       if (!boundary.lines().isEmpty()) {
         Weighed one = boundary.consideration();
-        Lettering lettering = lettering(one).onto("#ffffff");
+        Lettering lettering = lettering(one).onto(Pen.PAPER);
         String number = number(boundary);
         String name =
             TextWidth.cut(number + " " + one.consideration().name(), LONGEST_LABEL, lettering);

@@ -18,7 +18,6 @@ import java.util.Locale;
 public record RootPicture(String title, List<Root> roots) {
   private static final double WIDTH = 170.0;
   private static final double HEIGHT = 112.0;
-  private static final double MARGIN = 6.0;
   private static final double RIGHT = WIDTH - 6.0;
   private static final double TOP = 15.0;
   private static final double BOTTOM = HEIGHT - 17.0;
@@ -69,22 +68,19 @@ public record RootPicture(String title, List<Root> roots) {
    * @return the picture
    */
   public Svg draw() {
-    Svg svg = new Svg(WIDTH, HEIGHT, title);
-    svg.rectangle(0, 0, WIDTH, HEIGHT, Pen.fill("#ffffff"));
-    Lettering large = Lettering.start(Lettering.TITLE).heavy();
-    svg.text(MARGIN, 8.5, TextWidth.cut(title, WIDTH - 2.0 * MARGIN, large), large);
+    Svg svg = Sheet.titled(WIDTH, HEIGHT, title);
     double largest = roots.stream().mapToDouble(Root::size).max().orElse(1.0);
     List<Root> slow = roots.stream().filter(r -> r.size() < LOST * largest).toList();
     boolean both = slow.stream().anyMatch(r -> !r.approximate()) && slow.size() < roots.size();
     if (both) {
       double middle = 0.56 * WIDTH;
       List<Root> quick = roots.stream().filter(r -> !slow.contains(r)).toList();
-      panel(svg, roots, quick, MARGIN, middle - 4.0, true);
+      panel(svg, roots, quick, Sheet.MARGIN, middle - 4.0, true);
       panel(svg, slow, slow, middle + 2.0, RIGHT, false);
       Lettering note = Lettering.start(Lettering.SMALL).in(Pen.QUIET);
       svg.text(middle + 2.0, HEIGHT - 5.5, "near the origin, enlarged", note);
     } else {
-      panel(svg, roots, roots, MARGIN, RIGHT, true);
+      panel(svg, roots, roots, Sheet.MARGIN, RIGHT, true);
     }
     return svg;
   }
@@ -121,7 +117,7 @@ public record RootPicture(String title, List<Root> roots) {
           new Pen(
               root.approximate() ? Pen.QUIET : Pen.ACCENT,
               0.4,
-              root.approximate() ? "#ffffff" : Pen.ACCENT,
+              root.approximate() ? Pen.PAPER : Pen.ACCENT,
               "");
       plot.mark(horizontal.at(root.real()), vertical.at(root.imaginary()), pen);
     }
@@ -151,8 +147,8 @@ public record RootPicture(String title, List<Root> roots) {
     for (boolean approximate : new boolean[] {false, true}) {
       Lettering lettering =
           approximate
-              ? Lettering.start(Lettering.SMALL).in(Pen.QUIET).onto("#ffffff")
-              : Lettering.start(Lettering.NOTE).in(Pen.ACCENT).heavy().onto("#ffffff");
+              ? Lettering.start(Lettering.SMALL).in(Pen.QUIET).onto(Pen.PAPER)
+              : Lettering.start(Lettering.NOTE).in(Pen.ACCENT).heavy().onto(Pen.PAPER);
       for (Root root : named) {
         if (root.approximate() == approximate && !root.label().isEmpty()) {
           placer.place(
@@ -164,7 +160,7 @@ public record RootPicture(String title, List<Root> roots) {
 
   /** The damping ratio of each ray at its far end, where there is room for it. */
   private static void ratios(Sketch sketch, List<double[]> rays, double left) {
-    Lettering lettering = Lettering.start(Lettering.SMALL).in(Pen.QUIET).onto("#ffffff");
+    Lettering lettering = Lettering.start(Lettering.SMALL).in(Pen.QUIET).onto(Pen.PAPER);
     for (double[] ray : rays) {
       String label = String.format(Locale.ROOT, "ζ %.1f", ray[0]);
       double width = lettering.width(label);

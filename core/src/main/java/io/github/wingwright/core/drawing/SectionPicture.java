@@ -106,8 +106,7 @@ public final class SectionPicture {
   private Svg sheet() {
     Lettering large = Lettering.start(Lettering.TITLE).heavy();
     double titleHeight = MARGIN + 6.0;
-    Svg svg = new Svg(WIDTH, titleHeight + sketch.bounds().height() + MARGIN, "Section " + section.name());
-    svg.rectangle(0, 0, WIDTH, svg.height(), Pen.fill("#ffffff"));
+    Svg svg = Sheet.blank(WIDTH, titleHeight + sketch.bounds().height() + MARGIN, "Section " + section.name());
     svg.text(MARGIN, MARGIN + 3.0, TextWidth.cut(section.name(), WIDTH - 2.0 * MARGIN, large), large);
     sketch.onto(svg, 0.0, titleHeight - sketch.bounds().top());
     return svg;

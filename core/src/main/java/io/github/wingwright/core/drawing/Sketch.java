@@ -86,6 +86,12 @@ final class Sketch {
     shapes.add((svg, dx, dy) -> svg.circle(x + dx, y + dy, radius, pen));
   }
 
+  /** A round mark of a place, which labels keep clear of as far as the clearance [mm] reaches from its middle. */
+  void mark(double x, double y, double radius, double clearance, Pen pen) {
+    circle(x, y, radius, pen);
+    reserve(new Box(x - clearance, y - clearance, x + clearance, y + clearance));
+  }
+
   void rectangle(double x, double y, double w, double h, Pen pen) {
     bounds = bounds.including(x, y).including(x + w, y + h);
     shapes.add((svg, dx, dy) -> svg.rectangle(x + dx, y + dy, w, h, pen));

@@ -11,8 +11,8 @@ final class StationMarks {
   private static final double STEP = 5.0;
   private static final int MOST_ROWS = 40;
   private static final Pen LEADER = Pen.stroke(Pen.WARM, 0.2);
-  private static final Lettering START = Lettering.start(Lettering.NOTE).in(Pen.WARM).heavy().onto("#ffffff");
-  private static final Lettering END = Lettering.end(Lettering.NOTE).in(Pen.WARM).heavy().onto("#ffffff");
+  private static final Lettering START = Lettering.start(Lettering.NOTE).in(Pen.WARM).heavy().onto(Pen.PAPER);
+  private static final Lettering END = Lettering.end(Lettering.NOTE).in(Pen.WARM).heavy().onto(Pen.PAPER);
   private static final List<Lettering> STARTING = List.of(START);
   private static final List<Lettering> STARTING_OR_ENDING = List.of(START, END);
 
@@ -74,7 +74,7 @@ final class StationMarks {
   /** The symbol of a centre of gravity, a point for any other station. */
   private void symbol(double x, boolean centreOfGravity) {
     if (!centreOfGravity) {
-      sketch.circle(x, 0.0, 0.6 * RADIUS, new Pen(Pen.WARM, 0.4, "#ffffff", ""));
+      sketch.circle(x, 0.0, 0.6 * RADIUS, new Pen(Pen.WARM, 0.4, Pen.PAPER, ""));
       return;
     }
     GravitySymbol.draw(sketch, x, 0.0);

@@ -14,7 +14,6 @@ import java.util.List;
  */
 public record StripPicture(String title, String xLabel, List<Strip> strips, List<Mark> marks) {
   private static final double WIDTH = 170.0;
-  private static final double MARGIN = 6.0;
   private static final double RIGHT = WIDTH - 8.0;
   private static final double TOP = 20.0;
   private static final double STRIP = 34.0;
@@ -62,10 +61,7 @@ public record StripPicture(String title, String xLabel, List<Strip> strips, List
    */
   public Svg draw() {
     double height = TOP + strips.size() * (STRIP + GAP) - GAP + FOOT;
-    Svg svg = new Svg(WIDTH, height, title);
-    svg.rectangle(0, 0, WIDTH, height, Pen.fill("#ffffff"));
-    Lettering large = Lettering.start(Lettering.TITLE).heavy();
-    svg.text(MARGIN, 8.5, TextWidth.cut(title, WIDTH - 2.0 * MARGIN, large), large);
+    Svg svg = Sheet.titled(WIDTH, height, title);
     List<Axis> verticals = new ArrayList<>();
     double left = 0.0;
     for (int i = 0; i < strips.size(); i++) {
@@ -77,7 +73,7 @@ public record StripPicture(String title, String xLabel, List<Strip> strips, List
               top + STRIP,
               top);
       verticals.add(vertical);
-      left = Math.max(left, Plot.left(MARGIN, vertical, FIGURES));
+      left = Math.max(left, Plot.left(Sheet.MARGIN, vertical, FIGURES));
     }
     List<CurvePicture.Curve> all = strips.stream().flatMap(s -> s.curves().stream()).toList();
     Axis horizontal = tight(Plot.values(true, all, List.of(), List.of()), left);
@@ -98,7 +94,7 @@ public record StripPicture(String title, String xLabel, List<Strip> strips, List
           strip.curves(),
           List.of(),
           new Box(left + 1.0, vertical.end() + 0.5, RIGHT, vertical.start() - 0.5));
-      plot.upward(strip.yLabel(), MARGIN + 2.5);
+      plot.upward(strip.yLabel(), Sheet.MARGIN + 2.5);
       plot.finish();
     }
     Lettering name = Lettering.end(Lettering.NOTE);
@@ -138,7 +134,7 @@ public record StripPicture(String title, String xLabel, List<Strip> strips, List
     for (Mark mark : shown(horizontal)) {
       String label = TextWidth.cut(mark.label(), 0.4 * WIDTH, lettering);
       double half = 0.5 * lettering.width(label);
-      double x = Math.max(MARGIN + half, Math.min(WIDTH - MARGIN - half, horizontal.at(mark.x())));
+      double x = Math.max(Sheet.MARGIN + half, Math.min(WIDTH - Sheet.MARGIN - half, horizontal.at(mark.x())));
       for (double y : new double[] {TOP - 1.6, TOP - 5.4}) {
         Box box = lettering.box(x, y, label);
         if (taken.stream().noneMatch(box.grownBy(0.4)::overlaps)) {

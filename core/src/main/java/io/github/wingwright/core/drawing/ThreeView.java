@@ -100,8 +100,7 @@ public final class ThreeView {
   }
 
   private Svg assemble(String title) {
-    Svg svg = new Svg(width, height(), "Three-view drawing of " + title);
-    svg.rectangle(0, 0, width, height(), Pen.fill("#ffffff"));
+    Svg svg = Sheet.blank(width, height(), "Three-view drawing of " + title);
     double noseX = MARGIN + leftColumn + GAP - columnLeft();
     double axisY = MARGIN + upper - lowerTop;
     double planY = axisY + side.bounds().top() - GAP - plan.bounds().bottom();

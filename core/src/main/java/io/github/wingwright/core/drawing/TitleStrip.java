@@ -70,7 +70,7 @@ final class TitleStrip {
     Lettering lettering = Lettering.end(Lettering.NOTE);
     double right = width - lettering.width(figure) - 2.0;
     for (int i = 0; i < 4; i++) {
-      Pen pen = new Pen(Pen.INK, 0.18, i % 2 == 0 ? Pen.INK : "#ffffff", "");
+      Pen pen = new Pen(Pen.INK, 0.18, i % 2 == 0 ? Pen.INK : Pen.PAPER, "");
       sketch.rectangle(right - length + 0.25 * length * i, y - 2.0, 0.25 * length, 1.6, pen);
     }
     sketch.text(width, y, figure, lettering);
