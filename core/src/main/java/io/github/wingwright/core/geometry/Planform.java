@@ -8,6 +8,7 @@ import io.github.wingwright.core.quantity.Length;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /**
  * The outline of a lifting surface: straight-tapered panels from the root outwards.
@@ -28,16 +29,7 @@ public final class Planform implements Serializable {
   private final boolean mirrored;
   private final Length rootChord;
   private final List<Panel> panels;
-  private final double[] y;
-  private final double[] chord;
-  private final double[] leadingEdge;
-  private final double[] height;
-  private final double[] twist;
-  private final double area;
-  private final double meanChord;
-  private final double meanChordX;
-  private final double meanChordY;
-  private final double meanChordZ;
+  private final PanelStations half;
 
   private Planform(boolean mirrored, Length rootChord, List<Panel> panels) {
     Door.positive(rootChord, "root chord");
@@ -47,44 +39,7 @@ public final class Planform implements Serializable {
     this.mirrored = mirrored;
     this.rootChord = rootChord;
     this.panels = List.copyOf(panels);
-    int n = panels.size() + 1;
-    y = new double[n];
-    chord = new double[n];
-    leadingEdge = new double[n];
-    height = new double[n];
-    twist = new double[n];
-    chord[0] = rootChord.si();
-    double halfArea = 0.0;
-    double square = 0.0;
-    double momentX = 0.0;
-    double momentY = 0.0;
-    double momentZ = 0.0;
-    for (int i = 1; i < n; i++) {
-      Panel panel = panels.get(i - 1);
-      double dy = panel.extent().si();
-      y[i] = y[i - 1] + dy;
-      chord[i] = panel.tipChord().si();
-      leadingEdge[i] = leadingEdge[i - 1] + dy * panel.leadingEdgeSweep().tangent();
-      height[i] = height[i - 1] + dy * panel.dihedral().tangent();
-      twist[i] = twist[i - 1] - panel.washout().si();
-      double inner = chord[i - 1];
-      double outer = chord[i];
-      halfArea += 0.5 * dy * (inner + outer);
-      square += dy * (inner * inner + inner * outer + outer * outer) / 3.0;
-      momentX += moment(dy, inner, outer, leadingEdge[i - 1], leadingEdge[i]);
-      momentY += moment(dy, inner, outer, y[i - 1], y[i]);
-      momentZ += moment(dy, inner, outer, height[i - 1], height[i]);
-    }
-    area = mirrored ? 2.0 * halfArea : halfArea;
-    meanChord = square / halfArea;
-    meanChordX = momentX / halfArea;
-    meanChordY = momentY / halfArea;
-    meanChordZ = momentZ / halfArea;
-  }
-
-  /** ∫ c·v dy over a panel on which chord and v are linear. */
-  private static double moment(double dy, double c1, double c2, double v1, double v2) {
-    return dy / 6.0 * (2.0 * c1 * v1 + c1 * v2 + c2 * v1 + 2.0 * c2 * v2);
+    this.half = new PanelStations(rootChord, panels);
   }
 
   /**
@@ -174,7 +129,7 @@ public final class Planform implements Serializable {
     List<Panel> swept = new ArrayList<>();
     for (int i = 0; i < panels.size(); i++) {
       Panel p = panels.get(i);
-      double tangent = sweep.tangent() + chordFraction * (chord[i] - chord[i + 1]) / p.extent().si();
+      double tangent = sweep.tangent() + chordFraction * (half.chord(i) - half.chord(i + 1)) / p.extent().si();
       swept.add(new Panel(p.extent(), p.tipChord(), Angle.radians(Math.atan(tangent)), p.dihedral(), p.washout()));
     }
     return new Planform(mirrored, rootChord, swept);
@@ -187,12 +142,7 @@ public final class Planform implements Serializable {
    * @return the planform
    */
   public Planform withDihedral(Angle dihedral) {
-    return new Planform(
-        mirrored,
-        rootChord,
-        panels.stream()
-            .map(p -> new Panel(p.extent(), p.tipChord(), p.leadingEdgeSweep(), dihedral, p.washout()))
-            .toList());
+    return withPanels(p -> new Panel(p.extent(), p.tipChord(), p.leadingEdgeSweep(), dihedral, p.washout()));
   }
 
   /**
@@ -202,20 +152,20 @@ public final class Planform implements Serializable {
    * @return the planform
    */
   public Planform withWashout(Angle washout) {
-    double semispan = y[y.length - 1];
-    return new Planform(
-        mirrored,
-        rootChord,
-        panels.stream()
-            .map(
-                p ->
-                    new Panel(
-                        p.extent(),
-                        p.tipChord(),
-                        p.leadingEdgeSweep(),
-                        p.dihedral(),
-                        washout.times(p.extent().si() / semispan)))
-            .toList());
+    UnaryOperator<Panel> washedOut =
+        p -> {
+          Angle share = washout.times(p.extent().si() / half.semispan());
+          return new Panel(p.extent(), p.tipChord(), p.leadingEdgeSweep(), p.dihedral(), share);
+        };
+    return withPanels(washedOut);
+  }
+
+  private Planform withPanels(UnaryOperator<Panel> change) {
+    return new Planform(mirrored, rootChord, panels.stream().map(change).toList());
+  }
+
+  private double halves() {
+    return mirrored ? 2.0 : 1.0;
   }
 
   /**
@@ -269,7 +219,7 @@ public final class Planform implements Serializable {
    * @return b
    */
   public Length span() {
-    return Length.metres(mirrored ? 2.0 * y[y.length - 1] : y[y.length - 1]);
+    return Length.metres(halves() * half.semispan());
   }
 
   /**
@@ -278,7 +228,7 @@ public final class Planform implements Serializable {
    * @return S
    */
   public Area area() {
-    return Area.squareMetres(area);
+    return Area.squareMetres(halves() * half.area());
   }
 
   /**
@@ -288,7 +238,7 @@ public final class Planform implements Serializable {
    */
   public double aspectRatio() {
     double b = span().si();
-    return b * b / area;
+    return b * b / area().si();
   }
 
   /**
@@ -297,7 +247,7 @@ public final class Planform implements Serializable {
    * @return S/b
    */
   public Length meanGeometricChord() {
-    return Length.metres(area / span().si());
+    return Length.metres(area().si() / span().si());
   }
 
   /**
@@ -306,7 +256,7 @@ public final class Planform implements Serializable {
    * @return c̄
    */
   public Length meanAerodynamicChord() {
-    return Length.metres(meanChord);
+    return Length.metres(half.meanChord());
   }
 
   /**
@@ -315,7 +265,7 @@ public final class Planform implements Serializable {
    * @return ȳ from the root
    */
   public Length meanAerodynamicChordY() {
-    return Length.metres(meanChordY);
+    return Length.metres(half.meanChordY());
   }
 
   /**
@@ -324,7 +274,7 @@ public final class Planform implements Serializable {
    * @return x from the leading edge of the root, positive aft
    */
   public Length meanAerodynamicChordX() {
-    return Length.metres(meanChordX);
+    return Length.metres(half.meanChordX());
   }
 
   /**
@@ -333,7 +283,7 @@ public final class Planform implements Serializable {
    * @return z from the root, positive towards the tip of positive dihedral
    */
   public Length meanAerodynamicChordZ() {
-    return Length.metres(meanChordZ);
+    return Length.metres(half.meanChordZ());
   }
 
   /**
@@ -342,7 +292,7 @@ public final class Planform implements Serializable {
    * @return x from the leading edge of the root, positive aft
    */
   public Length quarterMeanAerodynamicChordX() {
-    return Length.metres(meanChordX + 0.25 * meanChord);
+    return Length.metres(half.meanChordX() + 0.25 * half.meanChord());
   }
 
   /**
@@ -354,9 +304,7 @@ public final class Planform implements Serializable {
    */
   public Angle sweepAt(double chordFraction) {
     Door.within(chordFraction, 0.0, 1.0, "chord fraction");
-    int tip = y.length - 1;
-    double aft = leadingEdge[tip] + chordFraction * chord[tip] - chordFraction * chord[0];
-    return Angle.radians(Math.atan(aft / y[tip]));
+    return Angle.radians(Math.atan(half.sweepTangent(chordFraction)));
   }
 
   /**
@@ -368,15 +316,7 @@ public final class Planform implements Serializable {
    * @return the equivalent dihedral Γ_eq, for strips of one lift-curve slope
    */
   public Angle equivalentDihedral() {
-    double weighted = 0.0;
-    double weight = 0.0;
-    for (int i = 1; i < y.length; i++) {
-      double dy = y[i] - y[i - 1];
-      double arm = moment(dy, chord[i - 1], chord[i], y[i - 1], y[i]);
-      weighted += panels.get(i - 1).dihedral().si() * arm;
-      weight += arm;
-    }
-    return Angle.radians(weighted / weight);
+    return Angle.radians(half.equivalentDihedral(panels));
   }
 
   /**
@@ -386,7 +326,7 @@ public final class Planform implements Serializable {
    * @return the chord
    */
   public Length chordAt(Length station) {
-    return Length.metres(interpolate(chord, station));
+    return Length.metres(half.chordAt(station));
   }
 
   /**
@@ -396,7 +336,7 @@ public final class Planform implements Serializable {
    * @return x from the leading edge of the root
    */
   public Length leadingEdgeAt(Length station) {
-    return Length.metres(interpolate(leadingEdge, station));
+    return Length.metres(half.leadingEdgeAt(station));
   }
 
   /**
@@ -406,7 +346,7 @@ public final class Planform implements Serializable {
    * @return z from the root
    */
   public Length heightAt(Length station) {
-    return Length.metres(interpolate(height, station));
+    return Length.metres(half.heightAt(station));
   }
 
   /**
@@ -416,7 +356,7 @@ public final class Planform implements Serializable {
    * @return incidence of the station against the root, negative for washout
    */
   public Angle twistAt(Length station) {
-    return Angle.radians(interpolate(twist, station));
+    return Angle.radians(half.twistAt(station));
   }
 
   /**
@@ -425,24 +365,7 @@ public final class Planform implements Serializable {
    * @return distances from the root
    */
   public List<Length> stations() {
-    List<Length> stations = new ArrayList<>();
-    for (double station : y) {
-      stations.add(Length.metres(station));
-    }
-    return List.copyOf(stations);
-  }
-
-  private double interpolate(double[] values, Length station) {
-    double at = station.si();
-    int tip = y.length - 1;
-    // A station that went through arithmetic may miss the tip by a rounding error.
-    Door.within(station, Length.ZERO, Length.metres(y[tip] * (1.0 + 1e-12)), "station");
-    int i = 1;
-    while (i < tip && y[i] < at) {
-      i++;
-    }
-    double t = Math.min(1.0, (at - y[i - 1]) / (y[i] - y[i - 1]));
-    return values[i - 1] + t * (values[i] - values[i - 1]);
+    return half.stations();
   }
 
   @Override
