@@ -191,26 +191,22 @@ public sealed interface Step permits Step.Given, Step.Evaluated, Step.Sum, Step.
   }
 
   /** A formula applied to steps. */
-  final class Evaluated implements Step {
-    private final String name;
-    private final String symbol;
+  final class Evaluated extends Reckoned implements Step {
     private final Formula formula;
-    private final List<Step> inputs;
-    private final double value;
 
     private Evaluated(String name, String symbol, Formula formula, List<Step> inputs) {
-      this.name = name;
-      this.symbol = symbol;
+      super(name, symbol, formula.unit(), formula.source(), inputs, value(name, formula, inputs));
       this.formula = formula;
-      this.inputs = inputs;
-      double[] values = Line.values(inputs);
-      double result = formula.evaluate(values);
+    }
+
+    private static double value(String name, Formula formula, List<Step> inputs) {
+      double result = formula.evaluate(Line.values(inputs));
       Line.checkUnits(formula, inputs);
-      this.value = Line.finite(name, result, formula.toString(), inputs);
+      return Line.finite(name, result, formula.toString(), inputs);
     }
 
     Evaluated from(List<Step> others) {
-      return new Evaluated(name, symbol, formula, others);
+      return new Evaluated(name(), symbol(), formula, others);
     }
 
     /**
@@ -223,38 +219,8 @@ public sealed interface Step permits Step.Given, Step.Evaluated, Step.Sum, Step.
     }
 
     @Override
-    public String name() {
-      return name;
-    }
-
-    @Override
-    public String symbol() {
-      return symbol;
-    }
-
-    @Override
-    public NamedUnit<?> unit() {
-      return formula.unit();
-    }
-
-    @Override
-    public double value() {
-      return value;
-    }
-
-    @Override
-    public List<Step> inputs() {
-      return inputs;
-    }
-
-    @Override
-    public Source source() {
-      return formula.source();
-    }
-
-    @Override
     public List<Finding> findings() {
-      return formula.outsideDomain(Line.values(inputs));
+      return formula.outsideDomain(Line.values(inputs()));
     }
 
     @Override
@@ -264,62 +230,33 @@ public sealed interface Step permits Step.Given, Step.Evaluated, Step.Sum, Step.
   }
 
   /** A sum of steps of one unit. */
-  final class Sum implements Step {
-    private final String name;
-    private final String symbol;
-    private final List<Step> terms;
-    private final double value;
+  final class Sum extends Reckoned implements Step {
 
     private Sum(String name, String symbol, List<Step> terms) {
+      super(name, symbol, unit(name, terms), Source.DEFINITION, List.copyOf(terms), value(name, terms));
+    }
+
+    private static NamedUnit<?> unit(String name, List<Step> terms) {
       if (terms.isEmpty()) {
         throw new IllegalArgumentException(name + " needs at least one term, got none");
       }
-      this.name = name;
-      this.symbol = symbol;
-      this.terms = List.copyOf(terms);
-      double total = 0.0;
-      for (Step term : terms) {
-        if (!term.unit().symbol().equals(terms.get(0).unit().symbol())) {
-          throw new IllegalArgumentException(
-              name + " needs terms of one unit, got " + terms.get(0).unit() + " and " + term.unit());
-        }
-        total += term.value();
-      }
-      this.value = Line.finite(name, total, "a sum", this.terms);
-    }
-
-    Sum from(List<Step> others) {
-      return new Sum(name, symbol, others);
-    }
-
-    @Override
-    public String name() {
-      return name;
-    }
-
-    @Override
-    public String symbol() {
-      return symbol;
-    }
-
-    @Override
-    public NamedUnit<?> unit() {
       return terms.get(0).unit();
     }
 
-    @Override
-    public double value() {
-      return value;
+    private static double value(String name, List<Step> terms) {
+      NamedUnit<?> unit = terms.get(0).unit();
+      double total = 0.0;
+      for (Step term : terms) {
+        if (!term.unit().symbol().equals(unit.symbol())) {
+          throw new IllegalArgumentException(name + " needs terms of one unit, got " + unit + " and " + term.unit());
+        }
+        total += term.value();
+      }
+      return Line.finite(name, total, "a sum", terms);
     }
 
-    @Override
-    public List<Step> inputs() {
-      return terms;
-    }
-
-    @Override
-    public Source source() {
-      return Source.DEFINITION;
+    Sum from(List<Step> others) {
+      return new Sum(name(), symbol(), others);
     }
 
     @Override
@@ -329,17 +266,11 @@ public sealed interface Step permits Step.Given, Step.Evaluated, Step.Sum, Step.
   }
 
   /** A number found by a numerical method. */
-  final class Solution implements Step {
-    private final String name;
-    private final String symbol;
-    private final NamedUnit<?> unit;
+  final class Solution extends Reckoned implements Step {
     private final String method;
     private final String closingEquation;
-    private final Source source;
-    private final List<Step> inputs;
     private final ToDoubleFunction<double[]> solve;
     private final ToDoubleFunction<double[]> close;
-    private final double value;
     private final double residual;
 
     private Solution(
@@ -352,19 +283,20 @@ public sealed interface Step permits Step.Given, Step.Evaluated, Step.Sum, Step.
         ToDoubleFunction<double[]> residual,
         Source source,
         List<Step> inputs) {
-      this.name = name;
-      this.symbol = symbol;
-      this.unit = unit;
+      super(
+          name,
+          symbol,
+          unit,
+          source,
+          inputs,
+          Line.finite(name, solve.applyAsDouble(Line.values(inputs)), closingEquation, inputs));
       this.method = method;
       this.closingEquation = closingEquation;
-      this.source = source;
-      this.inputs = inputs;
       this.solve = solve;
       this.close = residual;
       double[] values = Line.values(inputs);
-      this.value = Line.finite(name, solve.applyAsDouble(values.clone()), closingEquation, inputs);
       double[] closed = Arrays.copyOf(values, values.length + 1);
-      closed[values.length] = value;
+      closed[values.length] = value();
       this.residual = Line.finite("residual of " + name, residual.applyAsDouble(closed), closingEquation, inputs);
     }
 
@@ -374,7 +306,7 @@ public sealed interface Step permits Step.Given, Step.Evaluated, Step.Sum, Step.
     }
 
     Solution from(List<Step> others) {
-      return new Solution(name, symbol, unit, method, closingEquation, solve, close, source, others);
+      return new Solution(name(), symbol(), unit(), method, closingEquation, solve, close, source(), others);
     }
 
     /**
@@ -402,36 +334,6 @@ public sealed interface Step permits Step.Given, Step.Evaluated, Step.Sum, Step.
      */
     public double residual() {
       return residual;
-    }
-
-    @Override
-    public String name() {
-      return name;
-    }
-
-    @Override
-    public String symbol() {
-      return symbol;
-    }
-
-    @Override
-    public NamedUnit<?> unit() {
-      return unit;
-    }
-
-    @Override
-    public double value() {
-      return value;
-    }
-
-    @Override
-    public List<Step> inputs() {
-      return inputs;
-    }
-
-    @Override
-    public Source source() {
-      return source;
     }
 
     @Override
