@@ -77,8 +77,9 @@
  * <h2>Trim costs drag</h2>
  *
  * <p>Wing and tail each stand in the flow that the other turns, the tail has induced drag of its own, and what it presses
- * down the wing must lift in addition ({@link io.github.wingwright.stability.TrimmedPolar}). An elevator deflected by δ_e works like τ·δ_e of
- * decalage, so its travel is a range of speeds ({@link io.github.wingwright.stability.ElevatorRange}).
+ * down the wing must lift in addition ({@link io.github.wingwright.stability.TrimmedPolar}). An elevator deflected
+ * by δ_e works like τ·δ_e of decalage, so its travel is a range of speeds
+ * ({@link io.github.wingwright.stability.ElevatorRange}).
  *
  * <h2>Balance</h2>
  *
@@ -99,7 +100,11 @@
  * ({@link io.github.wingwright.stability.AirframeDerivatives}): the static slopes above, the damping of rates, and the
  * downwash that reaches the tail late. Parts and formulas are in {@link io.github.wingwright.stability.derivatives}, the
  * motions themselves in {@link io.github.wingwright.stability.dynamics}, and an independent witness for all of it in
- * {@link io.github.wingwright.stability.lattice}.
+ * {@link io.github.wingwright.stability.lattice}. How a throw goes on from there to the floor is in
+ * {@link io.github.wingwright.stability.flight}; the loop that makes a design of all this is in
+ * {@link io.github.wingwright.stability.design}, its parts in {@link io.github.wingwright.stability.production}, what test
+ * flights teach in {@link io.github.wingwright.stability.flighttest}, and two designs side by side in
+ * {@link io.github.wingwright.stability.comparison}.
  *
  * <h2>Map of the types</h2>
  *
@@ -146,6 +151,16 @@
  *       <td>a dumb-bell that rises 30° aft: axis at 30°</td></tr>
  *   <tr><td>{@link io.github.wingwright.stability.QuickPitch}</td><td>neutral point and trim for studies</td>
  *       <td>0.14 µs, without allocation</td></tr>
+ *   <tr><td>{@link io.github.wingwright.stability.TailRequirement}</td><td>what a tail must do, and the least area for it</td>
+ *       <td>a static margin, trim, rotation</td></tr>
+ *   <tr><td>{@link io.github.wingwright.stability.ControlSurface}</td><td>a hinged part with usual proportions</td>
+ *       <td>elevator, rudder, aileron</td></tr>
+ *   <tr><td>{@link io.github.wingwright.stability.LoadingCase}</td><td>one way of loading</td>
+ *       <td>"battery empty"</td></tr>
+ *   <tr><td>{@link io.github.wingwright.stability.PitchParts}</td><td>lift and moment part by part, for a flight</td>
+ *       <td>tail's lift at its own angle</td></tr>
+ *   <tr><td>{@link io.github.wingwright.stability.SweptTwist}</td><td>moment of twist on a swept wing</td>
+ *       <td>washout on a swept-back wing: nose up</td></tr>
  *   <tr><td>{@link io.github.wingwright.stability.LateralStability}</td><td>spiral parameter</td>
  *       <td>6.2° for 12.1° of dihedral at C_L 0.75</td></tr>
  * </table>

@@ -51,6 +51,10 @@
  *       <td>10° of upsweep: D/q = 0.0487 of the section</td></tr>
  *   <tr><td>{@link io.github.wingwright.core.aerodynamics.DragBuildUp}</td><td>the sum over components</td>
  *       <td>C_D0 = 0.0093: fuselage 43 %, tail 57 %</td></tr>
+ *   <tr><td>{@link io.github.wingwright.core.aerodynamics.DragComponent}</td><td>a part with a drag area: {@code BodyDrag},
+ *       {@code SurfaceDrag}, {@code ItemDrag}</td><td>fuselage, tail, a wire</td></tr>
+ *   <tr><td>{@link io.github.wingwright.core.aerodynamics.DragBreakdown}</td><td>a build-up at one speed</td>
+ *       <td>a line for each component, with its share</td></tr>
  *   <tr><td>{@link io.github.wingwright.core.aerodynamics.Interference}</td><td>what a part drags more next to another</td>
  *       <td>{@code CONVENTIONAL_TAIL}: 1.045</td></tr>
  *   <tr><td>{@link io.github.wingwright.core.aerodynamics.Protuberance}</td><td>things in the flow, and the layer's shelter</td>
@@ -65,6 +69,8 @@
  *       <td>C_L = 0.8, A = 8, δ = 0.0172: 0.0259</td></tr>
  *   <tr><td>{@link io.github.wingwright.core.aerodynamics.LiftingLine}</td><td>lift along the span of an unswept wing</td>
  *       <td>A = 8, λ = 0.5: δ = 0.0172</td></tr>
+ *   <tr><td>{@link io.github.wingwright.core.aerodynamics.LiftingLineSolution}</td><td>its loadings with and without twist, its
+ *       stall, and {@code LiftingLineKernel} behind it</td><td>where a section reaches its limit first</td></tr>
  *   <tr><td>{@link io.github.wingwright.core.aerodynamics.EstimatedPolar}</td><td>a section without measured data</td>
  *       <td>c_d 0.011 to 0.042, likely 0.029, at 6·10⁴</td></tr>
  *   <tr><td>{@link io.github.wingwright.core.aerodynamics.CurvedPlatePolar}</td><td>a plate of one or two printed walls</td>
@@ -73,6 +79,12 @@
  *       <td>straight between points, a finding beyond them</td></tr>
  *   <tr><td>{@link io.github.wingwright.core.aerodynamics.DragPolar}</td><td>C_D against C_L, with an end</td>
  *       <td>0.03 + 0.06·(C_L − 0.2)² to 0.9</td></tr>
+ *   <tr><td>{@link io.github.wingwright.core.aerodynamics.ParabolicPolar}</td><td>the parabola with its least drag at a lift</td>
+ *       <td>{@code 0.03 + 0.06·(C_L − 0.2)²}: least at C_L 0.2</td></tr>
+ *   <tr><td>{@link io.github.wingwright.core.aerodynamics.TabulatedPolar}</td><td>points along a glide, each at its own Reynolds
+ *       number</td><td>straight between its points</td></tr>
+ *   <tr><td>{@link io.github.wingwright.core.aerodynamics.DragLaw}</td><td>likely drag on plain numbers, for kernels</td>
+ *       <td>an {@code AircraftDrag} is one</td></tr>
  *   <tr><td>{@link io.github.wingwright.core.aerodynamics.AircraftDrag}</td><td>the whole aircraft at any lift and speed</td>
  *       <td>section + induced + build-up</td></tr>
  * </table>

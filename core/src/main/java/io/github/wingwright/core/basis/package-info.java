@@ -58,6 +58,12 @@
  *
  * <p>If nothing is left, the range says which considerations clash, by how much, and which single change would end it.
  *
+ * <p>Length and diameter are better negotiated together. Each consideration is {@linkplain io.github.wingwright.core.basis.Weighed
+ * weighed} by its decision; a {@link io.github.wingwright.core.basis.FeasibleRegion} has the outline of what all of them
+ * leave, with who binds each side, or a {@link io.github.wingwright.core.basis.Conflict}: the smallest set that clashes, and
+ * for each of them the body with which it alone would give way least. A consideration without a closed form finds its
+ * interval by {@link io.github.wingwright.core.basis.MarginSearch}.
+ *
  * <h2>What to worry about</h2>
  * <p>Nothing is silent and nothing is withheld: a value outside a {@link io.github.wingwright.core.basis.Guideline}, a
  * broken limit, or a formula outside its domain gives a {@link io.github.wingwright.core.basis.Finding} with a
@@ -75,6 +81,11 @@
  * <p>{@link io.github.wingwright.core.basis.Sized} is what sizing gives: the value, and with it the range, the workings,
  * the findings and the prices.
  *
+ * <h2>What became of a number</h2>
+ * <p>Workings that were made apart are joined by {@link io.github.wingwright.core.basis.Origins}: what one part of the library
+ * was given becomes the step by which another computed it. {@link io.github.wingwright.core.basis.StepChange} walks two such
+ * graphs together and says of a number whether it changed, and which of its inputs passed the change on.
+ *
  * <h2>The types</h2>
  * <table>
  *   <caption>What each is, and whether it can be serialized</caption>
@@ -82,8 +93,11 @@
  *   <tr><td>{@code Source}, {@code Guideline}, {@code Finding}, {@code Severity}</td><td>judgement</td><td>yes</td></tr>
  *   <tr><td>{@code Interval}, {@code Bound}, {@code Strength}, {@code Decision}, {@code FeasibleRange}</td>
  *       <td>negotiation</td><td>yes</td></tr>
+ *   <tr><td>{@code Weighed}, {@code FeasibleRegion}, {@code Conflict}, {@code MarginSearch}</td>
+ *       <td>negotiation over length and diameter</td><td>no: they hold considerations</td></tr>
  *   <tr><td>{@code Price}, {@code Band}</td><td>cost and uncertainty</td><td>yes</td></tr>
- *   <tr><td>{@code Formula}, {@code Symbol}, {@code Kernel}, {@code Step}, {@code Workings}</td><td>computation</td>
+ *   <tr><td>{@code Formula}, {@code Symbol}, {@code Kernel}, {@code Step}, {@code Workings}, {@code Origins},
+ *       {@code StepChange}</td><td>computation</td>
  *       <td>no: they hold methods</td></tr>
  *   <tr><td>{@code Consideration}, {@code Sized}</td><td>open to others, or made of the above</td><td>no</td></tr>
  * </table>

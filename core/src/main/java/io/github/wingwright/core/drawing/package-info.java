@@ -21,6 +21,8 @@
  *     <td>the drag of a body against its diameter at a fixed volume: flat from 26 to 34 mm</td></tr>
  * <tr><td>{@link io.github.wingwright.core.drawing.ContentsPicture}</td>
  *     <td>a body with its battery and camera, the sight over its nose, the ground as it rotates</td></tr>
+ * <tr><td>{@link io.github.wingwright.core.drawing.BodyProfile}</td>
+ *     <td>what the picture before draws its contents into: contour, wall of 0.8 mm, upsweep</td></tr>
  * <tr><td>{@link io.github.wingwright.core.drawing.BalancePicture}</td>
  *     <td>centre of gravity at 85 mm, neutral point at 87 mm, what is allowed, and who sets each limit</td></tr>
  * <tr><td>{@link io.github.wingwright.core.drawing.CurvePicture}</td>
@@ -46,6 +48,9 @@
  * front view at its left. Scales are the recommended ones (1, 2 and 5 times a power of ten). Text is measured with a table
  * of advance widths, so that labels can keep clear of each other; a label that finds no room near its point moves away on a
  * leader.
+ *
+ * <p>Every chart stands on one kind of sheet, with its title in the first line, and between one kind of axes: as many round
+ * figures as keep apart, names at the ends. Curves, marks and labels are sketched between them, and find room there.
  *
  * <p>One small palette serves every picture: ink for what is, the accent for what the picture is about, a warm tone for
  * what needs attention.

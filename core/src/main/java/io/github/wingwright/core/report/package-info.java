@@ -13,6 +13,8 @@
  *     <td>a paragraph, points, a table, a sheet, a picture, findings, or workings</td></tr>
  * <tr><td>{@link io.github.wingwright.core.report.Entry}</td>
  *     <td>one number of a sheet, such as "root chord 77.71 mm", with the step that computes it</td></tr>
+ * <tr><td>{@link io.github.wingwright.core.report.ConsiderationWorkings}</td>
+ *     <td>how each consideration comes to its margin, as a handout</td></tr>
  * </table>
  *
  * <h2>How it is meant</h2>
