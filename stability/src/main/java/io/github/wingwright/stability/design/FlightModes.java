@@ -19,7 +19,6 @@ import io.github.wingwright.stability.TrimmedPolar;
 import io.github.wingwright.stability.derivatives.LateralContribution;
 import io.github.wingwright.stability.derivatives.LateralEstimate;
 import io.github.wingwright.stability.derivatives.LateralGuidelines;
-import io.github.wingwright.stability.derivatives.LatticeDerivatives;
 import io.github.wingwright.stability.dynamics.BodyInertia;
 import io.github.wingwright.stability.dynamics.FlyingQualities;
 import io.github.wingwright.stability.dynamics.LateralDerivatives;
@@ -41,7 +40,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.StringJoiner;
 
 /**
  * How an aircraft in a trimmed glide moves after a disturbance: derivatives by the handbook, the natural motions with the
@@ -218,40 +216,7 @@ public final class FlightModes {
    */
   public List<Mode> by(FactoredLattice lattice) {
     LatticeSolution flow = lattice.solve(LatticeCondition.at(angle(lattice)));
-    LongitudinalDerivatives hand = along.derivatives;
-    LongitudinalDerivatives d =
-        LatticeDerivatives.longitudinal(
-            flow,
-            point.dragCoefficient() - flow.inducedDragCoefficient(),
-            0.0,
-            -hand.zAngleRate(),
-            hand.mAngleRate());
-    LongitudinalDerivatives withDrag =
-        new LongitudinalDerivatives(
-            hand.xSpeed(),
-            d.zSpeed(),
-            d.mSpeed(),
-            hand.xAngle(),
-            d.zAngle(),
-            d.mAngle(),
-            d.zPitchRate(),
-            d.mPitchRate(),
-            d.zAngleRate(),
-            d.mAngleRate());
-    BodyInertia heavier = air.addedTo(body);
-    List<Mode> modes =
-        new ArrayList<>(
-            LongitudinalForces.of(flight, body.mass(), withDrag)
-                .with(air)
-                .stateMatrix(flight, heavier)
-                .modes()
-                .all());
-    modes.addAll(
-        LateralForces.of(flight, LatticeDerivatives.lateral(flow))
-            .stateMatrix(flight, heavier)
-            .modes()
-            .all());
-    return List.copyOf(modes);
+    return LatticeMotions.of(flow, along.derivatives, point.dragCoefficient(), flight, body, air);
   }
 
   /**
@@ -431,32 +396,6 @@ public final class FlightModes {
    */
   @Override
   public String toString() {
-    StringJoiner lines = new StringJoiner("\n");
-    lines.add(
-        String.format(
-            Locale.ROOT,
-            "motions at C_L %.2f, %s:",
-            point.liftCoefficient(),
-            point.speed().format(Speed.METRE_PER_SECOND, 3)));
-    lines.add("  motion                  ω_n, rad/s     ζ  period, s  t_½ or t_2, s");
-    for (Row row : rows) {
-      Mode m = row.mode();
-      lines.add(
-          String.format(
-              Locale.ROOT,
-              "  %-23s %10.3g %5.2f %10s  %s",
-              m.kind().words(),
-              m.naturalFrequency().radiansPerSecond(),
-              m.dampingRatio(),
-              m.period().map(t -> String.format(Locale.ROOT, "%.3g", t.seconds())).orElse("–"),
-              m.timeToHalf()
-                  .map(t -> String.format(Locale.ROOT, "halves in %.3g", t.seconds()))
-                  .or(
-                      () ->
-                          m.timeToDouble()
-                              .map(t -> String.format(Locale.ROOT, "doubles in %.3g", t.seconds())))
-                  .orElse("stays")));
-    }
-    return lines.toString();
+    return MotionTable.of(point, rows);
   }
 }
