@@ -29,9 +29,9 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class GliderPartsTest {
-  private static final Design DESIGN = SizingLoop.of(TestGlider.brief()).madeTo(Length.millimetres(0.5), Mass.grams(0.1)).solve();
+  static final Design DESIGN = SizingLoop.of(TestGlider.brief()).madeTo(Length.millimetres(0.5), Mass.grams(0.1)).solve();
   private static final Length TOLERANCE = Length.millimetres(0.05);
-  private static final GliderParts PARTS = GliderParts.of(DESIGN, TOLERANCE);
+  static final GliderParts PARTS = GliderParts.of(DESIGN, TOLERANCE);
 
   private static Part part(String name) {
     return PARTS.parts().stream().filter(p -> p.name().equals(name)).findFirst().orElseThrow();
