@@ -114,14 +114,15 @@ public class DesignBenchmark {
     g.nu = brief.air().kinematicViscosity().si();
     g.taper = 0.7;
     g.k = section.area();
-    g.outline = section.perimeter();
-    g.outlineCentre = outlineCentre(section);
+    strips(g, section);
     g.thickness = section.maximumThickness();
     g.camber = section.maximumCamber();
     g.designLift = designLift(section);
     g.material = brief.material().density().kilogramsPerCubicMetre();
     g.wingWall = brief.wingShell().wallThickness().metres();
     g.bodyWall = brief.bodyShell().wallThickness().metres();
+    g.line = brief.lineWidth().metres();
+    g.slotWidth = brief.tailThickness().metres() + 0.2e-3;
     g.plate = g.material * brief.tailThickness().metres();
     g.carriedMass = 1e-3 * nose;
     g.carriedMoment = 1e-3 * nose * 5e-3;
@@ -139,18 +140,33 @@ public class DesignBenchmark {
     return g;
   }
 
-  private static double outlineCentre(AirfoilSection section) {
-    double[] x = new double[201];
-    double[] y = new double[201];
-    section.outline(x, y);
-    double length = 0;
-    double moment = 0;
-    for (int i = 1; i < x.length; i++) {
-      double ds = Math.hypot(x[i] - x[i - 1], y[i] - y[i - 1]);
-      length += ds;
-      moment += 0.5 * (x[i] + x[i - 1]) * ds;
+  /** The section in 64 strips: what a wall takes of the height of each. */
+  private static void strips(HandWrittenGlider g, AirfoilSection section) {
+    int n = 64;
+    g.edgeThickness = section.trailingEdgeThickness();
+    g.lean = Math.tan(Math.toRadians(8));
+    g.place = new double[n];
+    g.width = new double[n];
+    g.height = new double[n];
+    g.skin = new double[n];
+    for (int i = 0; i < n; i++) {
+      double from = 1 - Math.cos(0.5 * Math.PI * i / n);
+      double to = 1 - Math.cos(0.5 * Math.PI * (i + 1) / n);
+      double x = 0.5 * (from + to);
+      g.place[i] = x;
+      g.width[i] = to - from;
+      g.height[i] = (section.thickness(from) + 4 * section.thickness(x) + section.thickness(to)) / 6;
+      double half = 0.5 * (section.thickness(to) - section.thickness(from)) / (to - from);
+      double camber = section.camberSlope(x);
+      double square = 1 + g.lean * g.lean;
+      g.skin[i] = Math.sqrt(square + Math.pow(camber + half, 2)) + Math.sqrt(square + Math.pow(camber - half, 2));
     }
-    return moment / length;
+    double[] x = new double[401];
+    double[] y = new double[401];
+    section.outline(x, y);
+    for (double low : y) {
+      g.lowest = Math.min(g.lowest, low);
+    }
   }
 
   /** π times the first cosine coefficient of the slope of the mean line. */

@@ -13,8 +13,15 @@ final class HandWrittenGlider {
   double nu;
   double taper;
   double k;
-  double outline;
-  double outlineCentre;
+  double edgeThickness;
+  double lean;
+  double lowest;
+  double line;
+  double slotWidth;
+  double[] place = {};
+  double[] width = {};
+  double[] height = {};
+  double[] skin = {};
   double thickness;
   double camber;
   double designLift;
@@ -60,6 +67,9 @@ final class HandWrittenGlider {
   private double fin;
   private double wet;
   private double mb;
+  private double dia;
+  private double seat;
+  private double seatAt;
   private double cmf;
   private double zw;
   private double xb;
@@ -121,13 +131,27 @@ final class HandWrittenGlider {
     xq = 0.25 * root;
     tanHalf = -(1 - taper) / (1 + taper) / ar;
     tailTangent = -(1 - lh) / (1 + lh) / ah;
-    double shell = outline * s * wingWall;
-    mw = material * Math.min(shell, k * s * c);
-    xw = xq - 0.25 * c + outlineCentre * c;
+    wing(root);
+    xw = xq + xw;
+    dia = diameter;
     fin = len / diameter;
     wet = Math.PI * diameter * len;
     double volume = 0.25 * Math.PI * diameter * diameter * (len - diameter / 3);
-    mb = material * Math.min(wet * bodyWall, volume);
+    mb =
+        Math.min(
+            volume,
+            wet * bodyWall
+                - Math.PI * (len + diameter) * bodyWall * bodyWall
+                + 4.0 / 3.0 * Math.PI * bodyWall * bodyWall * bodyWall);
+    double radius = 0.5 * diameter;
+    double floor = 0.4 * diameter + lowest * root;
+    double lower = floor - bodyWall * Math.sqrt(1 + lean * lean);
+    seat =
+        floor >= radius
+            ? 0
+            : (root + 0.12 * c) * (above(radius - bodyWall, lower) - above(radius, floor))
+                + 2 * bodyWall * above(radius - bodyWall, floor);
+    seatAt = 0.5 * root;
     double e = Math.sqrt(1 - 1 / (fin * fin));
     double ln = Math.log((1 + e) / (1 - e));
     double alpha = 2 * (1 - e * e) / (e * e * e) * (0.5 * ln - e);
@@ -148,6 +172,76 @@ final class HandWrittenGlider {
     xcg = (empty * xe + ballast * xb) / mass;
     delta = loss();
     glide();
+  }
+
+  private static final double[] GAUSS_5 = {
+    0.046910077030668, 0.2307653449471585, 0.5, 0.7692346550528415, 0.953089922969332
+  };
+  private static final double[] WEIGHT_5 = {
+    0.1184634425280945, 0.2393143352496832, 0.2844444444444444, 0.2393143352496832, 0.1184634425280945
+  };
+  private static final double[] GAUSS_3 = {0.1127016653792583, 0.5, 0.8872983346207417};
+  private static final double[] WEIGHT_3 = {0.2777777777777778, 0.4444444444444444, 0.2777777777777778};
+
+  /** Mass of a hollow wing with closed ends, and its centre behind the quarter chord of the mean chord. */
+  private void wing(double root) {
+    double tip = taper * root;
+    double edge = Math.max(0, line / tip - edgeThickness);
+    double volume = 0;
+    double moment = 0;
+    for (int i = 0; i < 7; i++) {
+      double at = i < 5 ? GAUSS_5[i] : i - 5;
+      double chord = root + at * (tip - root);
+      double wall = 0;
+      double wallMoment = 0;
+      double solidMoment = 0;
+      double solid = 0;
+      for (int j = 0; j < place.length; j++) {
+        double part = Math.min(height[j] + edge * place[j], wingWall / chord * skin[j]) * width[j];
+        wall += part;
+        wallMoment += part * place[j];
+        solid += height[j] * width[j];
+        solidMoment += height[j] * width[j] * place[j];
+      }
+      double a = i < 5 ? wall : k + 0.5 * edge - wall;
+      double m = i < 5 ? wallMoment : solidMoment * k / solid + edge / 3 - wallMoment;
+      double share = i < 5 ? b * WEIGHT_5[i] : 2 * wingWall;
+      volume += share * chord * chord * a;
+      moment += share * chord * chord * (m * chord - a * 0.25 * chord);
+    }
+    mw = material * volume;
+    xw = moment / volume;
+  }
+
+  private double above(double radius, double floor) {
+    if (floor >= radius) {
+      return 0;
+    }
+    double square = 1 + lean * lean;
+    double y = (Math.sqrt(radius * radius * square - floor * floor) - floor * lean) / square;
+    return radius * radius * (0.5 * Math.PI - Math.acos(y / radius)) - floor * y;
+  }
+
+  private double capsule(double fromEnd) {
+    double r = 0.5 * dia;
+    return fromEnd >= r ? r : Math.sqrt(Math.max(0, fromEnd * (dia - fromEnd)));
+  }
+
+  private double slot(double chord, boolean level) {
+    double a = 0.5 * slotWidth + bodyWall;
+    double sum = 0;
+    for (int i = 0; i < 3; i++) {
+      double x = GAUSS_3[i];
+      double r = capsule(Math.min(chord * x * x, len - chord * x * x));
+      double inside = Math.max(a, r - bodyWall);
+      double area =
+          level
+              ? 4 * (a * inside - 0.5 * slotWidth * r)
+              : 2 * (a * (inside - a) - 0.5 * slotWidth * Math.max(0, r - 0.5 * slotWidth));
+      sum += WEIGHT_3[i] * 2 * x * area;
+    }
+    double front = Math.max(0, capsule(Math.min(chord, len - chord)) - bodyWall) * bodyWall * (slotWidth + 0.5 * Math.PI * bodyWall);
+    return Math.max(0, chord * sum + (level ? 2 : 1) * front);
   }
 
   private static double arm(double room, double k) {
@@ -201,10 +295,18 @@ final class HandWrittenGlider {
     finChord = 4.0 / 3.0 * Math.sqrt(sv / av) * (1 + lv + lv * lv) / ((1 + lv) * (1 + lv));
     double mh = plate * sh;
     double mv = plate * sv;
-    empty = mw + mb + mh + mv + carriedMass;
+    double rootH = 2 * Math.sqrt(sh / ah) / (1 + lh);
+    double rootV = 2 * Math.sqrt(sv / av) / (1 + lv);
+    double slotH = slot(rootH, true);
+    double slotV = slot(rootV, false);
+    empty = mw + material * (mb + seat + slotH + slotV) + mh + mv + carriedMass;
     xe =
         (mw * (x + xw)
-                + mb * 0.5 * len
+                + material
+                    * (mb * 0.5 * len
+                        + seat * (x + seatAt)
+                        + slotH * (len - 0.5 * rootH)
+                        + slotV * (len - 0.5 * rootV))
                 + mh * (x + xq + armH + 0.25 * tailChord)
                 + mv * (x + xq + armV + 0.25 * finChord)
                 + carriedMoment)
@@ -337,7 +439,7 @@ final class HandWrittenGlider {
   }
 
   private void settle(double kh, double kv) {
-    double m = 1.2 * (mw + mb + carriedMass);
+    double m = 1.2 * (mw + material * mb + carriedMass);
     reckonFor(m);
     find(kh, kv);
     boolean everywhere = false;

@@ -260,6 +260,20 @@ public interface BodyShape {
   }
 
   /**
+   * Integral of the mean curvature over the surface, flat ends counted with their edge: how fast the surface shrinks when a
+   * wall is taken off inside. Of a body of revolution with the slope θ of its outline
+   *
+   * <pre>{@code M = ∫ ½·(κ₁ + κ₂) dS = π·(L + ∫ θ dr)}</pre>
+   *
+   * @param length length L [m]
+   * @param diameter greatest diameter d [m]
+   * @return M [m]; of a sphere 2π·d
+   */
+  default double curvatureIntegral(double length, double diameter) {
+    return Revolution.curvatureIntegral(this, length, diameter, 64);
+  }
+
+  /**
    * How far volume, areas and centroids may be off, as a part of the value.
    *
    * @return zero where all are closed forms, which leaves rounding; else the bound on the quadrature
@@ -310,6 +324,27 @@ public interface BodyShape {
         "V = ∫ π·r² dx over the length",
         v -> volume(v[0], v[1]),
         v -> v[2] - Revolution.volume(this, v[0], v[1]),
+        Source.DEFINITION,
+        length,
+        diameter);
+  }
+
+  /**
+   * How the integral of the mean curvature comes about.
+   *
+   * @param length a step that gives L
+   * @param diameter a step that gives d
+   * @return the method of the family, checked by an integral over {@link #radius} with more points
+   */
+  default Step curvatureIntegralStep(Step length, Step diameter) {
+    return Step.solution(
+        "integral of the mean curvature of the body",
+        "M",
+        Length.METRE,
+        "the method of the " + name(),
+        "M = π·(L + ∫ θ dr) along the outline",
+        v -> curvatureIntegral(v[0], v[1]),
+        v -> v[2] - Revolution.curvatureIntegral(this, v[0], v[1], 2000),
         Source.DEFINITION,
         length,
         diameter);

@@ -52,6 +52,12 @@ final class Capsule implements BodyShape, Serializable {
     return 0.5 * length;
   }
 
+  /** π·(L + d): π·(L − d) of the cylinder and 2π·d of the sphere that the ends make. */
+  @Override
+  public double curvatureIntegral(double length, double diameter) {
+    return Math.PI * (length + diameter);
+  }
+
   @Override
   public double radius(double x, double length, double diameter) {
     double r = 0.5 * diameter;

@@ -226,6 +226,15 @@ public final class PrintedShell implements Serializable {
     return printedMass(material.density().si(), volume, shell, infill);
   }
 
+  /**
+   * How much of the inside is filled.
+   *
+   * @return infill, 0 to 1
+   */
+  public double infill() {
+    return infill;
+  }
+
   private double mass(double density, Area surface, Volume volume) {
     double shell = shellVolume(surface, volume);
     return printedMass(density, volume.si(), shell, infill);
@@ -255,6 +264,18 @@ public final class PrintedShell implements Serializable {
             Step.given("line width", "w", lineWidth, printer),
             Step.given("number of flat layers", "n_l", flatLayers, printer),
             Step.given("layer height", "h", layerHeight, printer));
+    return shellMassStep(shell, volume);
+  }
+
+  /**
+   * How the mass of a part comes about whose walls are known by their true volume.
+   *
+   * @param shell a step that gives the volume of walls and layers
+   * @param volume a step that gives the volume of the part
+   * @return the step, equal to {@link #printedMass} bit for bit
+   */
+  public Step shellMassStep(Step shell, Step volume) {
+    Source printer = Source.library("how the part is printed");
     return Step.of(
         MASS,
         Step.given("density of " + material.name(), "ρ", material.density(), material.source()),
@@ -285,12 +306,24 @@ public final class PrintedShell implements Serializable {
    * @return a note if its walls alone fill it, or nearly
    */
   public List<Finding> findings(String name, Area surface, Volume volume) {
-    double full = shellVolume(surface, volume) / volume.si();
+    return findings(name, Volume.cubicMetres(shellVolume(surface, volume)), volume);
+  }
+
+  /**
+   * What is remarkable about a part whose walls are known by their true volume.
+   *
+   * @param name what it is
+   * @param shell volume of its walls, not negative
+   * @param volume its volume, positive
+   * @return a note if its walls alone fill it, or nearly
+   */
+  public List<Finding> findings(String name, Volume shell, Volume volume) {
+    double full = Door.notNegative(shell, "volume of the walls").si() / Door.positive(volume, "volume of the part").si();
     if (full < 0.8) {
       return List.of();
     }
     String words =
-        full >= 1.0
+        full >= 0.999
             ? "The walls alone fill the part: it is reckoned as solid."
             : "The walls take up " + NamedUnit.NUMBER.format(100.0 * full, 2) + " % of the part.";
     return List.of(

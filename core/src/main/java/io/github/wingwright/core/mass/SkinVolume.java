@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.mass;
 
+import io.github.wingwright.core.basis.Formula;
+import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.geometry.AirfoilSection;
 import io.github.wingwright.core.geometry.Fuselage;
 import io.github.wingwright.core.geometry.LiftingSurface;
 import io.github.wingwright.core.geometry.Planform;
+import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Volume;
@@ -23,10 +26,38 @@ import java.util.List;
  * <pre>{@code x_i = x + w·r′/√(1 + r′²)     r_i = r − w/√(1 + r′²)     V_w = V − ∫ π·r_i² dx_i}</pre>
  */
 public final class SkinVolume {
+  /** Volume of the wall of a body whose shape is smooth, by its area and the integral of its mean curvature. */
+  public static final Formula BODY_WALL =
+      Formula.named("volume of the wall of a body")
+          .gives("V_w", Volume.CUBIC_METRE)
+          .as("S·w − M·w² + 4/3·π·w³")
+          .where("S", "surface of the body", Area.SQUARE_METRE, 1e-5, 100)
+          .where("M", "integral of the mean curvature of the body", Length.METRE, 0.01, 500)
+          .where("w", "wall", Length.METRE, 1e-4, 0.05)
+          .from(Source.library("Steiner's formula for the parallel body of a convex body, inwards"))
+          .computedBy(SkinVolume::ofSmoothBody);
+
   private static final int STRIPS = 2000;
   private static final int SPAN_STEPS = 16;
 
   private SkinVolume() {}
+
+  /**
+   * Volume of the wall of a body by Steiner's formula, for loops.
+   *
+   * <pre>{@code V_w = S·w − M·w² + 4/3·π·w³        M = ∫ ½·(κ₁ + κ₂) dS}</pre>
+   *
+   * <p>Exact while the wall is nowhere thicker than the least radius of curvature, so for a sphere, a capsule or a torus; the
+   * point of a cone is off by about w³. {@code BodyShape.curvatureIntegral} gives M.
+   *
+   * @param surface surface of the body S [m²]
+   * @param curvature integral of its mean curvature M [m]
+   * @param wall wall w [m], less than the radius of the body
+   * @return V_w [m³]; a sphere of 20 mm (S 1256.6 mm², M 125.66 mm) with a wall of 1 mm gives 1135.2 mm³
+   */
+  public static double ofSmoothBody(double surface, double curvature, double wall) {
+    return surface * wall - curvature * wall * wall + 4.0 / 3.0 * Math.PI * wall * wall * wall;
+  }
 
   /**
    * Area of the wall of a section.

@@ -18,6 +18,8 @@
  *       <td>carbon tube of 4 mm over 3 mm, 1 m long: 8.52 g</td></tr>
  *   <tr><td>{@link io.github.wingwright.core.mass.SkinVolume}</td><td>the true volume of a wall, full where sides meet</td>
  *       <td>capsule 256 mm × 22 mm, wall 0.84 mm: 4 % less than area times wall</td></tr>
+ *   <tr><td>{@link io.github.wingwright.core.mass.SkinSection}</td><td>a section in strips, for its wall in a loop</td>
+ *       <td>square 1 by 1, wall 0.1: 0.2 without its ends</td></tr>
  *   <tr><td>{@link io.github.wingwright.core.mass.PrintedShell}</td><td>how a part is printed, and what it then weighs</td>
  *       <td>560 cm², 420 cm³, one wall of 0.42 mm, 3 % infill: 43.91 g</td></tr>
  *   <tr><td>{@link io.github.wingwright.core.mass.MassItem}</td><td>a mass at a place, with its range and its own inertia</td>

@@ -55,10 +55,10 @@ final class BuildPage {
     return length.format(units.length(), 3);
   }
 
-  /** What the parts as made lack in the nose; nothing where that is less than a tenth of a gram or they cannot be made. */
+  /** What the parts as made lack in the nose; nothing where that is less than 0.3 g, which the ballast cannot be weighed to or they cannot be made. */
   private Optional<Mass> missing() {
     try {
-      return Optional.of(GliderParts.of(design, Length.millimetres(0.2)).missingNoseMass()).filter(m -> m.grams() >= 0.1);
+      return Optional.of(GliderParts.of(design, Length.millimetres(0.2)).missingNoseMass()).filter(m -> m.grams() >= 0.3);
     } catch (IllegalStateException | IllegalArgumentException e) {
       return Optional.empty();
     }

@@ -42,7 +42,7 @@ final class PartsChapter {
               + " The folder templates holds full-size drawings for those who cut by hand: print them at 100 % and measure the"
               + " bar of 50 mm first."));
       blocks.add(new Block.Table(List.of("part", "length", "width", "height", "volume"), sizes(parts.parts())));
-      blocks.add(new Block.Paragraph("What the parts weigh by their real shape, against the statement that the design reckons with:"));
+      blocks.add(new Block.Paragraph("What the parts weigh by the walls inside their meshes, a check on the statement that the design reckons with:"));
       blocks.add(new Block.Table(List.of("part", "as made", "in the statement", "as made, behind the nose"), masses(parts.asMade())));
       List<Finding> findings = parts.findings();
       if (!findings.isEmpty()) {

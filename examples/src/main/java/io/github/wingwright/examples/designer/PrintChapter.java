@@ -5,7 +5,6 @@ import io.github.wingwright.core.geometry.Airframe;
 import io.github.wingwright.core.manufacture.BuildVolume;
 import io.github.wingwright.core.manufacture.Joint;
 import io.github.wingwright.core.manufacture.PrintList;
-import io.github.wingwright.core.mass.SkinVolume;
 import io.github.wingwright.core.quantity.Force;
 import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.quantity.Moment;
@@ -73,17 +72,17 @@ final class PrintChapter {
     return new Chapter("Printing", blocks);
   }
 
-  /** The statement reckons with area times wall; walls that meet at an edge or bend round a body hold less. */
+  /** Where the masses come from: the walls that meet at an edge or bend round a body hold less than area times wall. */
   private String trueWalls() {
     Airframe airframe = design.aircraft().airframe();
     double density = design.brief().material().density().si();
-    double wing = density * SkinVolume.ofSurface(airframe.wing(), design.brief().wingShell().wallThickness()).si();
-    double body = density * SkinVolume.ofBody(airframe.fuselage(), design.brief().bodyShell().wallThickness()).si();
-    return "Masses here are those of the mass statement, which takes a wall as area times thickness. From the true volume between the surface and its offset, full where the walls meet, the shell of the wing weighs "
+    double wing = density * design.brief().wingShell().wallThickness().si() * airframe.wing().wettedArea().si();
+    double body = density * design.brief().bodyShell().wallThickness().si() * airframe.fuselage().wettedArea().si();
+    return "Masses here are those of the mass statement: from the true volume between the surface and its offset, all of the part where walls meet, with the closed ends of the wing, the walls of its seat and those along the slots of the tails. Area times wall alone would give "
         + Mass.kilograms(wing).format(units.mass(), 3)
-        + " and that of the fuselage "
+        + " for the wing and "
         + Mass.kilograms(body).format(units.mass(), 3)
-        + ", without infill.";
+        + " for the fuselage.";
   }
 
   static Block.Table table(PrintList list) {

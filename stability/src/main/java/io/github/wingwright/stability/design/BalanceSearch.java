@@ -78,15 +78,30 @@ final class BalanceSearch {
     double finX = x + design.quarterX + finArm + 0.25 * PartGeometry.meanChord(fin, n.vertical);
     double tailMass = n.plateDensity * tail;
     double finMass = n.plateDensity * fin;
-    empty = design.wingMass + design.bodyMass + tailMass + finMass + n.carriedMass;
+    double tailRoot = TailGeometry.rootChord(tail, n.horizontal.aspectRatio(), n.horizontal.taperRatio());
+    double finRoot = TailGeometry.rootChord(fin, n.vertical.aspectRatio(), n.vertical.taperRatio());
+    double tailSlot = slot(tailRoot, true);
+    double finSlot = slot(finRoot, false);
+    double bodyMass = n.material * (design.bodyWalls + design.seat + tailSlot + finSlot);
+    double bodyMoment =
+        n.material
+            * (design.bodyWalls * design.bodyCentroid
+                + design.seat * (x + design.seatCentre)
+                + tailSlot * (design.length - 0.5 * tailRoot)
+                + finSlot * (design.length - 0.5 * finRoot));
+    empty = design.wingMass + bodyMass + tailMass + finMass + n.carriedMass;
     double moment =
         design.wingMass * (x + design.wingCentroid)
-            + design.bodyMass * design.bodyCentroid
+            + bodyMoment
             + tailMass * tailX
             + finMass * finX
             + n.carriedMoment;
     emptyCentre = moment / empty;
     neutralPoint = design.neutralPoint(x, arm, tail, tailChord, speed, wingSlope);
+  }
+
+  private double slot(double chord, boolean level) {
+    return BodyFittings.slot(n.body, design.length, design.diameter, chord, n.slotWidth, n.bodyWall, level);
   }
 
   /** The static margin without ballast. */

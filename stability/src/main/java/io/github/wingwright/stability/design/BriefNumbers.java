@@ -5,22 +5,21 @@ import io.github.wingwright.core.aerodynamics.SectionPolar;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.geometry.AirfoilSection;
 import io.github.wingwright.core.geometry.BodyShape;
+import io.github.wingwright.core.geometry.Wing;
 import io.github.wingwright.core.mass.MassItem;
-import io.github.wingwright.core.mass.PrintedShell;
 
 /** What a brief, a section and a family of bodies fix, as numbers: taken once, shared by every design made from them. */
 final class BriefNumbers {
-  private static final int OUTLINE_POINTS = 201;
-
   final double density;
   final double viscosity;
   final SectionPolar wingPolar;
   final SectionPolar tailPolar;
-  final double sectionArea;
-  final double sectionOutline;
-  final double outlineCentroid;
-  final PrintedShell wingShell;
-  final PrintedShell bodyShell;
+  final WingSkin wingSkin;
+  final double lowest;
+  final double dihedral;
+  final double material;
+  final double bodyWall;
+  final double slotWidth;
   final BodyShape body;
   final TailBrief horizontal;
   final TailBrief vertical;
@@ -34,23 +33,25 @@ final class BriefNumbers {
   final Interval stations;
   final double leastArm;
 
-  BriefNumbers(DesignBrief brief, AirfoilSection section, BodyShape body) {
+  BriefNumbers(DesignBrief brief, Wing wing, BodyShape body) {
+    AirfoilSection section = wing.section();
     density = brief.air().density().si();
     viscosity = brief.air().kinematicViscosity().si();
     wingPolar = brief.wingPolar();
     tailPolar = brief.tailPolar();
-    sectionArea = section.area();
-    sectionOutline = section.perimeter();
-    outlineCentroid = PartGeometry.outlineCentroid(section, OUTLINE_POINTS);
-    wingShell = brief.wingShell();
-    bodyShell = brief.bodyShell();
+    wingSkin = WingSkin.of(brief, section, wing.planform());
+    lowest = PartGeometry.lowest(section);
+    dihedral = wing.planform().panels().get(0).dihedral().tangent();
+    material = brief.material().density().si();
+    bodyWall = brief.bodyShell().wallThickness().si();
+    slotWidth = brief.tailThickness().si() + 2.0 * BodyFittings.PLAY;
     this.body = body;
     horizontal = brief.horizontalTail();
     vertical = brief.verticalTail();
     tailHalfSweep = PartGeometry.halfChordSweep(horizontal.aspectRatio(), horizontal.taperRatio());
     tailOutline = brief.tailSection().perimeter();
     tailForm = PartGeometry.TAIL_FORM.factor(brief.tailSection().maximumThickness(), PartGeometry.TAIL_THICKEST, 0.0, 0.0);
-    plateDensity = brief.material().density().si() * brief.tailThickness().si();
+    plateDensity = material * brief.tailThickness().si();
     double mass = 0.0;
     double moment = 0.0;
     for (MassItem item : brief.carried()) {

@@ -86,7 +86,7 @@ final class DesignEvaluation {
     DragBreakdown build =
         glide.drag().rest().at(FlightCondition.of(brief.air(), glide.bestGlide().speed()));
     numbers.add("drag.coefficient_without_wing", build.coefficient());
-    GlidePerformance alternative = gliding.alternative(airframe, mass.value());
+    GlidePerformance alternative = gliding.alternative(airframe, mass.value(), masses.item("wing").orElseThrow().mass().si());
     numbers.findings().addAll(sized.wing().findings());
     numbers.findings().addAll(sized.fuselage().findings());
     numbers.findings().addAll(Workings.of(List.copyOf(numbers.all().values())).findings());

@@ -81,20 +81,53 @@ public final class DesignFormulas {
   public static final Formula WING_VOLUME =
       Formula.named("volume of the wing")
           .gives("V_w", Volume.CUBIC_METRE)
-          .as("k·S·c̄")
+          .as("(k + ½·e)·S·c̄")
           .where("k", "area of the section over its chord squared", 0.001, 0.5)
+          .where("e", "what the trailing edge lacks over the chord", 0, 0.2)
           .where("S", "reference area", Area.SQUARE_METRE, 1e-4, 1000)
           .where("c̄", "mean aerodynamic chord", Length.METRE, 0.001, 20)
           .computedBy(DesignFormulas::wingVolume);
 
-  /** Surface of a wing of one section. */
-  public static final Formula WING_SURFACE =
-      Formula.named("surface of the wing")
-          .gives("S_s", Area.SQUARE_METRE)
-          .as("p·S")
-          .where("p", "outline of the section over its chord", 2, 3.5)
-          .where("S", "reference area", Area.SQUARE_METRE, 1e-4, 1000)
-          .computedBy(DesignFormulas::wingSurface);
+  /** What is added to the trailing edge, so that it is a line thick at the tip. */
+  public static final Formula TRAILING_EDGE =
+      Formula.named("what the trailing edge lacks over the chord")
+          .gives("e", NamedUnit.NUMBER)
+          .as("max(0, w_l/c_t − t_e)")
+          .where("w_l", "line width", Length.METRE, 1e-4, 2e-3)
+          .where("c_t", "tip chord", Length.METRE, 0.001, 20)
+          .where("t_e", "thickness of the trailing edge over the chord", 0, 0.1)
+          .computedBy(DesignFormulas::trailingEdge);
+
+  /** Walls of a wing and its closed ends. */
+  public static final Formula WING_SHELL =
+      Formula.named("volume of the walls of the wing, ends closed")
+          .gives("V_s", Volume.CUBIC_METRE)
+          .as("V_f + V_e")
+          .where("V_f", "volume of the walls of the sections", Volume.CUBIC_METRE, 0, 1)
+          .where("V_e", "volume of the closed ends", Volume.CUBIC_METRE, 0, 1)
+          .computedBy(DesignFormulas::sum);
+
+  /** Surface of a body with its flat end. */
+  public static final Formula BODY_SURFACE =
+      Formula.named("surface of the body, flat end counted")
+          .gives("S_b", Area.SQUARE_METRE)
+          .as("S_wet + S_e")
+          .where("S_wet", "wetted area", Area.SQUARE_METRE, 1e-5, 100)
+          .where("S_e", "area of the flat end", Area.SQUARE_METRE, 0, 10)
+          .computedBy(DesignFormulas::sum);
+
+  /** Mass of a body: its walls, never more than the whole, and what its fittings add. */
+  public static final Formula BODY_MASS =
+      Formula.named("mass of the fuselage")
+          .gives("m", Mass.KILOGRAM)
+          .as("ρ_m·(min(V_w, V) + V_t + V_h + V_v)")
+          .where("ρ_m", "density of the material", Density.KILOGRAM_PER_CUBIC_METRE, 5, 25_000)
+          .where("V_w", "volume of the walls", Volume.CUBIC_METRE, 0, 1)
+          .where("V", "volume of the body", Volume.CUBIC_METRE, 1e-9, 1)
+          .where("V_t", "what the seat of the wing adds", Volume.CUBIC_METRE, -1e-6, 1e-4)
+          .where("V_h", "what the slot of the tailplane adds", Volume.CUBIC_METRE, 0, 1e-4)
+          .where("V_v", "what the slot of the fin adds", Volume.CUBIC_METRE, 0, 1e-4)
+          .computedBy(DesignFormulas::bodyMass);
 
   /** Mass of a plate. */
   public static final Formula PLATE_MASS =
@@ -160,12 +193,20 @@ public final class DesignFormulas {
     return 0.25 + (place - wingQuarterChord) / chord;
   }
 
-  static double wingVolume(double sectionArea, double area, double chord) {
-    return sectionArea * area * chord;
+  static double wingVolume(double sectionArea, double edge, double area, double chord) {
+    return (sectionArea + 0.5 * edge) * area * chord;
   }
 
-  static double wingSurface(double perimeter, double area) {
-    return perimeter * area;
+  static double trailingEdge(double line, double tipChord, double thickness) {
+    return Math.max(0.0, line / tipChord - thickness);
+  }
+
+  static double sum(double first, double second) {
+    return first + second;
+  }
+
+  static double bodyMass(double density, double walls, double volume, double seat, double tailSlot, double finSlot) {
+    return density * (Math.min(walls, volume) + seat + tailSlot + finSlot);
   }
 
   static double plateMass(double density, double thickness, double area) {

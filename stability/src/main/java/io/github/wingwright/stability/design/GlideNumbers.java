@@ -166,14 +166,13 @@ final class GlideNumbers {
   }
 
   /** The same glider with a curved plate of one or two walls for a wing. */
-  GlidePerformance alternative(Airframe airframe, double mass) {
+  GlidePerformance alternative(Airframe airframe, double mass, double wingMass) {
     Wing wing = airframe.wing();
     double wall = brief.wingShell().wallThickness().si();
     double chord = wing.planform().meanAerodynamicChord().si();
     double plate = brief.material().density().si() * wall * wing.planform().area().si();
-    double now = brief.wingShell().mass(wing.wettedArea(), PartGeometry.wingVolume(wing)).si();
     double thickness = Math.min(0.05, Math.max(0.005, wall / chord));
     CurvedPlatePolar polar = CurvedPlatePolar.of(0.05, thickness);
-    return GlidePerformance.of(drag(airframe, polar), Mass.kilograms(mass - now + plate), brief.air());
+    return GlidePerformance.of(drag(airframe, polar), Mass.kilograms(mass - wingMass + plate), brief.air());
   }
 }

@@ -48,7 +48,7 @@ public final class GliderFamily {
     if (p.panels().size() != 1) {
       throw new IllegalArgumentException("wing of a family must be straight-tapered, had " + p.panels().size() + " panels");
     }
-    BriefNumbers numbers = new BriefNumbers(brief, wing.section(), fuselage.shape());
+    BriefNumbers numbers = new BriefNumbers(brief, wing, fuselage.shape());
     return new GliderFamily(numbers, p.taperRatio(), p.sweepAt(0.25).si());
   }
 

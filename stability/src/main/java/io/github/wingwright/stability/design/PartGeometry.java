@@ -10,10 +10,8 @@ import io.github.wingwright.core.geometry.Fuselage;
 import io.github.wingwright.core.geometry.Panel;
 import io.github.wingwright.core.geometry.Planform;
 import io.github.wingwright.core.geometry.TaperedPlanform;
-import io.github.wingwright.core.geometry.Wing;
 import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Length;
-import io.github.wingwright.core.quantity.Volume;
 import java.util.List;
 
 /** Where the parts of a glider sit and what they measure, for the quick and the full evaluation alike. */
@@ -35,25 +33,16 @@ final class PartGeometry {
 
   private PartGeometry() {}
 
-  /** Volume of a wing of one section: k·∫c² dy = k·S·c̄ with the section's area k over the chord squared. */
-  static Volume wingVolume(Wing wing) {
-    Planform p = wing.planform();
-    return Volume.cubicMetres(wing.section().area() * p.area().si() * p.meanAerodynamicChord().si());
-  }
-
-  /** Where the centroid of a section's outline lies, over the chord: the centre of gravity of its skin. */
-  static double outlineCentroid(AirfoilSection section, int points) {
-    double[] x = new double[points];
-    double[] y = new double[points];
+  /** Lowest point of a section below its chord line, over the chord, not positive: it lies on the floor of the seat. */
+  static double lowest(AirfoilSection section) {
+    double[] x = new double[401];
+    double[] y = new double[401];
     section.outline(x, y);
-    double length = 0.0;
-    double moment = 0.0;
-    for (int i = 1; i < points; i++) {
-      double ds = Math.hypot(x[i] - x[i - 1], y[i] - y[i - 1]);
-      length += ds;
-      moment += 0.5 * (x[i] + x[i - 1]) * ds;
+    double low = 0.0;
+    for (double height : y) {
+      low = Math.min(low, height);
     }
-    return moment / length;
+    return low;
   }
 
   /** Height of the wing's root chord over the axis, over the diameter: on top of the body, sunk in by a tenth of it. */

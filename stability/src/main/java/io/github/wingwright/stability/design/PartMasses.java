@@ -5,6 +5,7 @@ import io.github.wingwright.core.basis.Band;
 import io.github.wingwright.core.basis.Sized;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
+import io.github.wingwright.core.geometry.AirfoilSection;
 import io.github.wingwright.core.geometry.Airframe;
 import io.github.wingwright.core.geometry.Fuselage;
 import io.github.wingwright.core.geometry.Placement;
@@ -28,6 +29,8 @@ import java.util.function.DoubleFunction;
 final class PartMasses {
   private static final Source SECTION = Source.library("shape of the section");
 
+  private static final Source WALLS = Source.library("true walls: all of the section where they meet");
+
   private final DesignBrief brief;
   private final Making making;
   private final Sized<Wing> sizedWing;
@@ -49,14 +52,13 @@ final class PartMasses {
     Fuselage body = airframe.fuselage();
     Map<String, Step> steps = new LinkedHashMap<>();
     List<MassItem> items = new ArrayList<>();
-    Step k = Step.given("area of the section over its chord squared", "k", wing.section().area(), SECTION);
-    Step p = Step.given("outline of the section over its chord", "p", wing.section().perimeter(), SECTION);
-    Step wingVolume = numbers.trace(Step.of(DesignFormulas.WING_VOLUME, k, numbers.step("S"), numbers.step("c̄")));
-    Step wingSurface = numbers.trace(Step.of(DesignFormulas.WING_SURFACE, p, numbers.step("S")));
-    add(items, steps, "wing", numbers.trace(brief.wingShell().massStep(wingSurface, wingVolume)), wingCentre(wing), m -> PartInertia.surface(wing.planform(), m));
-    Step bodyMass = brief.bodyShell().massStep(numbers.at("fuselage.wetted_area_m2"), numbers.at("fuselage.volume_m3"));
-    double bodyX = body.shape().surfaceCentroid(body.length().si(), body.diameter().si());
-    add(items, steps, "fuselage", numbers.trace(bodyMass), Placement.at(Length.metres(bodyX), Length.ZERO), m -> PartInertia.shell(body, m));
+    Step wingVolume = wingVolume(wing);
+    Step wingShell = wingShell(wing);
+    Step wingMass = numbers.trace(brief.wingShell().shellMassStep(wingShell, wingVolume));
+    add(items, steps, "wing", wingMass, wingCentre(wing), m -> PartInertia.surface(wing.planform(), m));
+    BodyMasses fitted = new BodyMasses(brief, numbers, wing, body);
+    Step bodyMass = fitted.mass();
+    add(items, steps, "fuselage", bodyMass, Placement.at(Length.metres(fitted.centre()), Length.ZERO), m -> PartInertia.shell(body, m));
     plate(items, steps, airframe.tails().get(0), "horizontal_tail");
     plate(items, steps, airframe.tails().get(1), "vertical_tail");
     for (MassItem item : brief.carried()) {
@@ -69,14 +71,58 @@ final class PartMasses {
     numbers.add("centre_of_gravity.x_m", statement.centreOfGravityStep(total));
     numbers.add("wing.loading_kg_per_m2", Step.of(DesignFormulas.LOADING, total, numbers.step("S")));
     numbers.findings().addAll(
-        brief.wingShell().findings("wing", wing.wettedArea(), Volume.cubicMetres(wingVolume.value())));
+        brief.wingShell().findings("wing", Volume.cubicMetres(wingShell.value()), Volume.cubicMetres(wingVolume.value())));
     return statement;
   }
 
-  private static Placement wingCentre(Wing wing) {
+  private Step wingVolume(Wing wing) {
+    AirfoilSection section = wing.section();
+    Step k = Step.given("area of the section over its chord squared", "k", section.area(), SECTION);
+    Step edge = Step.given("thickness of the trailing edge over the chord", "t_e", section.trailingEdgeThickness(), SECTION);
+    Step line = Step.given("line width", "w_l", brief.lineWidth(), Source.BRIEF);
+    Step lacks = numbers.trace(Step.of(DesignFormulas.TRAILING_EDGE, line, numbers.at("wing.tip_chord_m"), edge));
+    return numbers.trace(Step.of(DesignFormulas.WING_VOLUME, k, lacks, numbers.step("S"), numbers.step("c̄")));
+  }
+
+  private Step wingShell(Wing wing) {
+    WingSkin skin = WingSkin.of(brief, wing.section(), wing.planform());
+    Step b = numbers.step("b");
+    Step root = numbers.step("c_r");
+    Step taper = numbers.at("wing.taper_ratio");
+    Step walls =
+        Step.solution(
+            "volume of the walls of the sections",
+            "V_f",
+            Volume.CUBIC_METRE,
+            "strips of the section at five places along the half",
+            "V_f = ∫ min(t, w·(√(1 + z_u′² + tan²Γ) + √(1 + z_l′² + tan²Γ))) dx dy over both halves",
+            v -> skin.walls(v[0], v[1], v[2]),
+            v -> v[3] - skin.wallsFinely(v[0], v[1], v[2]),
+            WALLS,
+            b,
+            root,
+            taper);
+    Step ends =
+        Step.solution(
+            "volume of the closed ends of both halves",
+            "V_e",
+            Volume.CUBIC_METRE,
+            "strips of the section at root and tip",
+            "V_e = 2·w·Σ (A − A_w) over root and tip",
+            v -> skin.ends(v[0], v[1]),
+            v -> v[2] - skin.ends(v[0], v[1]),
+            WALLS,
+            root,
+            taper);
+    return numbers.trace(Step.of(DesignFormulas.WING_SHELL, numbers.trace(walls), numbers.trace(ends)));
+  }
+
+  private Placement wingCentre(Wing wing) {
     Planform p = wing.planform();
-    double chordwise = PartGeometry.outlineCentroid(wing.section(), 201) * p.meanAerodynamicChord().si();
-    Length x = wing.meanAerodynamicChordX().plus(Length.metres(chordwise));
+    double aft =
+        WingSkin.of(brief, wing.section(), p)
+            .centre(p.span().si(), p.rootChord().si(), p.taperRatio(), p.sweepAt(0.25).si());
+    Length x = wing.placement().x().plus(p.quarterMeanAerodynamicChordX()).plus(Length.metres(aft));
     return Placement.at(x, wing.placement().z().plus(p.meanAerodynamicChordZ()));
   }
 

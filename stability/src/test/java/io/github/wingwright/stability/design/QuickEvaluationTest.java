@@ -45,7 +45,7 @@ class QuickEvaluationTest {
   void agreesWithTheFullDesignOfAWingThatGrowsWithTheMass() {
     WingSizing wing =
         WingSizing.open()
-            .wingLoading(WingLoading.kilogramsPerSquareMetre(1.1))
+            .wingLoading(WingLoading.kilogramsPerSquareMetre(1.3))
             .aspectRatio(6)
             .taperRatio(0.6)
             .section(Briefs.LENS);
