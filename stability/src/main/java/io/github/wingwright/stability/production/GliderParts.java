@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.stability.production;
 
+import io.github.wingwright.core.basis.Band;
 import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Severity;
@@ -39,6 +40,7 @@ import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.stability.design.Design;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
@@ -255,21 +257,29 @@ public final class GliderParts {
     return Part.of(name, mesh).of(design.brief().material());
   }
 
-  /** Wedges under the wing for the decalage and both ends of its range, in steps of half a degree. */
-  private List<Part> shims() {
+  /** By how much the decalage band and its likely value pass what is built, in steps of half a degree. */
+  private TreeSet<Double> shimAngles() {
     double built = airframe.wing().incidence().minus(horizontal.incidence()).degrees();
+    Band band = design.trim().decalageBand();
     TreeSet<Double> angles = new TreeSet<>();
-    for (double wanted :
-        new double[] {
-          design.trim().decalageBand().low(), design.trim().decalageBand().likely(), design.trim().decalageBand().high()
-        }) {
-      double angle = Math.rint(2.0 * (Math.toDegrees(wanted) - built)) / 2.0;
-      if (angle > 0.0 && angle <= 10.0) {
-        angles.add(angle);
-      }
+    for (double wanted : new double[] {band.low(), band.likely(), band.high()}) {
+      angles.add(Math.rint(2.0 * (Math.toDegrees(wanted) - built)) / 2.0 + 0.0);
     }
+    angles.remove(0.0);
+    return angles;
+  }
+
+  private static boolean isShim(double angle) {
+    return Math.abs(angle) <= ShimSolid.STEEPEST.degrees();
+  }
+
+  /** Wedges for those angles: below the leading edge, or below the trailing edge where the trim asks for less than is built. */
+  private List<Part> shims() {
     List<Part> shims = new ArrayList<>();
-    for (double angle : angles) {
+    for (double angle : shimAngles()) {
+      if (!isShim(angle)) {
+        continue;
+      }
       ShimSolid shim =
           ShimSolid.of(
               airframe.wing().planform().rootChord(),
@@ -277,9 +287,25 @@ public final class GliderParts {
               design.brief().lineWidth(),
               Angle.degrees(angle),
               airframe.wing().planform().panels().get(0).dihedral());
-      shims.add(part("shim of " + Angle.degrees(angle), shim.mesh(tolerance)));
+      String under = angle > 0.0 ? "" : " under the trailing edge";
+      shims.add(part("shim of " + Angle.degrees(Math.abs(angle)) + under, shim.mesh(tolerance)));
     }
     return shims;
+  }
+
+  /** No wedge is steeper than can be held under a wing: what a trim asks beyond that is built into the seat. */
+  private Optional<Finding> steepTrim() {
+    return shimAngles().stream().filter(angle -> !isShim(angle)).max(Comparator.comparingDouble(Math::abs)).map(
+        angle -> Finding.of(
+            Severity.CAUTION,
+            "shims",
+            "The trim may ask for " + Angle.degrees(angle) + " more between wing and tailplane than is built, "
+                + Angle.degrees(Math.abs(angle) - ShimSolid.STEEPEST.degrees())
+                + " beyond the steepest shim: build the wing or the tailplane at another incidence.",
+            Math.toRadians(angle),
+            Interval.between(-ShimSolid.STEEPEST.si(), ShimSolid.STEEPEST.si()),
+            Angle.DEGREE,
+            SHAPE));
   }
 
   /**
@@ -405,6 +431,7 @@ public final class GliderParts {
               "There is no room for a hole: glue the halves together at their dihedral and put a strip across.",
               SHAPE));
     }
+    steepTrim().ifPresent(findings::add);
     return Finding.inOrderOfWeight(findings);
   }
 
