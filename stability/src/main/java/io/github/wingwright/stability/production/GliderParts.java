@@ -43,6 +43,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 
 /**
@@ -258,7 +259,7 @@ public final class GliderParts {
   }
 
   /** By how much the decalage band and its likely value pass what is built, in steps of half a degree. */
-  private TreeSet<Double> shimAngles() {
+  private Set<Double> shimAngles() {
     double built = airframe.wing().incidence().minus(horizontal.incidence()).degrees();
     Band band = design.trim().decalageBand();
     TreeSet<Double> angles = new TreeSet<>();
