@@ -258,11 +258,13 @@ public final class GliderParts {
     return Part.of(name, mesh).of(design.brief().material());
   }
 
-  /** By how much the decalage band and its likely value pass what is built, in steps of half a degree. */
   private Set<Double> shimAngles() {
-    double built = airframe.wing().incidence().minus(horizontal.incidence()).degrees();
-    Band band = design.trim().decalageBand();
-    TreeSet<Double> angles = new TreeSet<>();
+    return shimAngles(design.trim().decalageBand(), airframe.wing().incidence().minus(horizontal.incidence()).degrees());
+  }
+
+  /** By how much a decalage band [rad] and its likely value pass what is built [°], in steps of half a degree. */
+  static Set<Double> shimAngles(Band band, double built) {
+    Set<Double> angles = new TreeSet<>();
     for (double wanted : new double[] {band.low(), band.likely(), band.high()}) {
       angles.add(Math.rint(2.0 * (Math.toDegrees(wanted) - built)) / 2.0 + 0.0);
     }
@@ -295,12 +297,13 @@ public final class GliderParts {
   }
 
   /** No wedge is steeper than can be held under a wing: what a trim asks beyond that is built into the seat. */
-  private Optional<Finding> steepTrim() {
-    return shimAngles().stream().filter(angle -> !isShim(angle)).max(Comparator.comparingDouble(Math::abs)).map(
+  static Optional<Finding> steepTrim(Set<Double> angles) {
+    return angles.stream().filter(angle -> !isShim(angle)).max(Comparator.comparingDouble(Math::abs)).map(
         angle -> Finding.of(
             Severity.CAUTION,
             "shims",
-            "The trim may ask for " + Angle.degrees(angle) + " more between wing and tailplane than is built, "
+            "The trim may ask for " + Angle.degrees(Math.abs(angle)) + (angle > 0.0 ? " more" : " less")
+                + " between wing and tailplane than is built, "
                 + Angle.degrees(Math.abs(angle) - ShimSolid.STEEPEST.degrees())
                 + " beyond the steepest shim: build the wing or the tailplane at another incidence.",
             Math.toRadians(angle),
@@ -432,7 +435,7 @@ public final class GliderParts {
               "There is no room for a hole: glue the halves together at their dihedral and put a strip across.",
               SHAPE));
     }
-    steepTrim().ifPresent(findings::add);
+    steepTrim(shimAngles()).ifPresent(findings::add);
     return Finding.inOrderOfWeight(findings);
   }
 
