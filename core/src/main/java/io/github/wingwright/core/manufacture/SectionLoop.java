@@ -10,6 +10,9 @@ import io.github.wingwright.core.geometry.AirfoilSection;
 final class SectionLoop {
   private static final int POINTS = 801;
 
+  /** The coarsest tolerance over the thickness of the section. */
+  private static final double COARSEST = 0.2;
+
   private final double[] x;
   private final double[] z;
 
@@ -40,7 +43,9 @@ final class SectionLoop {
         nose = i;
       }
     }
-    int[] kept = Curves.simplify(new double[][] {points}, new int[] {0, nose, POINTS - 1}, tolerance);
+    // One side strays from the chord by half the thickness at least: finer than that, no section closes onto itself.
+    double fine = Math.min(tolerance, COARSEST * section.maximumThickness());
+    int[] kept = Curves.simplify(new double[][] {points}, new int[] {0, nose, POINTS - 1}, fine);
     double gap = Math.hypot(points[0] - points[3 * POINTS - 3], points[1] - points[3 * POINTS - 2]);
     int n = gap > 1e-9 ? kept.length : kept.length - 1;
     double[] x = new double[n];

@@ -7,10 +7,13 @@ import io.github.wingwright.core.quantity.Length;
 import java.util.List;
 
 /**
- * A wedge that goes between a wing and its seat and raises the leading edge: decalage by trial. It is as wide as the seat and
- * bent as the wing is; it begins at its thick end, at x = 0.
+ * A wedge that goes between a wing and its seat and raises the leading edge, or the trailing edge by a negative angle:
+ * decalage by trial. It is as wide as the seat and bent as the wing is; it begins below the leading edge, at x = 0.
  */
 public final class ShimSolid implements Solid {
+  /** A steeper wedge is as thick as a fifth of its length: the wing then belongs onto another seat. */
+  public static final Angle STEEPEST = Angle.degrees(10);
+
   private final double length;
   private final double halfWidth;
   private final double thin;
@@ -30,8 +33,8 @@ public final class ShimSolid implements Solid {
    *
    * @param length its length along the chord, positive
    * @param width its width, positive
-   * @param thinEnd thickness of its aft end, positive
-   * @param angle how much it raises the leading edge, 0° to 10°
+   * @param thinEnd thickness of its thin end, positive
+   * @param angle how much it raises the leading edge, −10° to 10°; a negative one is thickest aft
    * @param dihedral slope of the seat it lies in, 0° to 45°
    * @return the shim
    */
@@ -39,7 +42,7 @@ public final class ShimSolid implements Solid {
     Door.positive(length, "length of a shim");
     Door.positive(width, "width of a shim");
     Door.positive(thinEnd, "thin end of a shim");
-    Door.within(angle, Angle.ZERO, Angle.degrees(10), "angle of a shim");
+    Door.within(angle, Angle.degrees(-10), STEEPEST, "angle of a shim");
     Door.within(dihedral, Angle.ZERO, Angle.degrees(45), "slope of a shim");
     return new ShimSolid(length.si(), 0.5 * width.si(), thinEnd.si(), angle.tangent(), dihedral.tangent());
   }
@@ -58,7 +61,7 @@ public final class ShimSolid implements Solid {
           double side = key == 1 || key == 4 ? 0.0 : key == 2 || key == 3 ? 1.0 : -1.0;
           p[0] = x;
           p[1] = side * halfWidth;
-          p[2] = Math.abs(side) * halfWidth * dihedral + (key < 3 ? 0.0 : thin + (length - x) * angle);
+          p[2] = Math.abs(side) * halfWidth * dihedral + (key < 3 ? 0.0 : thin + (angle > 0.0 ? length - x : -x) * angle);
         });
   }
 

@@ -2,7 +2,6 @@
 package io.github.wingwright.core.manufacture;
 
 import io.github.wingwright.core.geometry.Placement;
-import io.github.wingwright.core.mass.Material;
 import io.github.wingwright.core.quantity.Door;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -30,8 +29,11 @@ import java.util.zip.ZipOutputStream;
  * for each part. Build items stand in a row beside each other, on the plane z = 0, so that nothing overlaps and no
  * coordinate of what is built is negative. Entries carry one fixed time, so that the same parts give the same bytes.
  *
- * <p>Source: 3MF Consortium, 3D Manufacturing Format, Core Specification 1.4.0, layout from memory; its files were
- * opened by independent readers.
+ * <p>Names are the caller's, so the language of the file is said to be undetermined. Materials of one name share one entry,
+ * as names of materials should differ in a file.
+ *
+ * <p>Source: 3MF Consortium, 3D Manufacturing Format, Core Specification, chapters 1 to 5 and appendices B and C; its worked
+ * cube comes out as it is printed there.
  */
 public final class ThreeMfFile {
   private static final String CORE = "http://schemas.microsoft.com/3dmanufacturing/core/2015/02";
@@ -40,6 +42,9 @@ public final class ThreeMfFile {
   private static final String MODEL = "3D/3dmodel.model";
   /** Not the first day of 1980, which the JDK takes for "before 1980" and writes with the time zone of the machine. */
   private static final LocalDateTime WRITTEN = LocalDateTime.of(1980, 2, 1, 0, 0);
+
+  /** Coordinates are written in steps of 10 nm: so many to a metre. */
+  private static final double STEPS = 1e8;
 
   /** Free space between parts in a row [m]. */
   private static final double GAP = 5e-3;
@@ -139,11 +144,11 @@ public final class ThreeMfFile {
   }
 
   private String model() {
-    Map<Material, Integer> materials = new LinkedHashMap<>();
-    parts.forEach(part -> part.material().ifPresent(m -> materials.putIfAbsent(m, materials.size())));
+    Map<String, Integer> materials = new LinkedHashMap<>();
+    parts.forEach(part -> part.material().ifPresent(m -> materials.putIfAbsent(m.name(), materials.size())));
     StringBuilder xml = new StringBuilder(1 << 16);
     xml.append(HEAD)
-        .append("<model unit=\"millimeter\" xml:lang=\"en-GB\" xmlns=\"" + CORE + "\">\n")
+        .append("<model unit=\"millimeter\" xml:lang=\"und\" xmlns=\"" + CORE + "\">\n")
         .append(" <metadata name=\"Title\">").append(escape(title)).append("</metadata>\n")
         .append(" <metadata name=\"Application\">Wingwright</metadata>\n")
         .append(" <resources>\n");
@@ -151,7 +156,7 @@ public final class ThreeMfFile {
     if (!materials.isEmpty()) {
       xml.append("  <basematerials id=\"1\">\n");
       materials.keySet().forEach(m ->
-          xml.append("   <base name=\"").append(escape(m.name())).append("\" displaycolor=\"#C8CCD4\"/>\n"));
+          xml.append("   <base name=\"").append(escape(m)).append("\" displaycolor=\"#C8CCD4\"/>\n"));
       xml.append("  </basematerials>\n");
       id = 2;
     }
@@ -159,15 +164,15 @@ public final class ThreeMfFile {
     double row = 0.0;
     for (Part part : parts) {
       xml.append("  <object id=\"").append(id).append("\" type=\"model\" name=\"").append(escape(part.name())).append('"');
-      part.material().ifPresent(m -> xml.append(" pid=\"1\" pindex=\"").append(materials.get(m)).append('"'));
+      part.material().ifPresent(m -> xml.append(" pid=\"1\" pindex=\"").append(materials.get(m.name())).append('"'));
       xml.append(">\n");
       mesh(xml, part.mesh());
       xml.append("  </object>\n");
       Placement least = part.check().box().least();
       build.append("  <item objectid=\"").append(id).append("\" transform=\"1 0 0 0 1 0 0 0 1 ");
-      number(build, -least.x().si());
-      number(build.append(' '), row - least.y().si());
-      number(build.append(' '), -least.z().si());
+      number(build, opposite(least.x().si()));
+      number(build.append(' '), row + opposite(least.y().si()));
+      number(build.append(' '), opposite(least.z().si()));
       build.append("\"/>\n");
       row += part.check().box().width().si() + GAP;
       id++;
@@ -192,9 +197,14 @@ public final class ThreeMfFile {
     xml.append("    </triangles>\n   </mesh>\n");
   }
 
+  /** What takes a coordinate to zero as it is written, also where rounding up and down part. */
+  private static double opposite(double metres) {
+    return -Math.round(metres * STEPS) / STEPS;
+  }
+
   /** A length in metres as millimetres, in whole steps of 10 nm without zeros at the end. */
   static void number(StringBuilder out, double metres) {
-    long steps = Math.round(metres * 1e8);
+    long steps = Math.round(metres * STEPS);
     long whole = Math.abs(steps) / 100_000;
     long part = Math.abs(steps) % 100_000;
     if (steps < 0) {

@@ -2,26 +2,51 @@
 package io.github.wingwright.core.manufacture;
 
 import java.io.IOException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.UUID;
 
 /** Writes a file all at once: under a temporary name beside its place, into which it is moved when it is complete. */
 final class WholeFile {
   private WholeFile() {}
 
+  /**
+   * Writes a file.
+   *
+   * @throws IOException if it cannot be written; the message names the file and the cause, what was there is still there,
+   *     and nothing else is
+   */
   static void write(Path file, byte[] bytes) throws IOException {
     Path folder = file.toAbsolutePath().getParent();
     Path name = file.getFileName();
     if (folder == null || name == null) {
       throw new IOException("file must have a name and a folder, was " + file);
     }
-    Path fresh = Files.createTempFile(folder, "." + name + "-", ".part");
+    // A file made for temporary use would be closed to everybody else, and stay so when it is moved.
+    Path fresh = folder.resolve("." + name + "-" + UUID.randomUUID() + ".part");
     try {
-      Files.write(fresh, bytes);
+      Files.write(fresh, bytes, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
       Files.move(fresh, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
-    } finally {
-      Files.deleteIfExists(fresh);
+    } catch (IOException e) {
+      IOException named = new IOException(file + " cannot be written: " + cause(e), e);
+      try {
+        Files.deleteIfExists(fresh);
+      } catch (IOException left) {
+        named.addSuppressed(left);
+      }
+      throw named;
     }
+  }
+
+  /** The cause alone: a full disk names no file, a missing folder nothing but the temporary name. */
+  private static String cause(IOException e) {
+    String kind = e.getClass().getSimpleName();
+    if (e instanceof FileSystemException f) {
+      return f.getReason() == null ? kind : f.getReason();
+    }
+    return e.getMessage() == null ? kind : e.getMessage();
   }
 }

@@ -24,12 +24,6 @@ import org.jspecify.annotations.Nullable;
  * }</pre>
  */
 public final class WingSolid implements Solid {
-  /** What must be left around a hole [m]: half of a usual line of print. */
-  private static final double LEAST_SKIN = 0.2e-3;
-
-  /** Steps along a hole or a tongue at which its skin is looked at. */
-  private static final int CHECKS = 8;
-
   private final Planform planform;
   private final AirfoilSection section;
   private final double leastEdge;
@@ -170,13 +164,7 @@ public final class WingSolid implements Solid {
   public boolean fits(Bore bore) {
     WingFrame frame = new WingFrame(planform);
     SectionLoop loop = loop(frame, 1e-4);
-    Insert insert = hole(frame, loop, bore, 0, 16);
-    for (int s = 0; s <= CHECKS; s++) {
-      if (skin(frame, loop, insert, insert.station(s)) < LEAST_SKIN) {
-        return false;
-      }
-    }
-    return true;
+    return hole(frame, loop, bore, 0, 16).hasSkin(frame, loop);
   }
 
   @Override
@@ -185,7 +173,7 @@ public final class WingSolid implements Solid {
     WingFrame frame = new WingFrame(planform);
     double chord = Math.max(frame.chord(from), Math.max(frame.chord(to), planform.rootChord().si()));
     SectionLoop loop = loop(frame, tol / chord);
-    List<Insert> inserts = inserts(frame, loop, tol);
+    List<WingInsert> inserts = inserts(frame, loop, tol);
     TreeSet<Double> events = new TreeSet<>(List.of(from, to));
     for (Length station : planform.stations()) {
       for (double y : new double[] {0.0 - station.si(), station.si()}) {
@@ -195,8 +183,8 @@ public final class WingSolid implements Solid {
       }
     }
     inserts.forEach(insert -> {
-      events.add(insert.from);
-      events.add(insert.to);
+      events.add(insert.from());
+      events.add(insert.to());
     });
     List<SlabStack.Slab> slabs = new ArrayList<>();
     int[] outline = new int[loop.size()];
@@ -211,8 +199,8 @@ public final class WingSolid implements Solid {
       if (inside) {
         loops.add(outline);
       }
-      for (Insert insert : inserts) {
-        if (middle > insert.from && middle < insert.to) {
+      for (WingInsert insert : inserts) {
+        if (insert.reaches(middle)) {
           loops.add(insert.keys(inside));
         }
       }
@@ -254,8 +242,8 @@ public final class WingSolid implements Solid {
     return stations;
   }
 
-  private List<Insert> inserts(WingFrame frame, SectionLoop loop, double tol) {
-    List<Insert> inserts = new ArrayList<>();
+  private List<WingInsert> inserts(WingFrame frame, SectionLoop loop, double tol) {
+    List<WingInsert> inserts = new ArrayList<>();
     int key = loop.size();
     for (Bore bore : bores) {
       if (bore.from().si() >= to || bore.to().si() <= from) {
@@ -263,156 +251,28 @@ public final class WingSolid implements Solid {
       }
       double r = 0.5 * bore.diameter().si();
       int sides = Math.max(8, (int) Math.ceil(Math.PI / Math.acos(Math.max(0.0, 1.0 - tol / r))));
-      Insert insert = hole(frame, loop, bore, key, sides);
-      check(frame, loop, insert, "a hole of " + bore.diameter());
+      WingInsert insert = hole(frame, loop, bore, key, sides);
+      insert.check(frame, loop, "a hole of " + bore.diameter());
       inserts.add(insert);
       key += sides;
     }
     if (outer != null) {
-      Insert insert = tongue(frame, loop, outer, to, Length.ZERO, key);
-      check(frame, loop, insert, "a tongue of " + outer.thickness());
+      WingInsert insert = WingInsert.tongue(frame, loop, outer, to, Length.ZERO, key);
+      insert.check(frame, loop, "a tongue of " + outer.thickness());
       inserts.add(insert);
       key += 4;
     }
     if (inner != null) {
-      Insert insert = tongue(frame, loop, inner, from, inner.play(), key);
-      check(frame, loop, insert, "a slot for a tongue of " + inner.thickness());
+      WingInsert insert = WingInsert.tongue(frame, loop, inner, from, inner.play(), key);
+      insert.check(frame, loop, "a slot for a tongue of " + inner.thickness());
       inserts.add(insert);
     }
     return inserts;
   }
 
-  /** A hole as a polygon of some sides, cut off where the piece ends. */
-  private Insert hole(WingFrame frame, SectionLoop loop, Bore bore, int key, int sides) {
-    double r = 0.5 * bore.diameter().si();
-    double[] dz = new double[sides];
-    double[] dx = new double[sides];
-    for (int i = 0; i < sides; i++) {
-      dz[i] = r * Math.cos(2.0 * Math.PI * i / sides);
-      dx[i] = r * Math.sin(2.0 * Math.PI * i / sides);
-    }
-    double[] first = middle(frame, loop, bore.from().si(), bore.chordPosition());
-    double[] last = middle(frame, loop, Math.min(bore.to().si(), semispan(planform)), bore.chordPosition());
-    double reach = last[1] - first[1];
-    double slopeX = bore.level() ? 0.0 : (last[0] - first[0]) / reach;
-    double slopeZ = bore.level() ? 0.0 : (last[2] - first[2]) / reach;
-    double begin = Math.max(bore.from().si(), from);
-    double end = Math.min(bore.to().si(), to);
-    return new Insert(key, begin, end, first, slopeX, slopeZ, dx, dz);
-  }
-
-  /** The middle of the section at a station and a place along the chord. */
-  private static double[] middle(WingFrame frame, SectionLoop loop, double y, double at) {
-    double[] heights = loop.heights(at);
-    double[] p = new double[3];
-    frame.place(y, at, 0.5 * (heights[0] + heights[1]), p);
-    return p;
-  }
-
-  /** A tongue along the panel that holds the cut; its slot is as much larger as the play, and deeper by it. */
-  private Insert tongue(WingFrame frame, SectionLoop loop, Tongue tongue, double cut, Length play, int key) {
-    double extra = play.si();
-    double at = 0.5 * (tongue.chordFrom() + tongue.chordTo());
-    double[] here = middle(frame, loop, cut, at);
-    double[] there = middle(frame, loop, cut + 0.5 * tongue.length().si(), at);
-    double reach = there[1] - here[1];
-    double halfChord = 0.5 * (tongue.chordTo() - tongue.chordFrom()) * frame.chord(cut) + extra;
-    double halfHeight = 0.5 * tongue.thickness().si() + extra;
-    // Across the tapering panel the tongue keeps its size, and its tilt is that of the middle of the section.
-    double[] fore = middle(frame, loop, cut, tongue.chordFrom());
-    double[] aft = middle(frame, loop, cut, tongue.chordTo());
-    double tilt = (aft[2] - fore[2]) / (aft[0] - fore[0]);
-    double[] dx = {halfChord, -halfChord, -halfChord, halfChord};
-    double[] dz = {
-      -halfHeight + tilt * halfChord, -halfHeight - tilt * halfChord, halfHeight - tilt * halfChord, halfHeight + tilt * halfChord
-    };
-    return new Insert(
-        key,
-        cut,
-        cut + tongue.length().si() + extra,
-        here,
-        (there[0] - here[0]) / reach,
-        (there[2] - here[2]) / reach,
-        dx,
-        dz);
-  }
-
-  /** What is cut out or stuck in must lie inside the section, at its beginning, its end and between. */
-  private static void check(WingFrame frame, SectionLoop loop, Insert insert, String what) {
-    for (int s = 0; s <= CHECKS; s++) {
-      double y = insert.station(s);
-      double skin = skin(frame, loop, insert, y);
-      if (skin < LEAST_SKIN) {
-        throw new IllegalStateException(
-            what
-                + " must leave a skin of "
-                + Length.metres(LEAST_SKIN)
-                + " of the section, leaves "
-                + Length.micrometres(Math.rint(1e6 * skin))
-                + " at y "
-                + Length.metres(y));
-      }
-    }
-  }
-
-  /** How much is left around it at a station [m], negative where it sticks out. */
-  private static double skin(WingFrame frame, SectionLoop loop, Insert insert, double y) {
-    double[] p = new double[3];
-    double[] local = new double[2];
-    double skin = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < insert.dx.length; i++) {
-      insert.place(insert.first + i, y, p);
-      frame.local(y, p, local);
-      skin = Math.min(skin, loop.depth(local[0], local[1]) * frame.chord(y));
-    }
-    return skin;
-  }
-
-  /** Something of one shape along a straight axis. */
-  private static final class Insert {
-    private final int first;
-    private final double from;
-    private final double to;
-    private final double[] origin;
-    private final double slopeX;
-    private final double slopeZ;
-    private final double[] dx;
-    private final double[] dz;
-
-    Insert(int first, double from, double to, double[] origin, double slopeX, double slopeZ, double[] dx, double[] dz) {
-      this.first = first;
-      this.from = from;
-      this.to = to;
-      this.origin = origin;
-      this.slopeX = slopeX;
-      this.slopeZ = slopeZ;
-      this.dx = dx;
-      this.dz = dz;
-    }
-
-    double station(int step) {
-      return from + (to - from) * step / CHECKS;
-    }
-
-    boolean has(int key) {
-      return key >= first && key < first + dx.length;
-    }
-
-    void place(int key, double y, double[] p) {
-      p[0] = origin[0] + slopeX * (y - origin[1]) + dx[key - first];
-      p[1] = y;
-      p[2] = origin[2] + slopeZ * (y - origin[1]) + dz[key - first];
-    }
-
-    /** Inside the piece it is a hole, which runs the other way round. */
-    int[] keys(boolean hole) {
-      int n = dx.length;
-      int[] keys = new int[n];
-      for (int i = 0; i < n; i++) {
-        keys[i] = first + (hole ? n - 1 - i : i);
-      }
-      return keys;
-    }
+  private WingInsert hole(WingFrame frame, SectionLoop loop, Bore bore, int key, int sides) {
+    double outerEnd = Math.min(bore.to().si(), semispan(planform));
+    return WingInsert.hole(frame, loop, bore, outerEnd, from, to, key, sides);
   }
 
   @Override

@@ -72,8 +72,7 @@
  *   <li>Files are written under a temporary name and then moved; the same parts give the same bytes.</li>
  * </ul>
  *
- * <p>Sources: 3MF Consortium, 3MF Core Specification 1.4.0 (layout from memory, files opened by
- * independent readers); D. H. Douglas and T. K. Peucker, "Algorithms for the reduction of
+ * <p>Sources: 3MF Consortium, 3MF Core Specification (chapters 1 to 5, appendices B and C); D. H. Douglas and T. K. Peucker, "Algorithms for the reduction of
  * the number of points required to represent a digitized line or its caricature", The Canadian Cartographer 10 (1973); C. L.
  * Lawson, "Software for C¹ surface interpolation", Mathematical Software III (1977), for turning edges (both from memory);
  * ISO 32000-1 for PDF, W3C SVG 1.1.

@@ -23,6 +23,9 @@ import java.util.List;
  * @param source where the range comes from
  */
 public record Covering(String name, Band arealDensity, Source source) implements Serializable {
+  private static final Source TABLES =
+      Source.published("model aircraft covering weight comparison, public table; Model Aviation, August 2025", "iron-on films");
+
   /** Condenser paper and the lightest plastic films, for indoor models. */
   public static final Covering INDOOR_FILM = grams("indoor film", 1, 2, 5, Source.COMMON_PRACTICE);
 
@@ -30,10 +33,10 @@ public record Covering(String name, Band arealDensity, Source source) implements
   public static final Covering TISSUE = grams("doped tissue", 18, 25, 35, Source.COMMON_PRACTICE);
 
   /** Light plastic film with its glue. */
-  public static final Covering LIGHT_FILM = grams("light covering film", 20, 26, 35, Source.COMMON_PRACTICE);
+  public static final Covering LIGHT_FILM = grams("light covering film", 20, 26, 36, TABLES);
 
   /** Plastic film with its glue, for models outdoors. */
-  public static final Covering FILM = grams("covering film", 50, 62, 80, Source.COMMON_PRACTICE);
+  public static final Covering FILM = grams("covering film", 50, 62, 80, TABLES);
 
   /** Glass cloth of 25 g/m² with as much or twice as much resin. */
   public static final Covering GLASS_25 = grams("glass cloth of 25 g/m² with resin", 50, 60, 75, Source.COMMON_PRACTICE);

@@ -171,6 +171,14 @@ class WingSolidTest {
     double tube = Math.PI * (9.0 - 4.0) * 40.0;
     assertThat(volume(TubeSolid.of(mm(40), mm(6), mm(4)), FINE)).isCloseTo(tube, withinPercentage(0.2));
     double shim = 12.0 * 50.0 * (0.5 + 0.5 * 50.0 * Angle.degrees(2).tangent());
+    // Turned end for end a shim that raises the trailing edge is the same wedge.
+    Solid under = ShimSolid.of(mm(50), mm(12), mm(0.5), Angle.degrees(-2), Angle.degrees(12));
+    assertThat(under.mesh(FINE).volume().cubicMillimetres()).isCloseTo(600 * (0.5 + 25 * Angle.degrees(2).tangent()), within(1e-6));
+    assertThat(under.mesh(FINE).centroid().x()).isGreaterThan(mm(26));
+    assertThat(ShimSolid.of(mm(50), mm(12), mm(0.5), Angle.degrees(2), Angle.degrees(12)).mesh(FINE).centroid().x())
+        .isLessThan(mm(24));
+    assertThatThrownBy(() -> ShimSolid.of(mm(50), mm(12), mm(0.5), Angle.degrees(10.5), Angle.ZERO))
+        .isInstanceOf(IllegalArgumentException.class);
     Solid wedge = ShimSolid.of(mm(50), mm(12), mm(0.5), Angle.degrees(2), Angle.degrees(12));
     assertThat(volume(wedge, FINE)).isCloseTo(shim, withinPercentage(1e-9));
     assertThat(volume(ShimSolid.of(mm(50), mm(12), mm(0.5), Angle.ZERO, Angle.ZERO), FINE)).isCloseTo(300.0, within(1e-9));

@@ -6,14 +6,17 @@ import static io.github.wingwright.core.quantity.Pressure.gigapascals;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Density;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.testing.PublishedValues;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class MaterialsTest {
@@ -61,6 +64,51 @@ class MaterialsTest {
 
   static Stream<PublishedValues.Row> sheets() {
     return PublishedValues.beside(MaterialsTest.class, "balsa-sheets.csv").rows();
+  }
+
+  @ParameterizedTest
+  @MethodSource("properties")
+  void ranges_hold_what_is_published(PublishedValues.Row row) {
+    Material material = Materials.named(row.text("material"));
+    assertThat(material.densityBand().interval().contains(1e3 * row.number("density"))).isTrue();
+    assertThat(material.elasticModulusBand().orElseThrow().interval().contains(1e9 * row.number("modulus"))).isTrue();
+    assertThat(material.strengthBand().orElseThrow().interval().contains(1e6 * row.number("strength"))).isTrue();
+  }
+
+  static Stream<PublishedValues.Row> properties() {
+    return PublishedValues.beside(MaterialsTest.class, "published-properties.csv").rows();
+  }
+
+  @ParameterizedTest
+  @MethodSource("panels")
+  void a_panel_of_birch_plywood_weighs_what_its_data_sheet_prints(PublishedValues.Row row) {
+    Area area = Length.millimetres(row.number("width_mm")).times(Length.millimetres(row.number("length_mm")));
+    Length thickness = Length.millimetres(row.number("thickness_mm"));
+    Material own = Material.of("plywood", Density.kilogramsPerCubicMetre(row.number("density")), Source.BRIEF);
+    assertThat(Stock.sheetMass(own, area, thickness).kilograms())
+        .isCloseTo(row.number("mass_kg"), within(row.number("tolerance_kg")));
+    assertThat(Materials.BIRCH_PLYWOOD.densityBand().interval().contains(row.number("density"))).isTrue();
+    // By the catalogue's likely density: the panels scatter by 5 %.
+    assertThat(Stock.sheetMass(Materials.BIRCH_PLYWOOD, area, thickness).kilograms())
+        .isCloseTo(row.number("mass_kg"), withinPercentage(5.0));
+  }
+
+  static Stream<PublishedValues.Row> panels() {
+    return PublishedValues.beside(MaterialsTest.class, "plywood-panels.csv").rows();
+  }
+
+  @ParameterizedTest
+  @CsvSource(delimiter = '|', textBlock = """
+      light covering film | 0.07 | public table of covering weights [oz/ft²]
+      light covering film | 0.10 | public table of covering weights [oz/ft²]
+      light covering film | 0.118 | Model Aviation, August 2025: 36 g/m²
+      covering film       | 0.20 | public table of covering weights [oz/ft²]
+      covering film       | 0.25 | public table of covering weights [oz/ft²]
+      """)
+  void coverings_weigh_what_tables_print(String name, double ouncesPerSquareFoot, String source) {
+    Covering covering = Covering.all().stream().filter(c -> c.name().equals(name)).findFirst().orElseThrow();
+    double si = ouncesPerSquareFoot * 0.028349523125 / (0.3048 * 0.3048);
+    assertThat(covering.arealDensity().interval().contains(si - 5e-5)).as(source).isTrue();
   }
 
   @Test

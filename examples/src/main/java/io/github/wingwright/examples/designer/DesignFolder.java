@@ -4,6 +4,7 @@ package io.github.wingwright.examples.designer;
 import java.io.File;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -54,17 +55,16 @@ public final class DesignFolder {
     if (parent == null) {
       throw new IOException("folder must have a parent, was " + folder);
     }
-    Files.createDirectories(parent);
     Path fresh = beside(folder, parent);
-    Files.createDirectory(fresh);
     try {
+      Files.createDirectories(parent);
+      Files.createDirectory(fresh);
       for (Map.Entry<String, String> file : files.entrySet()) {
-        Files.writeString(fresh.resolve(file.getKey()), file.getValue(), StandardCharsets.UTF_8);
+        write(folder, fresh, file.getKey(), file.getValue().getBytes(StandardCharsets.UTF_8));
       }
       for (Map.Entry<String, byte[]> file : others.entrySet()) {
-        Path path = fresh.resolve(file.getKey());
-        Files.createDirectories(path.resolveSibling("."));
-        Files.write(path, file.getValue());
+        Files.createDirectories(fresh.resolve(file.getKey()).resolveSibling("."));
+        write(folder, fresh, file.getKey(), file.getValue());
       }
       Set<String> written = new TreeSet<>(files.keySet());
       written.addAll(others.keySet());
@@ -73,8 +73,24 @@ public final class DesignFolder {
         keepForeign(folder, fresh);
       }
       replace(folder, fresh, parent);
-    } finally {
-      delete(fresh);
+    } catch (IOException e) {
+      try {
+        delete(fresh);
+      } catch (IOException left) {
+        e.addSuppressed(left);
+      }
+      throw e;
+    }
+  }
+
+  /** One file; a full disk names none, so its place in the folder to be is said here. */
+  private static void write(Path folder, Path fresh, String name, byte[] bytes) throws IOException {
+    try {
+      Files.write(fresh.resolve(name), bytes);
+    } catch (IOException e) {
+      String reason = e instanceof FileSystemException f && f.getReason() != null ? f.getReason()
+          : e instanceof FileSystemException ? e.getClass().getSimpleName() : e.getMessage();
+      throw new IOException(folder.resolve(name) + ": " + reason, e);
     }
   }
 

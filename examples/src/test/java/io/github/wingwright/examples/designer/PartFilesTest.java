@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import io.github.wingwright.core.manufacture.BuildVolume;
 import io.github.wingwright.core.manufacture.Part;
+import io.github.wingwright.core.manufacture.ThreeMfFile;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.report.Block;
 import io.github.wingwright.core.report.Chapter;
@@ -14,6 +15,7 @@ import io.github.wingwright.stability.design.Design;
 import io.github.wingwright.stability.design.SizingLoop;
 import io.github.wingwright.stability.production.GliderParts;
 import io.github.wingwright.stability.production.PrintPlan;
+import io.github.wingwright.testing.ThreeMfRules;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -63,6 +65,16 @@ class PartFilesTest {
         IntStream.range(0, objects.getLength()).mapToObj(i -> ((Element) objects.item(i)).getAttribute("name")).toList();
     assertThat(names).startsWith("wing, starboard half", "wing, port half", "fuselage", "horizontal tail", "vertical tail");
     assertThat(names.get(5)).startsWith("shim of ");
+  }
+
+  @Test
+  void the_package_keeps_the_rules_of_its_specification_whole_and_in_pieces() {
+    assertThat(ThreeMfRules.violations(files.get("glider.3mf"))).isEmpty();
+    Length edge = Length.millimetres(120);
+    PrintPlan plan = PrintPlan.of(design, BuildVolume.cylinder(edge, edge));
+    List<Part> pieces = GliderParts.of(design, PartFiles.TOLERANCE).pieces(plan.list());
+    assertThat(pieces).extracting(Part::name).contains("wing, port half, piece 2 of 3");
+    assertThat(ThreeMfRules.violations(ThreeMfFile.titled("pieces").with(pieces).bytes())).isEmpty();
   }
 
   @Test

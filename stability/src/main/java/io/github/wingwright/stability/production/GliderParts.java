@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.stability.production;
 
+import io.github.wingwright.core.basis.Band;
 import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Severity;
@@ -40,8 +41,10 @@ import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.stability.design.Design;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 
 /**
@@ -256,21 +259,31 @@ public final class GliderParts {
     return Part.of(name, mesh).of(design.brief().material());
   }
 
-  /** Wedges under the wing for the decalage and both ends of its range, in steps of half a degree. */
-  private List<Part> shims() {
-    double built = airframe.wing().incidence().minus(horizontal.incidence()).degrees();
-    TreeSet<Double> angles = new TreeSet<>();
-    for (double wanted :
-        new double[] {
-          design.trim().decalageBand().low(), design.trim().decalageBand().likely(), design.trim().decalageBand().high()
-        }) {
-      double angle = Math.rint(2.0 * (Math.toDegrees(wanted) - built)) / 2.0;
-      if (angle > 0.0 && angle <= 10.0) {
-        angles.add(angle);
-      }
+  private Set<Double> shimAngles() {
+    return shimAngles(design.trim().decalageBand(), airframe.wing().incidence().minus(horizontal.incidence()).degrees());
+  }
+
+  /** By how much a decalage band [rad] and its likely value pass what is built [°], in steps of half a degree. */
+  static Set<Double> shimAngles(Band band, double built) {
+    Set<Double> angles = new TreeSet<>();
+    for (double wanted : new double[] {band.low(), band.likely(), band.high()}) {
+      angles.add(Math.rint(2.0 * (Math.toDegrees(wanted) - built)) / 2.0 + 0.0);
     }
+    angles.remove(0.0);
+    return angles;
+  }
+
+  private static boolean isShim(double angle) {
+    return Math.abs(angle) <= ShimSolid.STEEPEST.degrees();
+  }
+
+  /** Wedges for those angles: below the leading edge, or below the trailing edge where the trim asks for less than is built. */
+  private List<Part> shims() {
     List<Part> shims = new ArrayList<>();
-    for (double angle : angles) {
+    for (double angle : shimAngles()) {
+      if (!isShim(angle)) {
+        continue;
+      }
       ShimSolid shim =
           ShimSolid.of(
               airframe.wing().planform().rootChord(),
@@ -278,9 +291,26 @@ public final class GliderParts {
               design.brief().lineWidth(),
               Angle.degrees(angle),
               airframe.wing().planform().panels().get(0).dihedral());
-      shims.add(part("shim of " + Angle.degrees(angle), shim.mesh(tolerance)));
+      String under = angle > 0.0 ? "" : " under the trailing edge";
+      shims.add(part("shim of " + Angle.degrees(Math.abs(angle)) + under, shim.mesh(tolerance)));
     }
     return shims;
+  }
+
+  /** No wedge is steeper than can be held under a wing: what a trim asks beyond that is built into the seat. */
+  static Optional<Finding> steepTrim(Set<Double> angles) {
+    return angles.stream().filter(angle -> !isShim(angle)).max(Comparator.comparingDouble(Math::abs)).map(
+        angle -> Finding.of(
+            Severity.CAUTION,
+            "shims",
+            "The trim may ask for " + Angle.degrees(Math.abs(angle)) + (angle > 0.0 ? " more" : " less")
+                + " between wing and tailplane than is built, "
+                + Angle.degrees(Math.abs(angle) - ShimSolid.STEEPEST.degrees())
+                + " beyond the steepest shim: build the wing or the tailplane at another incidence.",
+            Math.toRadians(angle),
+            Interval.between(-ShimSolid.STEEPEST.si(), ShimSolid.STEEPEST.si()),
+            Angle.DEGREE,
+            SHAPE));
   }
 
   /**
@@ -411,6 +441,7 @@ public final class GliderParts {
               "There is no room for a hole: glue the halves together at their dihedral and put a strip across.",
               SHAPE));
     }
+    steepTrim(shimAngles()).ifPresent(findings::add);
     return Finding.inOrderOfWeight(findings);
   }
 

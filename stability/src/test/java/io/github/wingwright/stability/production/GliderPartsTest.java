@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
+import io.github.wingwright.core.basis.Band;
 import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.geometry.Airframe;
 import io.github.wingwright.core.geometry.Placement;
@@ -182,5 +183,15 @@ class GliderPartsTest {
     assertThat(PARTS.templates()).extracting(Template::title)
         .containsExactly("fuselage", "wing ribs", "wing half", "horizontal tail", "vertical tail");
     assertThatThrownBy(() -> GliderParts.of(DESIGN, Length.ZERO)).hasMessageContaining("chordal tolerance");
+  }
+
+  @Test
+  void a_trim_may_ask_for_less_than_is_built_and_for_more_than_a_shim_gives() {
+    Band band = new Band(Math.toRadians(-3.1), Math.toRadians(1.2), Math.toRadians(14.4));
+    assertThat(GliderParts.shimAngles(band, 2.0)).containsExactly(-5.0, -1.0, 12.5);
+    assertThat(GliderParts.shimAngles(Band.exactly(Math.toRadians(2.1)), 2.0)).isEmpty();
+    assertThat(GliderParts.steepTrim(GliderParts.shimAngles(band, 2.0)).orElseThrow().message())
+        .contains("12.5° more").contains("2.5° beyond the steepest shim");
+    assertThat(GliderParts.steepTrim(GliderParts.shimAngles(band, 5.0))).isEmpty();
   }
 }
