@@ -65,7 +65,7 @@ class StalledPlateTest {
     double speed = 6.0;
     return new GliderCoefficients(
         parts,
-        polar(),
+        polar()::dragCoefficient,
         parts.wingIncidence() - DESIGN.trim().decalage().si(),
         0.0,
         speed,
