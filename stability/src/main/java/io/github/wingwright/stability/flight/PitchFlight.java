@@ -164,7 +164,7 @@ public final class PitchFlight implements FlightModel {
   private static PitchDynamics.Body body(PitchParts parts, Aircraft aircraft, double density, double area, double g) {
     Length centreOfGravity = aircraft.centreOfGravity().x();
     Planform wing = aircraft.airframe().wing().planform();
-    WingApparentMass apparent = WingApparentMass.of(Density.si(density), aircraft.airframe().wing(), centreOfGravity);
+    WingApparentMass apparent = WingApparentMass.of(Density.kilogramsPerCubicMetre(density), aircraft.airframe().wing(), centreOfGravity);
     double volume = parts.tailShare() * parts.tailArm();
     double damping = TailPitchRate.pitchDamping(1.0, volume, parts.tailSlope(), parts.tailArm());
     double lift = TailPitchRate.liftDueToPitchRate(1.0, volume, parts.tailSlope());
