@@ -2,17 +2,19 @@
 package io.github.wingwright.core.performance;
 
 import io.github.wingwright.core.basis.Finding;
+import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Speed;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 
-/** How much slower a throw must be so that what was found is gone. */
+/** How much slower or lower a throw must be so that what was found is gone. */
 final class FlightAdvice {
   /** Throw speeds from a tenth to the whole of that asked for are looked at in this many steps. */
   private static final int STEPS = 90;
 
   private static final double LEAST = 0.1;
+  private static final int LOWEST = -60;
 
   private FlightAdvice() {}
 
@@ -43,6 +45,20 @@ final class FlightAdvice {
             finding.severity(),
             finding.subject(),
             finding.message() + " At " + Speed.METRE_PER_SECOND.format(speed, 3) + " and this angle " + what + ".",
+            finding.source());
+      }
+    }
+    return lower(model, how, finding, mended, what);
+  }
+
+  /** If no speed mends it, the angle: a throw that points up is as slow on top however it began. */
+  private static Finding lower(FlightModel model, Throw how, Finding finding, Predicate<Flight> mended, String what) {
+    for (int degrees = (int) Math.floor(how.angle().degrees()) - 1; degrees >= LOWEST; degrees--) {
+      if (mended.test(model.thrown(how.at(Angle.degrees(degrees))))) {
+        return Finding.of(
+            finding.severity(),
+            finding.subject(),
+            finding.message() + " At this speed and " + Math.abs(degrees) + "° " + (degrees < 0 ? "down " : "up ") + what + ".",
             finding.source());
       }
     }

@@ -9,12 +9,13 @@ import io.github.wingwright.stability.PitchParts;
  * <p>In attached flow these are the straight lines of the design's own {@link PitchParts} and its drag. Behind the stall the
  * wing is a {@link StalledPlate}, its centre of pressure goes back to 0.4 of the chord within ten degrees and to the middle
  * at 90°, and the downwash at the tail goes with the lift of the wing. The tail stalls by itself. A foreplane feels the upwash
- * of the wing as if it were alone, and the wing the wake of the foreplane's lift, as in the linear model of the neutral point.
+ * of the wing's lift, and the wing the wake of the foreplane's, as in trim.
  */
 final class GliderCoefficients implements CoefficientTable.Coefficients {
   /** Up to this angle the moment of the fuselage is a straight line [rad]; further on it goes as sin 2α. */
   private static final double STRAIGHT = 0.35;
 
+  private static final int ROUNDS = 12;
   private static final double EARLY_CENTRE = 0.4;
   private static final double EARLY = Math.toRadians(10.0);
 
@@ -87,15 +88,24 @@ final class GliderCoefficients implements CoefficientTable.Coefficients {
   public void at(double angle, double[] into) {
     double body = wrapped(angle + axis);
     double free = wrapped(body + parts.wingIncidence());
-    double downwash = parts.downwash() * wing.lift(free) / parts.wingSlope();
-    double tailChord = wrapped(body + tailIncidence - downwash);
-    double tailLift = parts.tailShare() * tail.lift(tailChord);
-    // Behind a foreplane the wing flies in its wake; a tail behind the wing leaves it alone.
-    double chord = wrapped(free - parts.wake() * tailLift);
+    double chord = free;
     double lift = wing.lift(chord);
+    double tailChord = tailChord(body, lift);
+    double tailLift = parts.tailShare() * tail.lift(tailChord);
+    // A tail behind the wing leaves it alone. Foreplane and wing feel each other, by some hundredths: it settles at once.
+    for (int i = 0; i < ROUNDS && parts.hasForeplane(); i++) {
+      chord = wrapped(free - parts.wake() * tailLift);
+      lift = wing.lift(chord);
+      tailChord = tailChord(body, lift);
+      tailLift = parts.tailShare() * tail.lift(tailChord);
+    }
     into[0] = lift + tailLift;
     into[1] = wingMoment(chord, lift) + parts.fuselageSlope() * fuselage(body) - tailLift * parts.tailArm();
     drag(chord, lift, tailChord, tailLift, into);
+  }
+
+  private double tailChord(double body, double wingLift) {
+    return wrapped(body + tailIncidence - parts.downwash() * wingLift / parts.wingSlope());
   }
 
   private double wingMoment(double chord, double lift) {

@@ -24,11 +24,14 @@ final class PitchStall {
     // Of the foreplane: angle = a·body + b, and its lift on the wing area share·slope·(angle − zero).
     double a = 1.0 - p.downwash();
     double b = tailIncidence - p.downwash() * (p.wingIncidence() - p.wingZeroLift());
-    double lift = p.wake() * p.tailShare() * p.tailSlope();
-    double ofWing =
-        (stall - p.wingIncidence() + lift * (b - p.tailZeroLift())) / (1.0 - lift * a);
+    // The wake takes from the wing, and so from the upwash at the foreplane.
+    double alone = p.wake() * p.tailShare() * p.tailSlope();
+    double weaker = 1.0 - p.downwash() * alone;
+    double lift = alone / weaker;
+    double ofWing = (stall - p.wingIncidence() + lift * (b - p.tailZeroLift())) / (1.0 - lift * a);
     LiftCurve foreplane = GliderCoefficients.tail(p);
-    double ofForeplane = ((upright ? foreplane.stallAngle(true) : -foreplane.stallAngle(false)) - b) / a;
+    double edge = upright ? foreplane.stallAngle(true) : -foreplane.stallAngle(false);
+    double ofForeplane = (p.tailZeroLift() + (edge - p.tailZeroLift()) * weaker - b) / a;
     return upright ? Math.min(ofWing, ofForeplane) : Math.max(ofWing, ofForeplane);
   }
 }
