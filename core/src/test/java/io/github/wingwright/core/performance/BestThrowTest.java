@@ -61,7 +61,6 @@ class BestThrowTest {
         worst = Math.max(worst, (now - before) / before);
         before = now;
       }
-      System.out.println("SWEEP " + goal + " first " + first + " last " + before + " worst rise " + worst);
       assertThat(worst).as("%s: greatest rise where it must fall", goal).isLessThan(BestThrow.RESOLUTION);
       assertThat(before).isLessThan(first);
     }
