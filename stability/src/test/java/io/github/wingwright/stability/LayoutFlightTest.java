@@ -183,6 +183,30 @@ class LayoutFlightTest {
     }
   }
 
+  @ParameterizedTest
+  @EnumSource(Layouts.class)
+  void the_advised_turn_of_the_tail_removes_the_stall(Layouts layout) {
+    PitchFlight model = flight(layout);
+    int advised = 0;
+    for (double faster : new double[] {1.2, 1.3, 1.4, 1.5, 1.6, 1.8}) {
+      Throw hard = Throw.level(model.glideSpeed().orElseThrow().times(faster), metres(1.5));
+      for (Finding finding : model.advice(hard)) {
+        Matcher m = Pattern.compile("With ([0-9.]+)° (less|more) decalage it does not stall").matcher(finding.message());
+        if (m.find()) {
+          advised++;
+          double turn = Double.parseDouble(m.group(1)) * (m.group(2).equals("less") ? -1 : 1);
+          PitchFlight turned = model.withDecalage(Angle.degrees(model.decalage().degrees() + turn));
+          assertThat(turned.thrown(hard).firstStall()).as(finding.message()).isEmpty();
+        }
+      }
+    }
+    if (layout == Layouts.TAILLESS) {
+      assertThat(advised).isZero();
+    } else {
+      assertThat(advised).isPositive();
+    }
+  }
+
   @Test
   void the_ceiling_says_how_much_slower_stays_below_it() {
     PitchFlight model = flight(Layouts.CONVENTIONAL).in(Hall.of(metres(30), metres(2.5)));

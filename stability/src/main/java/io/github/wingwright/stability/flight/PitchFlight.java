@@ -4,13 +4,17 @@ package io.github.wingwright.stability.flight;
 import io.github.wingwright.core.aerodynamics.AircraftDrag;
 import io.github.wingwright.core.aircraft.Aircraft;
 import io.github.wingwright.core.atmosphere.AirState;
+import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.geometry.Planform;
+import io.github.wingwright.core.performance.Flight;
+import io.github.wingwright.core.performance.FlightEnd;
 import io.github.wingwright.core.performance.FlightEquations;
 import io.github.wingwright.core.performance.FlightModel;
 import io.github.wingwright.core.performance.GlideGoal;
 import io.github.wingwright.core.performance.Hall;
 import io.github.wingwright.core.performance.RangeMap;
 import io.github.wingwright.core.performance.SteadyGlide;
+import io.github.wingwright.core.performance.Throw;
 import io.github.wingwright.core.quantity.Acceleration;
 import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Density;
@@ -26,9 +30,11 @@ import io.github.wingwright.stability.derivatives.TailPitchRate;
 import io.github.wingwright.stability.derivatives.WingPitchRate;
 import io.github.wingwright.stability.design.Design;
 import io.github.wingwright.stability.dynamics.WingApparentMass;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 
 /**
  * The flight of a design with pitch: it nods, it swings, and it stalls when it must.
@@ -51,6 +57,9 @@ public final class PitchFlight implements FlightModel {
   private static final double WIDE_TURN = Math.toRadians(5.0);
   private static final double CLOSE = 1e-9;
   private static final int MOST_ROUNDS = 20;
+
+  /** A shim of six degrees is the most that is advised. */
+  private static final int MOST_TENTHS = 60;
 
   private final Glider glider;
   private final double setting;
@@ -295,6 +304,50 @@ public final class PitchFlight implements FlightModel {
     double cos = Math.cos(theta);
     double sin = Math.sin(theta);
     return new double[] {0.0, height, forward * cos + up * sin, forward * sin - up * cos, 0.0, theta};
+  }
+
+  /**
+   * What a thrower should know, with amounts: the speed or angle at which a stall or the ceiling is gone, and the decalage.
+   *
+   * @param how how it leaves the hand, below the ceiling
+   * @return findings, heaviest first
+   */
+  @Override
+  public List<Finding> advice(Throw how) {
+    return Finding.inOrderOfWeight(
+        FlightModel.super.advice(how).stream()
+            .map(
+                finding ->
+                    switch (finding.subject()) {
+                      case "stall" -> byShim(finding, how, f -> f.firstStall().isEmpty(), "it does not stall");
+                      case "ceiling" -> byShim(finding, how, f -> f.end() != FlightEnd.CEILING, "it stays below the ceiling");
+                      default -> finding;
+                    })
+            .toList());
+  }
+
+  /** The least turn of the tail, in tenths of a degree, from which this throw is mended while the glider still trims. */
+  private Finding byShim(Finding finding, Throw how, Predicate<Flight> mended, String what) {
+    if (!glider.parts.hasTail()) {
+      return finding;
+    }
+    double sign = glider.parts.hasForeplane() ? 1.0 : -1.0;
+    for (int tenths = 1; tenths <= MOST_TENTHS; tenths++) {
+      PitchFlight other = of(glider, setting + sign * Math.toRadians(0.1 * tenths), wind, heldAt, hall);
+      if (other.trimmedLift().isEmpty()) {
+        return finding;
+      }
+      if (mended.test(other.thrown(how))) {
+        return Finding.of(
+            finding.severity(),
+            finding.subject(),
+            String.format(
+                Locale.ROOT, "%s With %.1f° %s decalage %s, thrown as it is.", finding.message(), 0.1 * tenths,
+                sign < 0.0 ? "less" : "more", what),
+            finding.source());
+      }
+    }
+    return finding;
   }
 
   @Override
