@@ -23,7 +23,8 @@ import io.github.wingwright.core.quantity.Length;
  * @param tailCentre h_h
  * @param tailAspectRatio A_h
  * @param tailUsableLift usable lift of the tail's section at its Reynolds number
- * @param downwash ε_α
+ * @param downwash ε_α, negative for the upwash that a foreplane feels
+ * @param wake what the lift of a foreplane on the wing area takes of the wing's angle of attack, 2/(π·A) [rad]; 0 behind
  * @param centreOfGravity h
  */
 public record PitchParts(
@@ -42,24 +43,22 @@ public record PitchParts(
     double tailAspectRatio,
     double tailUsableLift,
     double downwash,
+    double wake,
     double centreOfGravity) {
 
   /**
    * The parts of a model.
    *
-   * @param model wing, fuselage and a tail behind the wing, with section data of both
+   * @param model wing, fuselage, and a tail or foreplane if there is one, with section data of all surfaces
    * @param centreOfGravity aft of the nose tip
    * @return its parts
-   * @throws IllegalStateException if there is no tail behind the wing, or section data are missing
+   * @throws IllegalStateException if section data are missing
    */
   public static PitchParts of(PitchModel model, Length centreOfGravity) {
     PitchTerms t = model.terms();
-    if (!t.hasTail || t.hasForeplane) {
-      throw new IllegalStateException("the parts of pitch need a horizontal tail behind the wing, the airframe has none");
-    }
     TrimInputs inputs = new TrimInputs(model, t);
     PitchChoices.Section wing = inputs.wing;
-    PitchChoices.Section tail = model.choices.neededTailSection();
+    Tailplane tail = t.hasTail ? Tailplane.of(model, t) : Tailplane.NONE;
     return new PitchParts(
         t.wingAlone.value(),
         inputs.zeroLift.value(),
@@ -71,12 +70,65 @@ public record PitchParts(
         t.fuselageSlope.value(),
         t.efficiency.value() * t.areaRatio.value(),
         t.tailSlope.value(),
-        tail.polar().zeroLiftAngle(tail.reynolds()).likely(),
+        tail.zeroLift,
         t.tailCentre.value(),
-        model.airframe().horizontalTail().orElseThrow().planform().aspectRatio(),
-        tail.polar().usableLift(tail.reynolds()).likely(),
+        tail.aspectRatio,
+        tail.usableLift,
         t.downwash.value(),
+        t.hasForeplane ? Foreplane.downwash(1.0, t.aspectRatio.value()) : 0.0,
         t.fraction("centre of gravity", centreOfGravity).value());
+  }
+
+  /** What is taken of the tail's section and shape. */
+  private record Tailplane(double zeroLift, double aspectRatio, double usableLift) {
+    static final Tailplane NONE = new Tailplane(0.0, 1.0, 0.0);
+
+    static Tailplane of(PitchModel model, PitchTerms terms) {
+      PitchChoices.Section section = model.choices.neededTailSection();
+      return new Tailplane(
+          section.polar().zeroLiftAngle(section.reynolds()).likely(),
+          model.airframe().pitchTail().orElseThrow().planform().aspectRatio(),
+          terms.tailUpright * section.polar().usableLift(section.reynolds()).likely());
+    }
+  }
+
+  /**
+   * Whether there is a tail or a foreplane.
+   *
+   * @return false for a wing and a body alone
+   */
+  public boolean hasTail() {
+    return tailShare > 0.0;
+  }
+
+  /**
+   * Whether the tail stands ahead of the wing.
+   *
+   * @return true for a foreplane
+   */
+  public boolean hasForeplane() {
+    return wake > 0.0;
+  }
+
+  /**
+   * With another moment of the wing, as reflex or elevons give it.
+   *
+   * @param moment C_m,ac about the aerodynamic centre, nose-up positive
+   * @return the parts with it
+   */
+  public PitchParts withWingMoment(double moment) {
+    return new PitchParts(
+        wingSlope, wingZeroLift, wingIncidence, moment, wingCentre, wingAspectRatio, wingUsableLift, fuselageSlope,
+        tailShare, tailSlope, tailZeroLift, tailCentre, tailAspectRatio, tailUsableLift, downwash, wake, centreOfGravity);
+  }
+
+  /**
+   * What the wing lifts per radian of the aircraft's angle of attack, in the wake of a foreplane.
+   *
+   * @return slope on the wing area [1/rad]
+   */
+  public double wingOnAircraft() {
+    return wingSlope * (1.0 - wake * tailOnWing());
   }
 
   /**
@@ -94,7 +146,7 @@ public record PitchParts(
    * @return C_Lα [1/rad]
    */
   public double liftSlope() {
-    return wingSlope + tailOnWing();
+    return wingOnAircraft() + tailOnWing();
   }
 
   /**
@@ -103,7 +155,7 @@ public record PitchParts(
    * @return C_mα [1/rad], negative when stable
    */
   public double momentSlope() {
-    return wingSlope * (centreOfGravity - wingCentre) + fuselageSlope - tailOnWing() * tailArm();
+    return wingOnAircraft() * (centreOfGravity - wingCentre) + fuselageSlope - tailOnWing() * tailArm();
   }
 
   /**

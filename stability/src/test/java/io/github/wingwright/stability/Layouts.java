@@ -13,16 +13,16 @@ import io.github.wingwright.core.quantity.Area;
 import java.util.List;
 
 /** The same small glider in every layout (invented, of usual proportions). */
-enum Layouts {
+public enum Layouts {
   CONVENTIONAL {
     @Override
-    Airframe airframe() {
+    public Airframe airframe() {
       return Models.glider();
     }
   },
   T_TAIL {
     @Override
-    Airframe airframe() {
+    public Airframe airframe() {
       Airframe a = Models.glider();
       Tail fin = fin();
       Placement top = Placement.at(level().placement().x(), fin.placement().z().plus(fin.planform().span()));
@@ -35,20 +35,20 @@ enum Layouts {
   },
   V_TAIL {
     @Override
-    Airframe airframe() {
+    public Airframe airframe() {
       return with(Models.glider().wing(), vTail());
     }
   },
   TWIN_FINS {
     @Override
-    Airframe airframe() {
+    public Airframe airframe() {
       TwinFins pair = TwinFins.replacing(fin(), level());
       return with(Models.glider().wing(), level(), pair.port(), pair.starboard());
     }
   },
   CANARD {
     @Override
-    Airframe airframe() {
+    public Airframe airframe() {
       Wing aft = Models.glider().wing().placedAt(Placement.at(millimetres(220), millimetres(8)));
       Tail foreplane =
           new Tail(
@@ -62,7 +62,7 @@ enum Layouts {
   },
   TAILLESS {
     @Override
-    Airframe airframe() {
+    public Airframe airframe() {
       Wing straight = Models.glider().wing();
       Planform swept =
           straight.planform().withSweep(0.25, Angle.degrees(25)).withWashout(Angle.degrees(4));
@@ -70,7 +70,7 @@ enum Layouts {
     }
   };
 
-  abstract Airframe airframe();
+  public abstract Airframe airframe();
 
   private static Tail level() {
     return Models.glider().horizontalTail().orElseThrow();

@@ -188,6 +188,11 @@ public final class Flight implements Serializable {
     return glideSpeed;
   }
 
+  /** Speed over the ground at the throw [m/s]. */
+  double startSpeed() {
+    return startSpeed;
+  }
+
   /**
    * Energy at the throw: of motion over the ground, and of height above the floor.
    *

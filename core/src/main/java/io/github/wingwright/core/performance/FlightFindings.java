@@ -14,11 +14,31 @@ import java.util.List;
 final class FlightFindings {
   private static final Source SIMULATED = Source.library("flight simulated step by step");
 
+  /** A side-arm launch that reaches 90 m has left the hand at 42 m/s or more, by energy alone. */
+  private static final double FASTEST_HAND = 45.0;
+
   private FlightFindings() {}
 
   static List<Finding> of(Flight flight) {
     List<Finding> findings = new ArrayList<>();
     flight.firstStall().ifPresent(stall -> findings.add(stall(flight, stall)));
+    if (flight.stalledTime().si() > 0.0) {
+      findings.add(
+          finding(
+              Severity.NOTE,
+              "flight after a stall",
+              "From the stall on its path is a rough estimate: no method knows the drag and the moment of a stalled small wing"
+                  + " to better than a third. That it stalls is sure, how far it gets then is not."));
+    }
+    if (flight.startSpeed() > FASTEST_HAND) {
+      findings.add(
+          finding(
+              Severity.CAUTION,
+              "throw speed",
+              "Nothing of this kind leaves a hand at " + Speed.METRE_PER_SECOND.format(flight.startSpeed(), 3)
+                  + ": the best launches by hand have about 40 m/s. Strength, flutter and, from 100 m/s on, the compression of"
+                  + " the air are left out here."));
+    }
     String where = metres(flight.distance()) + " from the hand, after " + seconds(flight.time());
     switch (flight.end()) {
       case CEILING ->

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.performance;
 
+import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Speed;
+import java.util.List;
 
 /**
  * Something that can be thrown: a glider with its air and the hall it flies in.
@@ -56,8 +58,7 @@ public interface FlightModel {
    * @return distance [m] or time [s] up to the floor, the ceiling or a wall, whichever it meets first
    */
   default double value(GlideGoal goal, double speed, double angle, double height) {
-    FlightRun run = new FlightRun(equations(), false);
-    run.fly(start(speed, angle, height), hall(), 0);
+    FlightRun run = FlightRun.of(this, speed, angle, height);
     return goal == GlideGoal.DISTANCE ? run.distance() : run.time;
   }
 
@@ -70,9 +71,33 @@ public interface FlightModel {
    * @return time [s], 0 if it does not stall
    */
   default double stalledTime(double speed, double angle, double height) {
-    FlightRun run = new FlightRun(equations(), false);
-    run.fly(start(speed, angle, height), hall(), 0);
-    return run.stalledTime;
+    return FlightRun.of(this, speed, angle, height).stalledTime;
+  }
+
+  /**
+   * Distance, time and stall of one flight, on plain numbers, without objects per step.
+   *
+   * @param speed speed over the ground [m/s], positive
+   * @param angle angle above the horizon [rad], within −π/2 and π/2
+   * @param height height of the hand [m], positive
+   * @param into where distance [m], time [s] and the time for which it is stalled [s] go, in this order
+   */
+  default void fly(double speed, double angle, double height, double[] into) {
+    FlightRun run = FlightRun.of(this, speed, angle, height);
+    into[0] = run.distance();
+    into[1] = run.time;
+    into[2] = run.stalledTime;
+  }
+
+  /**
+   * What a thrower should know about a throw, with how much to change where that can be reckoned: the fastest throw at this
+   * angle that does not stall, or does not meet the ceiling.
+   *
+   * @param how how it leaves the hand, below the ceiling
+   * @return the findings of the flight, those on stall and ceiling with an amount, heaviest first
+   */
+  default List<Finding> advice(Throw how) {
+    return FlightAdvice.of(this, how);
   }
 
   /**

@@ -3,6 +3,7 @@ package io.github.wingwright.core.performance;
 
 import io.github.wingwright.core.ConvergenceException;
 import io.github.wingwright.core.numerics.RungeKutta;
+import io.github.wingwright.core.quantity.Door;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -62,6 +63,17 @@ final class FlightRun {
     rates = new double[n];
     next = new double[n];
     nextRates = new double[n];
+  }
+
+  /** One flight on plain numbers, after a look at them. */
+  static FlightRun of(FlightModel model, double speed, double angle, double height) {
+    Door.positive(speed, "throw speed");
+    Door.within(angle, -0.5 * Math.PI, 0.5 * Math.PI, "throw angle");
+    Door.positive(height, "height of the hand");
+    model.hall().holds(height);
+    FlightRun run = new FlightRun(model.equations(), false);
+    run.fly(model.start(speed, angle, height), model.hall(), 0);
+    return run;
   }
 
   void fly(double[] start, Hall hall, int halvings) {

@@ -97,9 +97,14 @@ public final class Hall implements Serializable {
 
   /** Refuses a hand that is not below the ceiling. */
   void holds(Length hand) {
-    if (!(hand.si() < ceiling)) {
+    holds(hand.si());
+  }
+
+  /** Refuses a hand that is not below the ceiling, height in metres. */
+  void holds(double hand) {
+    if (!(hand < ceiling)) {
       throw new IllegalArgumentException(
-          "height of the hand must be below the ceiling at " + Length.metres(ceiling) + ", was " + hand);
+          "height of the hand must be below the ceiling at " + Length.metres(ceiling) + ", was " + Length.metres(hand));
     }
   }
 

@@ -29,6 +29,9 @@ import java.util.Locale;
  * <p>It is a specification: each call gives a new one.
  */
 public final class LaunchTrajectory implements FlightModel {
+  /** No wing lifts more, slotted flaps and blowing included. */
+  private static final double MOST_LIFT = 10.0;
+
   private final DragLaw drag;
   private final Area area;
   private final Mass mass;
@@ -66,7 +69,7 @@ public final class LaunchTrajectory implements FlightModel {
    * @param area the wing area that the coefficients refer to, positive
    * @param mass mass, positive
    * @param air the air
-   * @param liftCoefficient lift coefficient that it holds, not negative
+   * @param liftCoefficient lift coefficient that it holds, 0 to 10
    * @return its flight, outdoors in still air
    */
   public static LaunchTrajectory of(DragLaw drag, Area area, Mass mass, AirState air, double liftCoefficient) {
@@ -75,7 +78,7 @@ public final class LaunchTrajectory implements FlightModel {
         Door.positive(area, "wing area"),
         Door.positive(mass, "mass"),
         air,
-        Door.notNegative(liftCoefficient, "lift coefficient"),
+        Door.within(liftCoefficient, 0.0, MOST_LIFT, "lift coefficient"),
         0.0,
         Hall.OUTDOORS);
   }
@@ -83,13 +86,13 @@ public final class LaunchTrajectory implements FlightModel {
   /**
    * Trimmed for another lift: by the elevator or the decalage.
    *
-   * @param liftCoefficient lift coefficient that it holds, not negative; beyond the usable lift all of the flight counts as
+   * @param liftCoefficient lift coefficient that it holds, 0 to 10; beyond the usable lift all of the flight counts as
    *     stalled
    * @return the flight
    */
   public LaunchTrajectory atLift(double liftCoefficient) {
     return new LaunchTrajectory(
-        drag, area, mass, air, Door.notNegative(liftCoefficient, "lift coefficient"), wind, hall);
+        drag, area, mass, air, Door.within(liftCoefficient, 0.0, MOST_LIFT, "lift coefficient"), wind, hall);
   }
 
   /**

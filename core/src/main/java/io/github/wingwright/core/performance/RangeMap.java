@@ -35,18 +35,49 @@ public final class RangeMap {
    * @return the map
    */
   public static RangeMap of(double[] speeds, double[] settings, DoubleFunction<DoubleUnaryOperator> flights) {
+    return several(speeds, settings, 1, setting -> {
+      DoubleUnaryOperator flight = flights.apply(setting);
+      return (speed, into) -> into[0] = flight.applyAsDouble(speed);
+    }).get(0);
+  }
+
+  /** What the flights of one setting give, several values each. */
+  @FunctionalInterface
+  public interface Row {
+    /**
+     * One flight.
+     *
+     * @param speed throw speed [m/s]
+     * @param into where the values go
+     */
+    void fly(double speed, double[] into);
+  }
+
+  /**
+   * Flies once and gives several maps: distance, time and stall of the same flights.
+   *
+   * @param speeds throw speeds [m/s], rising
+   * @param settings settings, rising
+   * @param count how many values each flight gives, positive
+   * @param flights for a setting, its flights; called once for each row, from several threads
+   * @return as many maps
+   */
+  public static List<RangeMap> several(double[] speeds, double[] settings, int count, DoubleFunction<Row> flights) {
+    Door.within(count, 1, 100, "number of values for each flight");
     double[] x = rising(speeds, "throw speeds");
     double[] y = rising(settings, "settings");
-    double[][] values = new double[y.length][];
+    double[][][] values = new double[count][y.length][x.length];
     IntStream.range(0, y.length).parallel().forEach(row -> {
-      DoubleUnaryOperator flight = flights.apply(y[row]);
-      double[] line = new double[x.length];
+      Row flight = flights.apply(y[row]);
+      double[] all = new double[count];
       for (int i = 0; i < x.length; i++) {
-        line[i] = flight.applyAsDouble(x[i]);
+        flight.fly(x[i], all);
+        for (int k = 0; k < count; k++) {
+          values[k][row][i] = all[k];
+        }
       }
-      values[row] = line;
     });
-    return new RangeMap(x, y, values);
+    return Arrays.stream(values).map(v -> new RangeMap(x, y, v)).toList();
   }
 
   /**

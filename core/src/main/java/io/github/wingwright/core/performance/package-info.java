@@ -66,6 +66,10 @@
  *   <tr><td>{@link io.github.wingwright.core.performance.ThrowAngles}, {@link
  *       io.github.wingwright.core.performance.ThrowOptimum}</td><td>the best angles</td>
  *       <td>−24.7°: 15.9 m, but 4.6 m two degrees off</td></tr>
+ *   <tr><td>{@link io.github.wingwright.core.performance.BestThrow}</td><td>the best over trim and angle</td>
+ *       <td>a figure of merit: 16.7 m at 6.5 m/s</td></tr>
+ *   <tr><td>{@link io.github.wingwright.core.performance.ElasticLaunch}</td><td>a bungee or catapult as source of speed</td>
+ *       <td>8 N at 0.5 m, 25 g: 10.3 m/s</td></tr>
  *   <tr><td>{@link io.github.wingwright.core.performance.RangeMap}</td><td>many flights over speed and trim</td>
  *       <td>10,000 flights</td></tr>
  *   <tr><td>{@link io.github.wingwright.core.performance.FlightModel}, {@link

@@ -78,12 +78,13 @@ public final class DesignProgram {
         compare(Sheet.of(path(arguments[0])), sheet, design, further, difference);
       }
       ForkJoinTask<Map<String, byte[]>> meanwhile = ForkJoinPool.commonPool().submit(() -> PartFiles.of(design, sheet.brief()));
-      Map<String, String> files = files(design, sheet, further);
+      FlightChapter flight = new FlightChapter(design, sheet.brief());
+      Map<String, String> files = files(design, sheet, further, flight);
       Path folder = designs.resolve(design.brief().name());
       Map<String, byte[]> parts = meanwhile.join();
       DesignFolder.write(folder, files, parts);
       out.println(sheet.brief().title());
-      new DesignSheet(design, sheet.brief().units()).lines().forEach(out::println);
+      new DesignSheet(design, sheet.brief().units()).lines(flight.lines()).forEach(out::println);
       difference.forEach(out::println);
       out.println(folder + ":");
       listing(Stream.concat(files.keySet().stream(), parts.keySet().stream())).forEach(out::println);
@@ -166,14 +167,15 @@ public final class DesignProgram {
     lines.addAll(changed.lines(wishes));
   }
 
-  private static Map<String, String> files(Design design, Sheet sheet, List<Chapter> comparison) throws IOException {
+  private static Map<String, String> files(
+      Design design, Sheet sheet, List<Chapter> comparison, FlightChapter flight) throws IOException {
     GliderBrief brief = sheet.brief();
     PrintChapter printing = new PrintChapter(design, brief);
     List<Supplier<Chapter>> further = new ArrayList<>();
     comparison.forEach(chapter -> further.add(() -> chapter));
     further.add(printing::chapter);
     sheet.flights().ifPresent(f -> further.add(() -> new FlightTestChapter(design, brief, f).chapter()));
-    DesignReport report = new DesignReport(design, brief, further);
+    DesignReport report = new DesignReport(design, brief, further, flight);
     Map<String, String> files = new LinkedHashMap<>();
     files.put("report.html", report.report().toHtml());
     files.put("three-view.svg", report.threeView().document());

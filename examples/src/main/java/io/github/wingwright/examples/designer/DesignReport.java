@@ -39,17 +39,17 @@ final class DesignReport {
   private final List<Supplier<Chapter>> further;
 
   DesignReport(Design design, GliderBrief brief) {
-    this(design, brief, List.of());
+    this(design, brief, List.of(), new FlightChapter(design, brief));
   }
 
-  /** With chapters that stand before the workings. */
-  DesignReport(Design design, GliderBrief brief, List<Supplier<Chapter>> further) {
+  /** With chapters that stand before the workings, and the throw, which others tell of as well. */
+  DesignReport(Design design, GliderBrief brief, List<Supplier<Chapter>> further, FlightChapter flight) {
     this.design = design;
     this.brief = brief;
     this.units = brief.units();
     // Looking for the best body takes longest of what several parts of the report share.
     this.fuselage = ForkJoinPool.commonPool().submit(() -> GliderFuselage.of(design, brief));
-    this.flight = new FlightChapter(design, brief);
+    this.flight = flight;
     this.further = List.copyOf(further);
   }
 
@@ -162,6 +162,8 @@ final class DesignReport {
       blocks.add(new Block.Paragraph(group.getKey()));
       blocks.add(new Block.Sheet(group.getValue()));
     }
+    blocks.add(new Block.Paragraph("Flown, thrown as the brief says; above is the steady glide from the height of the hand:"));
+    blocks.add(new Block.Points(flight.lines()));
     blocks.add(new Block.Paragraph("Ranges, where a number is known only between two ends:"));
     blocks.add(new Block.Points(new DesignSheet(design, units).ranges()));
     return new Chapter("Sheet of dimensions", blocks);

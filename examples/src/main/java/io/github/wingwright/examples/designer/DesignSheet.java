@@ -4,6 +4,7 @@ package io.github.wingwright.examples.designer;
 import io.github.wingwright.core.ConvergenceException;
 import io.github.wingwright.core.basis.Band;
 import io.github.wingwright.core.basis.Severity;
+import io.github.wingwright.core.performance.ThrowCheck;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.MinusSign;
 import io.github.wingwright.core.quantity.NamedUnit;
@@ -70,10 +71,19 @@ final class DesignSheet {
             entry("best glide speed", "glide.best_glide_speed_m_per_s", units.speed(), 2),
             entry("least sink rate", "glide.minimum_sink_rate_m_per_s", units.speed(), 2),
             entry("stall speed", "stall_speed_m_per_s", units.speed(), 2),
-            entry("launch speed", "launch_speed_m_per_s", units.speed(), 3),
-            entry("distance from the launch height", "glide.distance_m", units.distance(), 2),
-            entry("time from the launch height", "glide.time_s", Time.SECOND, 2)));
+            entry("launch speed", "launch_speed_m_per_s", units.speed(), 3)));
+    if (flies()) {
+      List<Entry> flight = new ArrayList<>(groups.get("Flight"));
+      flight.add(entry("distance of the steady glide", "glide.distance_m", units.distance(), 2));
+      flight.add(entry("time of the steady glide", "glide.time_s", Time.SECOND, 2));
+      groups.put("Flight", List.copyOf(flight));
+    }
     return groups;
+  }
+
+  /** A glider that drops from the hand goes no distance that could be told. */
+  private boolean flies() {
+    return design.throwCheck().verdict() != ThrowCheck.Verdict.DOES_NOT_FLY;
   }
 
   private List<Entry> tail(String key, String span) {
@@ -112,6 +122,11 @@ final class DesignSheet {
 
   /** The sheet for a terminal: short, two columns of groups would not fit everywhere. */
   List<String> lines() {
+    return lines(List.of());
+  }
+
+  /** The same with what the glider does when it is thrown. */
+  List<String> lines(List<String> flown) {
     List<String> lines = new ArrayList<>();
     for (Map.Entry<String, List<Entry>> group : groups().entrySet()) {
       String head = group.getKey();
@@ -123,6 +138,9 @@ final class DesignSheet {
     lines.add(pad("Ranges", 17) + String.join("; ", ranges()));
     lines.add(pad("In trim", 17) + MinusSign.in(inTrim()));
     lines.add(pad("Throw", 17) + design.throwCheck().verdict().words());
+    for (int i = 0; i < flown.size(); i++) {
+      lines.add(pad(i == 0 ? "Flown" : "", 17) + MinusSign.in(flown.get(i)));
+    }
     lines.add(pad("Plate as wing", 17) + alternative());
     lines.add(pad("Findings", 17) + counts());
     return lines;
@@ -136,10 +154,19 @@ final class DesignSheet {
           + NamedUnit.NUMBER.format(best.liftToDrag(), 2)
           + " at "
           + best.speed().format(units.speed(), 2)
+          + steadyInTrim(best)
           + ", with the lift of the tail and its drag";
     } catch (IllegalStateException | ConvergenceException e) {
       return "cannot be trimmed: " + e.getMessage();
     }
+  }
+
+  private String steadyInTrim(TrimmedPolar.Point best) {
+    double height = design.brief().launch().height().si();
+    return flies()
+        ? ", a steady glide of " + units.distance().format(height * best.liftToDrag(), 2) + " in "
+            + Time.SECOND.format(height / best.sinkRate().si(), 2)
+        : "";
   }
 
   /** What a curved plate of the wing's walls would do instead. */

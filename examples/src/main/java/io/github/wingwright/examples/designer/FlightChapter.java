@@ -14,6 +14,7 @@ import io.github.wingwright.core.performance.LaunchTrajectory;
 import io.github.wingwright.core.performance.RangeMap;
 import io.github.wingwright.core.performance.Throw;
 import io.github.wingwright.core.performance.ThrowAngles;
+import io.github.wingwright.core.performance.ThrowCheck;
 import io.github.wingwright.core.performance.ThrowOptimum;
 import io.github.wingwright.core.performance.TrackPoint;
 import io.github.wingwright.core.quantity.Angle;
@@ -27,6 +28,7 @@ import io.github.wingwright.stability.flight.PitchFlight;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** The throw of the brief, simulated: as a point, and with pitch where the design has a tail that trims. */
 final class FlightChapter {
@@ -48,6 +50,7 @@ final class FlightChapter {
   private final FlightModel best;
   private final Flight pointFlight;
   private final Flight flight;
+  private @Nullable ThrowAngles found;
 
   FlightChapter(Design design, GliderBrief brief) {
     this.design = design;
@@ -118,7 +121,7 @@ final class FlightChapter {
     blocks.add(
         new Block.Picture(
             picture().element(), "Circles mark the time. The line is dotted where the wing is stalled."));
-    List<Finding> findings = flight.findings();
+    List<Finding> findings = best.advice(level);
     if (!findings.isEmpty()) {
       blocks.add(new Block.Findings(findings));
     }
@@ -185,8 +188,42 @@ final class FlightChapter {
     return design.brief().goal();
   }
 
+  /** The best angles, looked for once. */
+  private synchronized ThrowAngles angles() {
+    if (found == null) {
+      found = best.bestAngles(goal(), level.speed(), level.height());
+    }
+    return found;
+  }
+
+  /** What the glider does when it is thrown as the brief says, for the sheet: level, and at the best angle for a hand. */
+  List<String> lines() {
+    if (!flies()) {
+      return List.of("no: " + design.throwCheck().verdict().words());
+    }
+    List<String> lines = new ArrayList<>();
+    lines.add("level at " + level.speed().format(units.speed(), 3) + ": " + told(flight));
+    if (flight.time().si() <= LONG) {
+      ThrowOptimum care = angles().careful();
+      if (Math.abs(care.angle().degrees()) >= 0.05) {
+        lines.add("best for a hand, " + angle(care) + ": " + told(best.thrown(level.at(care.angle()))));
+      }
+    }
+    return lines;
+  }
+
+  private boolean flies() {
+    return design.throwCheck().verdict() != ThrowCheck.Verdict.DOES_NOT_FLY;
+  }
+
+  private String told(Flight flown) {
+    return flown.distance().format(units.distance(), 3) + " in " + flown.time().format(Time.SECOND, 2) + ", "
+        + flown.end().words()
+        + flown.firstStall().map(s -> ", stalls after " + s.time().format(Time.SECOND, 2)).orElse("");
+  }
+
   private List<String> bestThrows() {
-    ThrowAngles angles = best.bestAngles(goal(), level.speed(), level.height());
+    ThrowAngles angles = angles();
     ThrowOptimum care = angles.careful();
     List<String> points = new ArrayList<>();
     points.add(
@@ -218,13 +255,14 @@ final class FlightChapter {
     double[] speeds = RangeMap.evenly(0.8 * Math.min(stall, thrown), 1.8 * Math.max(stall, thrown), MAP_COLUMNS);
     double set = model.decalage().si();
     double[] decalages = RangeMap.evenly(set - DECALAGES, set + DECALAGES, MAP_ROWS);
-    RangeMap map = model.map(goal(), speeds, decalages, 0.0, level.height().si());
-    RangeMap stalls =
-        RangeMap.of(speeds, decalages, setting -> {
+    List<RangeMap> maps =
+        RangeMap.several(speeds, decalages, 3, setting -> {
           PitchFlight row = model.withDecalage(Angle.radians(setting));
-          return speed -> row.stalledTime(speed, 0.0, level.height().si());
+          return (speed, into) -> row.fly(speed, 0.0, level.height().si(), into);
         });
     boolean distance = goal() == GlideGoal.DISTANCE;
+    RangeMap map = maps.get(distance ? 0 : 1);
+    RangeMap stalls = maps.get(2);
     double per = distance ? units.distance().fromSi(1.0) : 1.0;
     List<List<Double>> rows = new ArrayList<>();
     List<List<Boolean>> stalled = new ArrayList<>();

@@ -117,10 +117,9 @@ record GliderBrief(
     String purpose = top.optional("purpose").map(Field::text).orElse("");
     GlideGoal goal = top.required("figure_of_merit").choice(GlideGoal.class);
     AirState air = air(top.required("conditions"));
-    Field launch = top.required("launch");
-    QuantityKind.Written<Speed> speed = launch.required("speed").written(Speed.KIND, "1 m/s", "40 m/s");
-    QuantityKind.Written<Length> height = launch.required("height").written(Length.KIND, "0.1 m", "100 m");
-    launch.refuseTheRest();
+    LaunchBrief launch = top.required("launch").as(LaunchBrief::from);
+    QuantityKind.Written<Speed> speed = launch.speed();
+    QuantityKind.Written<Length> height = launch.height();
     PrintingBrief printing = top.required("machine").as(PrintingBrief::from);
     Machine machine = Machine.from(top.required("machine"));
     Material material = top.required("material").as(GliderBrief::material);

@@ -30,7 +30,7 @@ final class GliderFuselage {
             FrictionModel.laminar(),
             BodyFormFactor.HOERNER_LAMINAR);
     FuselageSizing sizing =
-        brief.fuselage().apply(design.sizedWing().value()).judgedBy(figure(design));
+        brief.fuselage().apply(design.sizedWing().value()).judgedBy(figure(design)).judgedBy(FlownFigure.of(design, brief));
     Area whole = wing.planform().area().times(glide.dragCoefficient());
     return FuselageChapter.of(sizing, design.sizedFuselage(), drag)
         .madeTo(design.aircraft().airframe().fuselage())

@@ -2,24 +2,25 @@
 package io.github.wingwright.stability.flight;
 
 import io.github.wingwright.stability.PitchParts;
-import io.github.wingwright.stability.TrimmedPolar;
 
 /**
  * Wing, fuselage and tail at any angle of attack, for one setting of the tail.
  *
  * <p>In attached flow these are the straight lines of the design's own {@link PitchParts} and its drag. Behind the stall the
  * wing is a {@link StalledPlate}, its centre of pressure goes back to 0.4 of the chord within ten degrees and to the middle
- * at 90°, and the downwash at the tail goes with the lift of the wing. The tail stalls by itself.
+ * at 90°, and the downwash at the tail goes with the lift of the wing. The tail stalls by itself. A foreplane feels the upwash
+ * of the wing's lift, and the wing the wake of the foreplane's, as in trim.
  */
 final class GliderCoefficients implements CoefficientTable.Coefficients {
   /** Up to this angle the moment of the fuselage is a straight line [rad]; further on it goes as sin 2α. */
   private static final double STRAIGHT = 0.35;
 
+  private static final int ROUNDS = 12;
   private static final double EARLY_CENTRE = 0.4;
   private static final double EARLY = Math.toRadians(10.0);
 
   private final PitchParts parts;
-  private final TrimmedPolar polar;
+  private final Drag polar;
   private final LiftCurve wing;
   private final LiftCurve tail;
   private final double tailIncidence;
@@ -28,6 +29,19 @@ final class GliderCoefficients implements CoefficientTable.Coefficients {
   private final double viscosity;
   private final double bySlow;
   private final double byFast;
+
+  /** The drag in attached flow with any share of lift between wing and tail. */
+  interface Drag {
+    /**
+     * Drag coefficient.
+     *
+     * @param wingLift lift coefficient of the wing
+     * @param tailLift what the tail lifts, on the wing area
+     * @param speed airspeed [m/s]
+     * @param viscosity ν [m²/s]
+     */
+    double coefficient(double wingLift, double tailLift, double speed, double viscosity);
+  }
 
   /**
    * Coefficients for a tail incidence.
@@ -40,7 +54,7 @@ final class GliderCoefficients implements CoefficientTable.Coefficients {
    * @param viscosity ν [m²/s]
    */
   GliderCoefficients(
-      PitchParts parts, TrimmedPolar polar, double tailIncidence, double axis, double glideSpeed, double viscosity) {
+      PitchParts parts, Drag polar, double tailIncidence, double axis, double glideSpeed, double viscosity) {
     this.parts = parts;
     this.polar = polar;
     this.tailIncidence = tailIncidence;
@@ -50,12 +64,16 @@ final class GliderCoefficients implements CoefficientTable.Coefficients {
     bySlow = 1.0 / Math.sqrt(glideSpeed);
     byFast = 1.0 / Math.sqrt(2.0 * glideSpeed);
     wing = wing(parts);
-    tail =
-        new LiftCurve(
-            parts.tailSlope(),
-            parts.tailZeroLift(),
-            parts.tailUsableLift(),
-            StalledPlate.broadsideDrag(parts.tailAspectRatio()));
+    tail = tail(parts);
+  }
+
+  /** The tail; without one it is a surface of no area, whose curve does not matter. */
+  static LiftCurve tail(PitchParts parts) {
+    return new LiftCurve(
+        parts.hasTail() ? parts.tailSlope() : 1.0,
+        parts.tailZeroLift(),
+        parts.hasTail() ? parts.tailUsableLift() : 1.0,
+        StalledPlate.broadsideDrag(parts.tailAspectRatio()));
   }
 
   static LiftCurve wing(PitchParts parts) {
@@ -69,14 +87,25 @@ final class GliderCoefficients implements CoefficientTable.Coefficients {
   @Override
   public void at(double angle, double[] into) {
     double body = wrapped(angle + axis);
-    double chord = wrapped(body + parts.wingIncidence());
+    double free = wrapped(body + parts.wingIncidence());
+    double chord = free;
     double lift = wing.lift(chord);
-    double downwash = parts.downwash() * lift / parts.wingSlope();
-    double tailChord = wrapped(body + tailIncidence - downwash);
+    double tailChord = tailChord(body, lift);
     double tailLift = parts.tailShare() * tail.lift(tailChord);
+    // A tail behind the wing leaves it alone. Foreplane and wing feel each other, by some hundredths: it settles at once.
+    for (int i = 0; i < ROUNDS && parts.hasForeplane(); i++) {
+      chord = wrapped(free - parts.wake() * tailLift);
+      lift = wing.lift(chord);
+      tailChord = tailChord(body, lift);
+      tailLift = parts.tailShare() * tail.lift(tailChord);
+    }
     into[0] = lift + tailLift;
     into[1] = wingMoment(chord, lift) + parts.fuselageSlope() * fuselage(body) - tailLift * parts.tailArm();
     drag(chord, lift, tailChord, tailLift, into);
+  }
+
+  private double tailChord(double body, double wingLift) {
+    return wrapped(body + tailIncidence - parts.downwash() * wingLift / parts.wingSlope());
   }
 
   private double wingMoment(double chord, double lift) {
@@ -114,8 +143,8 @@ final class GliderCoefficients implements CoefficientTable.Coefficients {
     double edge = stalled ? wing.slope() * (sign * wing.stallAngle(chord > 0.0) - wing.zeroLift()) : lift;
     double most = parts.tailShare() * parts.tailUsableLift();
     double load = Math.max(-most, Math.min(most, tailLift));
-    double atSlow = polar.dragCoefficient(edge, load, slow, viscosity);
-    double atFast = polar.dragCoefficient(edge, load, 2.0 * slow, viscosity);
+    double atSlow = polar.coefficient(edge, load, slow, viscosity);
+    double atFast = polar.coefficient(edge, load, 2.0 * slow, viscosity);
     double friction = Math.max(0.0, (atSlow - atFast) / (bySlow - byFast));
     double steady = atSlow - friction * bySlow;
     if (stalled) {

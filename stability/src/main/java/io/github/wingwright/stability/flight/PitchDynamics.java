@@ -57,7 +57,7 @@ final class PitchDynamics implements FlightEquations {
    * @param momentAngleRate C_mα̇
    * @param liftSlope C_Lα, for the length of a step [1/rad]
    * @param momentSlope C_mα, for the length of a step [1/rad]
-   * @param stallAngle angle against the axis at which the wing stalls [rad]
+   * @param stallAngle angle against the axis at which the wing or the foreplane stalls [rad]
    * @param negativeStallAngle the same upside down, negative [rad]
    */
   record Body(
@@ -75,7 +75,14 @@ final class PitchDynamics implements FlightEquations {
       double liftSlope,
       double momentSlope,
       double stallAngle,
-      double negativeStallAngle) {}
+      double negativeStallAngle) {
+    /** The same with stalls at other angles: those of a foreplane go with its setting. */
+    Body stallingAt(double upright, double inverted) {
+      return new Body(
+          mass, inertia, apparent, density, area, chord, gravity, liftPitchRate, momentPitchRate, liftAngleRate,
+          momentAngleRate, liftSlope, momentSlope, upright, inverted);
+    }
+  }
 
   PitchDynamics(Body body, CoefficientTable table, double wind) {
     this.body = body;

@@ -1,26 +1,40 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.stability.flight;
 
+import io.github.wingwright.core.aerodynamics.AircraftDrag;
+import io.github.wingwright.core.aircraft.Aircraft;
+import io.github.wingwright.core.atmosphere.AirState;
+import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.geometry.Planform;
+import io.github.wingwright.core.performance.Flight;
+import io.github.wingwright.core.performance.FlightEnd;
 import io.github.wingwright.core.performance.FlightEquations;
 import io.github.wingwright.core.performance.FlightModel;
 import io.github.wingwright.core.performance.GlideGoal;
 import io.github.wingwright.core.performance.Hall;
 import io.github.wingwright.core.performance.RangeMap;
 import io.github.wingwright.core.performance.SteadyGlide;
+import io.github.wingwright.core.performance.Throw;
 import io.github.wingwright.core.quantity.Acceleration;
 import io.github.wingwright.core.quantity.Angle;
+import io.github.wingwright.core.quantity.Density;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Speed;
+import io.github.wingwright.stability.PitchModel;
 import io.github.wingwright.stability.PitchParts;
+import io.github.wingwright.stability.TaillessTrim;
+import io.github.wingwright.stability.Trim;
 import io.github.wingwright.stability.TrimmedPolar;
 import io.github.wingwright.stability.derivatives.TailPitchRate;
+import io.github.wingwright.stability.derivatives.WingPitchRate;
 import io.github.wingwright.stability.design.Design;
 import io.github.wingwright.stability.dynamics.WingApparentMass;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 
 /**
  * The flight of a design with pitch: it nods, it swings, and it stalls when it must.
@@ -33,14 +47,22 @@ import java.util.OptionalDouble;
  * }</pre>
  *
  * <p>It is a specification: each call gives a new one. Lift, moment, drag, inertia and apparent mass are the design's own.
- * The elevator is the decalage, as on a glider whose tail is set by shims.
+ * The elevator is the decalage, as on a glider whose tail is set by shims; without a tail it is the moment of the wing.
  */
 public final class PitchFlight implements FlightModel {
   /** What the wing adds to the pitch damping of the tail (Nelson, from memory). */
   private static final double WING_DAMPING = 1.1;
 
+  private static final double SMALL_TURN = Math.toRadians(0.1);
+  private static final double WIDE_TURN = Math.toRadians(5.0);
+  private static final double CLOSE = 1e-9;
+  private static final int MOST_ROUNDS = 20;
+
+  /** A shim of six degrees is the most that is advised. */
+  private static final int MOST_TENTHS = 60;
+
   private final Glider glider;
-  private final double decalage;
+  private final double setting;
   private final double wind;
   private final double heldAt;
   private final Hall hall;
@@ -48,81 +70,192 @@ public final class PitchFlight implements FlightModel {
 
   /** What does not change with the setting. */
   private record Glider(
-      PitchParts parts, TrimmedPolar polar, PitchDynamics.Body body, double axis, double glideSpeed, double viscosity) {}
+      PitchParts parts,
+      GliderCoefficients.Drag polar,
+      PitchDynamics.Body body,
+      double axis,
+      double glideSpeed,
+      double viscosity) {}
 
-  private PitchFlight(Glider glider, double decalage, double wind, double heldAt, Hall hall, PitchDynamics equations) {
+  private PitchFlight(Glider glider, double setting, double wind, double heldAt, Hall hall, PitchDynamics equations) {
     this.glider = glider;
-    this.decalage = decalage;
+    this.setting = setting;
     this.wind = wind;
     this.heldAt = heldAt;
     this.hall = hall;
     this.equations = equations;
   }
 
-  private static PitchFlight of(Glider glider, double decalage, double wind, double heldAt, Hall hall) {
-    double tail = glider.parts.wingIncidence() - decalage;
+  private static PitchFlight of(Glider glider, double setting, double wind, double heldAt, Hall hall) {
+    PitchParts parts = glider.parts.hasTail() ? glider.parts : glider.parts.withWingMoment(setting);
+    double tail = parts.hasTail() ? parts.wingIncidence() - setting : 0.0;
     CoefficientTable table =
         new CoefficientTable(
-            new GliderCoefficients(
-                glider.parts, glider.polar, tail, glider.axis, glider.glideSpeed, glider.viscosity));
-    return new PitchFlight(glider, decalage, wind, heldAt, hall, new PitchDynamics(glider.body, table, wind));
+            new GliderCoefficients(parts, glider.polar, tail, glider.axis, glider.glideSpeed, glider.viscosity));
+    double upright = PitchStall.angle(parts, tail, true) - glider.axis;
+    double inverted = PitchStall.angle(parts, tail, false) - glider.axis;
+    PitchDynamics equations = new PitchDynamics(glider.body.stallingAt(upright, inverted), table, wind);
+    return new PitchFlight(glider, setting, wind, heldAt, hall, equations);
   }
 
   /**
    * The flight of a design as it is trimmed, outdoors in still air.
    *
-   * @param design the design, with a tail behind the wing
+   * @param design the design
    * @return its flight
-   * @throws IllegalStateException if there is no such tail
+   * @throws IllegalStateException if its tail cannot trim it
    */
   public static PitchFlight of(Design design) {
-    Length centreOfGravity = design.aircraft().centreOfGravity().x();
-    PitchParts parts = PitchParts.of(design.pitchModel(), centreOfGravity);
-    Planform wing = design.aircraft().airframe().wing().planform();
-    double density = design.brief().air().density().si();
-    double viscosity = design.brief().air().kinematicViscosity().si();
-    TrimmedPolar polar =
-        TrimmedPolar.of(
-            design.pitchModel(), centreOfGravity, design.glide().drag(), design.aircraft().mass(), design.brief().air());
-    WingApparentMass apparent =
-        WingApparentMass.of(design.brief().air().density(), design.aircraft().airframe().wing(), centreOfGravity);
-    double axis = design.trim().angleOfAttack().si();
+    return of(
+        design.pitchModel(),
+        design.aircraft(),
+        design.glide().drag(),
+        design.brief().air(),
+        design.trim().liftCoefficient(),
+        new Setting(design.trim().decalage().si(), design.trim().angleOfAttack().si()));
+  }
+
+  /**
+   * The flight of an aircraft in any layout, trimmed for a lift coefficient, outdoors in still air.
+   *
+   * <p>A tail behind the wing, a V-tail or a foreplane is set to the decalage that trims it. Without a tail the wing's own
+   * moment is made what trim needs, as reflex or elevons make it; the lift that elevons cost is left out.
+   *
+   * <pre>{@code
+   * PitchFlight canard = PitchFlight.of(model, aircraft, drag, air, 0.6);
+   * canard.decalage();
+   * canard.in(hall).thrown(Throw.level(metresPerSecond(6), metres(1.5))).findings();
+   * }</pre>
+   *
+   * @param model the pitch model with section data of all surfaces; its airframe is replaced by the aircraft's
+   * @param aircraft shape and masses
+   * @param drag drag without trim
+   * @param air the air
+   * @param liftCoefficient lift coefficient to trim for, 0.01 to 3
+   * @return its flight
+   * @throws IllegalStateException if section data are missing, or the tail cannot trim any useful lift
+   */
+  public static PitchFlight of(
+      PitchModel model, Aircraft aircraft, AircraftDrag drag, AirState air, double liftCoefficient) {
+    Door.within(liftCoefficient, 0.01, 3.0, "lift coefficient");
+    PitchModel own = model.withAirframe(aircraft.airframe());
+    Length centreOfGravity = aircraft.centreOfGravity().x();
+    PitchFlight set = of(own, aircraft, drag, air, liftCoefficient, Setting.of(own, centreOfGravity, liftCoefficient));
+    return set.glider.parts.hasForeplane() ? set.trimmedFor(liftCoefficient) : set;
+  }
+
+  /**
+   * Sets a foreplane so that the lift is met. The decalage of trim leaves out what the wake of the foreplane, by raising the
+   * angle of the whole aircraft, does to the moment of the fuselage: some hundredths of the lift coefficient.
+   */
+  private PitchFlight trimmedFor(double lift) {
+    PitchFlight before = this;
+    PitchFlight now = of(glider, setting - SMALL_TURN, wind, heldAt, hall);
+    for (int i = 0; i < MOST_ROUNDS && Math.abs(now.equations.trim().lift() - lift) > CLOSE; i++) {
+      double slope = (now.equations.trim().lift() - before.equations.trim().lift()) / (now.setting - before.setting);
+      double next = now.setting + (lift - now.equations.trim().lift()) / slope;
+      if (!(Math.abs(next - setting) <= WIDE_TURN)) {
+        return this;
+      }
+      before = now;
+      now = of(glider, next, wind, heldAt, hall);
+    }
+    return now;
+  }
+
+  /** Decalage, or the wing's own moment without a tail, and the angle of attack in trim. */
+  private record Setting(double value, double angle) {
+    static Setting of(PitchModel model, Length centreOfGravity, double lift) {
+      if (model.airframe().pitchTail().isPresent()) {
+        Trim trim = model.trim(centreOfGravity, lift);
+        return new Setting(trim.decalage().si(), trim.angleOfAttack().si());
+      }
+      PitchParts parts = PitchParts.of(model, centreOfGravity);
+      return new Setting(
+          TaillessTrim.of(model, centreOfGravity, lift).neededMoment(),
+          lift / parts.wingSlope() + parts.wingZeroLift() - parts.wingIncidence());
+    }
+  }
+
+  private static PitchFlight of(
+      PitchModel model, Aircraft aircraft, AircraftDrag drag, AirState air, double lift, Setting setting) {
+    Length centreOfGravity = aircraft.centreOfGravity().x();
+    PitchParts parts = PitchParts.of(model, centreOfGravity);
+    double density = air.density().si();
+    GliderCoefficients.Drag polar =
+        parts.hasTail()
+            ? TrimmedPolar.of(model, centreOfGravity, drag, aircraft.mass(), air)::dragCoefficient
+            : (wing, tail, v, nu) -> drag.likelyCoefficient(wing, v, nu);
     double g = Acceleration.STANDARD_GRAVITY.si();
-    double pressure = SteadyGlide.weightOverArea(design.aircraft().mass().si(), g, wing.area().si());
-    double speed = SteadyGlide.levelSpeed(pressure, density, design.trim().liftCoefficient());
-    double efficiencyAndVolume = parts.tailShare() * parts.tailArm();
-    LiftCurve curve = GliderCoefficients.wing(parts);
-    double offset = axis + parts.wingIncidence();
-    PitchDynamics.Body body =
-        new PitchDynamics.Body(
-            design.aircraft().mass(),
-            design.aircraft().inertia().pitch().si() + apparent.pitchInertia(),
-            apparent,
-            density,
-            wing.area().si(),
-            wing.meanAerodynamicChord().si(),
-            g,
-            TailPitchRate.liftDueToPitchRate(1.0, efficiencyAndVolume, parts.tailSlope()),
-            WING_DAMPING * TailPitchRate.pitchDamping(1.0, efficiencyAndVolume, parts.tailSlope(), parts.tailArm()),
-            TailPitchRate.liftDueToAngleRate(1.0, efficiencyAndVolume, parts.tailSlope(), parts.downwash()),
-            TailPitchRate.downwashLag(1.0, efficiencyAndVolume, parts.tailSlope(), parts.tailArm(), parts.downwash()),
-            parts.liftSlope(),
-            parts.momentSlope(),
-            curve.stallAngle(true) - offset,
-            -curve.stallAngle(false) - offset);
-    Glider glider = new Glider(parts, polar, body, axis, speed, viscosity);
-    return of(glider, design.trim().decalage().si(), 0.0, Double.NaN, Hall.OUTDOORS);
+    double area = aircraft.airframe().wing().planform().area().si();
+    double pressure = SteadyGlide.weightOverArea(aircraft.mass().si(), g, area);
+    double speed = SteadyGlide.levelSpeed(pressure, density, lift);
+    PitchDynamics.Body body = body(parts, aircraft, density, area, g);
+    Glider glider = new Glider(parts, polar, body, setting.angle, speed, air.kinematicViscosity().si());
+    return of(glider, setting.value, 0.0, Double.NaN, Hall.OUTDOORS);
+  }
+
+  private static PitchDynamics.Body body(PitchParts parts, Aircraft aircraft, double density, double area, double g) {
+    Length centreOfGravity = aircraft.centreOfGravity().x();
+    Planform wing = aircraft.airframe().wing().planform();
+    WingApparentMass apparent = WingApparentMass.of(Density.kilogramsPerCubicMetre(density), aircraft.airframe().wing(), centreOfGravity);
+    double volume = parts.tailShare() * parts.tailArm();
+    double damping = TailPitchRate.pitchDamping(1.0, volume, parts.tailSlope(), parts.tailArm());
+    double lift = TailPitchRate.liftDueToPitchRate(1.0, volume, parts.tailSlope());
+    boolean behind = parts.hasTail() && !parts.hasForeplane();
+    if (!behind) {
+      double root = centreOfGravity.minus(aircraft.airframe().wing().placement().x()).si();
+      damping += WingPitchRate.moment(wing, parts.wingOnAircraft(), root);
+      lift += WingPitchRate.lift(wing, parts.wingOnAircraft(), root);
+    }
+    return new PitchDynamics.Body(
+        aircraft.mass(),
+        aircraft.inertia().pitch().si() + apparent.pitchInertia(),
+        apparent,
+        density,
+        area,
+        wing.meanAerodynamicChord().si(),
+        g,
+        lift,
+        behind ? WING_DAMPING * damping : damping,
+        behind ? TailPitchRate.liftDueToAngleRate(1.0, volume, parts.tailSlope(), parts.downwash()) : 0.0,
+        behind ? TailPitchRate.downwashLag(1.0, volume, parts.tailSlope(), parts.tailArm(), parts.downwash()) : 0.0,
+        parts.liftSlope(),
+        parts.momentSlope(),
+        Double.NaN,
+        Double.NaN);
   }
 
   /**
    * With another decalage: its elevator setting.
    *
-   * @param other incidence of the wing less that of the tail, within −30° and 30°; more trims for more lift
+   * @param other incidence of the wing less that of the tail or foreplane, within −30° and 30°; with a tail behind more of it
+   *     trims for more lift, with a foreplane less
    * @return the flight with it
+   * @throws IllegalStateException without a tail
    */
   public PitchFlight withDecalage(Angle other) {
     Door.within(other, Angle.degrees(-30), Angle.degrees(30), "decalage");
+    if (!glider.parts.hasTail()) {
+      throw new IllegalStateException(
+          "a decalage needs a tail or a foreplane, the airframe has none: without one use withWingMoment");
+    }
     return of(glider, other.si(), wind, heldAt, hall);
+  }
+
+  /**
+   * With another moment of a wing without a tail: reflex, or elevons.
+   *
+   * @param moment C_m about the wing's aerodynamic centre, −0.5 to 0.5; more trims for more lift
+   * @return the flight with it
+   * @throws IllegalStateException with a tail
+   */
+  public PitchFlight withWingMoment(double moment) {
+    Door.within(moment, -0.5, 0.5, "moment of the wing");
+    if (glider.parts.hasTail()) {
+      throw new IllegalStateException("the moment of the wing is set on an airframe without a tail, this one has one");
+    }
+    return of(glider, moment, wind, heldAt, hall);
   }
 
   /**
@@ -132,7 +265,7 @@ public final class PitchFlight implements FlightModel {
    * @return the flight in it
    */
   public PitchFlight in(Hall other) {
-    return new PitchFlight(glider, decalage, wind, heldAt, other, equations);
+    return new PitchFlight(glider, setting, wind, heldAt, other, equations);
   }
 
   /**
@@ -142,7 +275,7 @@ public final class PitchFlight implements FlightModel {
    * @return the flight in it
    */
   public PitchFlight inWind(Speed other) {
-    return of(glider, decalage, Door.finite(other, "wind").si(), heldAt, hall);
+    return of(glider, setting, Door.finite(other, "wind").si(), heldAt, hall);
   }
 
   /**
@@ -153,7 +286,7 @@ public final class PitchFlight implements FlightModel {
    */
   public PitchFlight heldAt(Angle angleOfAttack) {
     Door.within(angleOfAttack, Angle.degrees(-45), Angle.degrees(45), "angle of attack at the throw");
-    return new PitchFlight(glider, decalage, wind, angleOfAttack.si() - glider.axis, hall, equations);
+    return new PitchFlight(glider, setting, wind, angleOfAttack.si() - glider.axis, hall, equations);
   }
 
   @Override
@@ -173,6 +306,50 @@ public final class PitchFlight implements FlightModel {
     return new double[] {0.0, height, forward * cos + up * sin, forward * sin - up * cos, 0.0, theta};
   }
 
+  /**
+   * What a thrower should know, with amounts: the speed or angle at which a stall or the ceiling is gone, and the decalage.
+   *
+   * @param how how it leaves the hand, below the ceiling
+   * @return findings, heaviest first
+   */
+  @Override
+  public List<Finding> advice(Throw how) {
+    return Finding.inOrderOfWeight(
+        FlightModel.super.advice(how).stream()
+            .map(
+                finding ->
+                    switch (finding.subject()) {
+                      case "stall" -> byShim(finding, how, f -> f.firstStall().isEmpty(), "it does not stall");
+                      case "ceiling" -> byShim(finding, how, f -> f.end() != FlightEnd.CEILING, "it stays below the ceiling");
+                      default -> finding;
+                    })
+            .toList());
+  }
+
+  /** The least turn of the tail, in tenths of a degree, from which this throw is mended while the glider still trims. */
+  private Finding byShim(Finding finding, Throw how, Predicate<Flight> mended, String what) {
+    if (!glider.parts.hasTail()) {
+      return finding;
+    }
+    double sign = glider.parts.hasForeplane() ? 1.0 : -1.0;
+    for (int tenths = 1; tenths <= MOST_TENTHS; tenths++) {
+      PitchFlight other = of(glider, setting + sign * Math.toRadians(0.1 * tenths), wind, heldAt, hall);
+      if (other.trimmedLift().isEmpty()) {
+        return finding;
+      }
+      if (mended.test(other.thrown(how))) {
+        return Finding.of(
+            finding.severity(),
+            finding.subject(),
+            String.format(
+                Locale.ROOT, "%s With %.1f° %s decalage %s, thrown as it is.", finding.message(), 0.1 * tenths,
+                sign < 0.0 ? "less" : "more", what),
+            finding.source());
+      }
+    }
+    return finding;
+  }
+
   @Override
   public Hall hall() {
     return hall;
@@ -181,10 +358,23 @@ public final class PitchFlight implements FlightModel {
   /**
    * Decalage.
    *
-   * @return incidence of the wing less that of the tail
+   * @return incidence of the wing less that of the tail or foreplane
+   * @throws IllegalStateException without a tail
    */
   public Angle decalage() {
-    return Angle.radians(decalage);
+    if (!glider.parts.hasTail()) {
+      throw new IllegalStateException("a decalage needs a tail or a foreplane, the airframe has none");
+    }
+    return Angle.radians(setting);
+  }
+
+  /**
+   * Moment of the wing about its aerodynamic centre: what trims an airframe without a tail.
+   *
+   * @return C_m, nose-up positive
+   */
+  public double wingMoment() {
+    return glider.parts.hasTail() ? glider.parts.wingMoment() : setting;
   }
 
   /**
@@ -236,6 +426,8 @@ public final class PitchFlight implements FlightModel {
 
   @Override
   public String toString() {
-    return String.format(Locale.ROOT, "flight with pitch, decalage %.1f°, %s", Math.toDegrees(decalage), hall);
+    return glider.parts.hasTail()
+        ? String.format(Locale.ROOT, "flight with pitch, decalage %.1f°, %s", Math.toDegrees(setting), hall)
+        : String.format(Locale.ROOT, "flight with pitch, without a tail, wing C_m %.3f, %s", setting, hall);
   }
 }

@@ -9,6 +9,9 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import io.github.wingwright.stability.PitchParts;
 import io.github.wingwright.stability.TrimmedPolar;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class StalledPlateTest {
   private static final LiftCurve WING = new LiftCurve(4.2, Math.toRadians(-3), 0.85, StalledPlate.broadsideDrag(6));
@@ -65,7 +68,7 @@ class StalledPlateTest {
     double speed = 6.0;
     return new GliderCoefficients(
         parts,
-        polar(),
+        polar()::dragCoefficient,
         parts.wingIncidence() - DESIGN.trim().decalage().si(),
         0.0,
         speed,
@@ -93,5 +96,24 @@ class StalledPlateTest {
           .isCloseTo(polar().dragCoefficient(cl - t, t, v, nu), withinPercentage(tolerance));
     }
     assertThat(at[2] + at[3] / Math.sqrt(6)).isCloseTo(polar().dragCoefficient(cl - t, t, 6, nu), within(1e-9));
+  }
+
+  /** Hoerner, Fluid-Dynamic Drag, ch. 3, plates broadside on (from memory, read off a curve: 5 %). */
+  @ParameterizedTest
+  @CsvSource({"1, 1.18", "5, 1.20", "10, 1.29", "20, 1.48"})
+  void broadside_drag_is_that_of_measured_plates(double aspectRatio, double measured) {
+    assertThat(StalledPlate.broadsideDrag(aspectRatio)).isCloseTo(measured, withinPercentage(5));
+  }
+
+  /** On a thin plate that the flow has left there is pressure alone: the force stands square on it, C_L/C_D = cot α. */
+  @ParameterizedTest
+  @ValueSource(doubles = {30, 45, 60, 75})
+  void deep_in_the_stall_the_force_stands_square_on_the_plate(double degrees) {
+    double angle = Math.toRadians(degrees);
+    double stall = Math.toRadians(9);
+    double lift = StalledPlate.lift(1.22, 0.85, stall, angle);
+    double drag = StalledPlate.drag(1.22, 0.09, stall, angle);
+    double fromSquare = Math.toDegrees(Math.atan2(lift, drag)) - (90 - degrees);
+    assertThat(fromSquare).as("degrees from square").isCloseTo(0, within(9.0));
   }
 }

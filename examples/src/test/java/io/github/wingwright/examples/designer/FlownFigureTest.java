@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.examples.designer;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.wingwright.core.geometry.Fuselage;
+import io.github.wingwright.core.performance.BestThrow;
+import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.sizing.FigureOfMerit;
+import io.github.wingwright.examples.brief.BriefFile;
+import io.github.wingwright.stability.design.Design;
+import io.github.wingwright.stability.design.SizingLoop;
+import org.junit.jupiter.api.Test;
+
+/** A price is the difference of two flown distances: it must say something of a millimetre of body. */
+class FlownFigureTest {
+  @Test
+  void over_a_sweep_of_the_diameter_by_tenths_of_a_millimetre_it_changes_smoothly() {
+    GliderBrief brief = GliderBrief.from(BriefFile.parse("brief.json", ProgramRun.changed()));
+    Design design = SizingLoop.of(brief.brief()).madeTo(brief.making().length(), brief.making().mass()).solve();
+    FigureOfMerit figure = FlownFigure.of(design, brief);
+    assertThat(figure.name()).isEqualTo("distance flown, thrown at 6.5 m/s");
+    Fuselage body = design.aircraft().airframe().fuselage();
+    double[] values = new double[21];
+    for (int i = 0; i < values.length; i++) {
+      Length diameter = body.diameter().plus(Length.millimetres(0.1 * (i - 10)));
+      values[i] = figure.value().of(new Fuselage(body.shape(), body.length(), diameter), Double.NaN);
+    }
+    double perStep = (values[20] - values[0]) / 20;
+    double noise = 0;
+    for (int i = 0; i < values.length; i++) {
+      noise = Math.max(noise, Math.abs(values[i] - values[0] - i * perStep));
+    }
+    System.out.println("SWEEPB " + java.util.Arrays.toString(values));
+    assertThat(noise).as("off a straight line").isLessThan(2 * BestThrow.RESOLUTION * values[10]);
+  }
+}
