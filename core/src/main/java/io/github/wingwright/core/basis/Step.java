@@ -5,6 +5,7 @@ import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.ScalarQuantity;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -174,6 +175,10 @@ public sealed interface Step permits Step.Given, Step.Evaluated, Step.Sum, Step.
   record Given(String name, String symbol, NamedUnit<?> unit, double value, Source source) implements Step {
     /** Refuses a value that is not finite. */
     public Given {
+      Objects.requireNonNull(name, "name");
+      Objects.requireNonNull(symbol, "symbol");
+      Objects.requireNonNull(unit, "unit");
+      Objects.requireNonNull(source, "source");
       if (!Double.isFinite(value)) {
         throw new IllegalArgumentException(name + " must be finite, was " + value);
       }
@@ -271,6 +276,8 @@ public sealed interface Step permits Step.Given, Step.Evaluated, Step.Sum, Step.
     private final double value;
 
     private Sum(String name, String symbol, List<Step> terms) {
+      Objects.requireNonNull(name, "name");
+      Objects.requireNonNull(symbol, "symbol");
       if (terms.isEmpty()) {
         throw new IllegalArgumentException(name + " needs at least one term, got none");
       }
