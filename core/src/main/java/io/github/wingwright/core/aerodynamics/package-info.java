@@ -67,6 +67,8 @@
  *       <td>{@code helmbold(2π, 4)} is 3.883</td></tr>
  *   <tr><td>{@link io.github.wingwright.core.aerodynamics.InducedDrag}</td><td>drag that comes with lift</td>
  *       <td>C_L = 0.8, A = 8, δ = 0.0172: 0.0259</td></tr>
+ *   <tr><td>{@link io.github.wingwright.core.aerodynamics.GroundEffect}</td><td>what the ground leaves of it</td>
+ *       <td>half a span above the floor: 0.92</td></tr>
  *   <tr><td>{@link io.github.wingwright.core.aerodynamics.LiftingLine}</td><td>lift along the span of an unswept wing</td>
  *       <td>A = 8, λ = 0.5: δ = 0.0172</td></tr>
  *   <tr><td>{@link io.github.wingwright.core.aerodynamics.LiftingLineSolution}</td><td>its loadings with and without twist, its

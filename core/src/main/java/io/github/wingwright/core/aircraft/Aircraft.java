@@ -8,6 +8,7 @@ import io.github.wingwright.core.mass.MassStatement;
 import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.quantity.WingLoading;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * An aircraft: a shape with its masses.
@@ -16,6 +17,12 @@ import java.io.Serializable;
  * @param masses what it weighs and where, in the axes of the airframe
  */
 public record Aircraft(Airframe airframe, MassStatement masses) implements Serializable {
+
+  /** Refuses null. */
+  public Aircraft {
+    Objects.requireNonNull(airframe, "airframe");
+    Objects.requireNonNull(masses, "masses");
+  }
 
   /**
    * Its mass.

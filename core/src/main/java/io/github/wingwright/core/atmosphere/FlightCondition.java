@@ -6,6 +6,7 @@ import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Pressure;
 import io.github.wingwright.core.quantity.Speed;
 import java.io.Serializable;
+import java.util.Objects;
 import java.util.List;
 
 /**
@@ -18,8 +19,9 @@ import java.util.List;
  */
 public record FlightCondition(AirState air, Speed airspeed) implements Serializable {
 
-  /** Refuses a speed that is not one. */
+  /** Refuses null and a speed that is not one. */
   public FlightCondition {
+    Objects.requireNonNull(air, "air");
     if (!(airspeed.metresPerSecond() >= 0.0 && airspeed.metresPerSecond() <= Double.MAX_VALUE)) {
       throw new IllegalArgumentException("airspeed must be zero or more and finite, was " + airspeed);
     }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.basis;
 
+import io.github.wingwright.core.quantity.NamedUnit;
 import java.io.Serializable;
 
 /**
@@ -86,5 +87,11 @@ public record Band(double low, double likely, double high) implements Serializab
    */
   public Band plus(Band other) {
     return new Band(low + other.low, likely + other.likely, high + other.high);
+  }
+
+  @Override
+  public String toString() {
+    String ends = NamedUnit.NUMBER.format(low, 4) + " to " + NamedUnit.NUMBER.format(high, 4);
+    return isExact() ? NamedUnit.NUMBER.format(likely, 4) : NamedUnit.NUMBER.format(likely, 4) + " (" + ends + ")";
   }
 }

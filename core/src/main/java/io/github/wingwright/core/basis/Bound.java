@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.basis;
 
+import io.github.wingwright.core.quantity.NamedUnit;
 import java.io.Serializable;
+import java.util.Locale;
+import java.util.Objects;
 import java.util.OptionalDouble;
 
 /**
@@ -17,6 +20,15 @@ import java.util.OptionalDouble;
 public record Bound(
     String name, Strength strength, Source source, Interval interval, double preferred, Decision decision)
     implements Serializable {
+
+  /** Refuses null. */
+  public Bound {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(strength, "strength");
+    Objects.requireNonNull(source, "source");
+    Objects.requireNonNull(interval, "interval");
+    Objects.requireNonNull(decision, "decision");
+  }
 
   /**
    * A bound that applies.
@@ -40,6 +52,9 @@ public record Bound(
    * @return the bound
    */
   public static Bound target(String name, Source source, double preferred) {
+    if (!Double.isFinite(preferred)) {
+      throw new IllegalArgumentException("preferred value of \"" + name + "\" must be finite, was " + preferred);
+    }
     return new Bound(name, Strength.TARGET, source, Interval.ALL, preferred, Decision.chosen());
   }
 
@@ -69,5 +84,16 @@ public record Bound(
    */
   public boolean binds() {
     return decision.applies() && strength != Strength.TARGET;
+  }
+
+  @Override
+  public String toString() {
+    String what = strength.toString().toLowerCase(Locale.ROOT) + " " + name + ": ";
+    String where = strength == Strength.TARGET ? preferred(NamedUnit.NUMBER) : interval.format(NamedUnit.NUMBER);
+    return what + where + (decision.kind() == Decision.Kind.CHOSEN ? "" : ", " + decision);
+  }
+
+  private String preferred(NamedUnit<?> unit) {
+    return Double.isNaN(preferred) ? "no preference" : "near " + unit.format(preferred, 4);
   }
 }

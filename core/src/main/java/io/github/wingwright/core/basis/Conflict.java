@@ -5,6 +5,7 @@ import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.StringJoiner;
 
@@ -32,6 +33,12 @@ public record Conflict(List<Weighed> clashing, List<GivingWay> givingWay, List<L
    * @param miss by what part it misses that body
    */
   public record GivingWay(Weighed by, FeasibleRegion.Point body, double miss) {
+    /** Refuses null. */
+    public GivingWay {
+      Objects.requireNonNull(by, "by");
+      Objects.requireNonNull(body, "body");
+    }
+
     /**
      * The concession in words.
      *

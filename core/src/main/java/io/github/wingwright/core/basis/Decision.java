@@ -2,6 +2,7 @@
 package io.github.wingwright.core.basis;
 
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * What the designer decided about a consideration: it applies, it does not apply for a reason, or it applies until
@@ -24,6 +25,8 @@ public record Decision(Kind kind, String reason) implements Serializable {
 
   /** Refuses a decision that needs a reason and has none. */
   public Decision {
+    Objects.requireNonNull(kind, "kind");
+    Objects.requireNonNull(reason, "reason");
     if (kind != Kind.CHOSEN && reason.isBlank()) {
       throw new IllegalArgumentException("reason must say why, was empty");
     }

@@ -6,6 +6,7 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.StringJoiner;
 
@@ -25,8 +26,8 @@ public final class FeasibleRange implements Serializable {
   private final Interval limits;
 
   private FeasibleRange(String variable, NamedUnit<?> unit, List<Bound> bounds) {
-    this.variable = variable;
-    this.unit = unit;
+    this.variable = Objects.requireNonNull(variable, "variable");
+    this.unit = Objects.requireNonNull(unit, "unit");
     this.bounds = List.copyOf(bounds);
     Interval all = Interval.ALL;
     Interval hard = Interval.ALL;
@@ -290,6 +291,20 @@ public final class FeasibleRange implements Serializable {
    * @param to the end as it would have to be [SI]
    */
   public record Relaxation(Bound bound, double from, double to) implements Serializable {
+    /** Refuses null and what is not a number. */
+    public Relaxation {
+      Objects.requireNonNull(bound, "bound");
+      if (Double.isNaN(from) || Double.isNaN(to)) {
+        throw new IllegalArgumentException("ends of a relaxation must be numbers, were " + from + " and " + to);
+      }
+    }
+
+    /** The same with the values in SI units, for whoever meets it without its range. */
+    @Override
+    public String toString() {
+      return describe(NamedUnit.NUMBER);
+    }
+
     /**
      * The change in words.
      *
@@ -308,6 +323,17 @@ public final class FeasibleRange implements Serializable {
    * @param high the one that asks for less
    */
   public record Clash(Bound low, Bound high) implements Serializable {
+    /** Refuses null. */
+    public Clash {
+      Objects.requireNonNull(low, "low");
+      Objects.requireNonNull(high, "high");
+    }
+
+    @Override
+    public String toString() {
+      return "\"" + low.name() + "\" against \"" + high.name() + "\"";
+    }
+
     /**
      * By how much they miss each other.
      *

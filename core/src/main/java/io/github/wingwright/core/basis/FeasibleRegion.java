@@ -6,6 +6,7 @@ import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.StringJoiner;
 import java.util.function.Consumer;
@@ -68,6 +69,18 @@ public final class FeasibleRegion {
    * @param diameter its diameter [m]
    */
   public record Point(double length, double diameter) {
+    /** Refuses what is not a number. */
+    public Point {
+      if (Double.isNaN(length) || Double.isNaN(diameter)) {
+        throw new IllegalArgumentException("length and diameter must be numbers, were " + length + " and " + diameter);
+      }
+    }
+
+    @Override
+    public String toString() {
+      return format(Length.MILLIMETRE);
+    }
+
     /**
      * The body in words.
      *
@@ -88,6 +101,7 @@ public final class FeasibleRegion {
   public record Side(Optional<Weighed> boundBy, List<Point> points) {
     /** Keeps a copy. */
     public Side {
+      Objects.requireNonNull(boundBy, "boundBy");
       points = List.copyOf(points);
     }
 
@@ -152,6 +166,7 @@ public final class FeasibleRegion {
   public record Boundary(Weighed consideration, List<List<Point>> lines) {
     /** Keeps a copy. */
     public Boundary {
+      Objects.requireNonNull(consideration, "consideration");
       lines = lines.stream().map(List::copyOf).toList();
     }
 

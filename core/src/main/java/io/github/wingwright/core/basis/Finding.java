@@ -5,6 +5,7 @@ import io.github.wingwright.core.quantity.NamedUnit;
 import java.io.Serializable;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -34,13 +35,13 @@ public final class Finding implements Serializable {
       Interval range,
       NamedUnit<?> unit,
       Source source) {
-    this.severity = severity;
-    this.subject = subject;
-    this.message = message;
+    this.severity = Objects.requireNonNull(severity, "severity");
+    this.subject = Objects.requireNonNull(subject, "subject");
+    this.message = Objects.requireNonNull(message, "message");
     this.value = value;
-    this.range = range;
-    this.unit = unit;
-    this.source = source;
+    this.range = Objects.requireNonNull(range, "range");
+    this.unit = Objects.requireNonNull(unit, "unit");
+    this.source = Objects.requireNonNull(source, "source");
   }
 
   /**

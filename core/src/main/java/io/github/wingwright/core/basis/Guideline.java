@@ -3,6 +3,7 @@ package io.github.wingwright.core.basis;
 
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.io.Serializable;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -21,6 +22,12 @@ public record Guideline(
 
   /** Refuses a range without a value in it. */
   public Guideline {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(range, "range");
+    Objects.requireNonNull(unit, "unit");
+    Objects.requireNonNull(appliesTo, "appliesTo");
+    Objects.requireNonNull(advice, "advice");
+    Objects.requireNonNull(source, "source");
     if (range.isEmpty()) {
       throw new IllegalArgumentException(
           "range of " + name + " must not be empty, was " + range.lower() + " to " + range.upper());

@@ -3,6 +3,7 @@ package io.github.wingwright.core.basis;
 
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * What a choice costs or gains in one respect, with its sign.
@@ -18,6 +19,8 @@ public record Price(String what, double reference, double value, NamedUnit<?> un
 
   /** Refuses values that are not finite. */
   public Price {
+    Objects.requireNonNull(what, "what");
+    Objects.requireNonNull(unit, "unit");
     if (!Double.isFinite(reference) || !Double.isFinite(value)) {
       throw new IllegalArgumentException(
           "price of " + what + " must be between finite values, was " + value + " instead of " + reference);

@@ -3,6 +3,7 @@ package io.github.wingwright.core.basis;
 
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.List;
+import java.util.Objects;
 
 /** What every {@link Step} knows that is reckoned from other steps: its name, its number, and what it comes from. */
 abstract class Reckoned {
@@ -14,8 +15,8 @@ abstract class Reckoned {
   private final double value;
 
   Reckoned(String name, String symbol, NamedUnit<?> unit, Source source, List<Step> inputs, double value) {
-    this.name = name;
-    this.symbol = symbol;
+    this.name = Objects.requireNonNull(name, "name");
+    this.symbol = Objects.requireNonNull(symbol, "symbol");
     this.unit = unit;
     this.source = source;
     this.inputs = inputs;

@@ -2,6 +2,7 @@
 package io.github.wingwright.core.basis;
 
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A result of sizing with everything that defends it.
@@ -18,6 +19,9 @@ public record Sized<T>(
 
   /** Keeps the findings in order of weight. */
   public Sized {
+    Objects.requireNonNull(value, "value");
+    Objects.requireNonNull(range, "range");
+    Objects.requireNonNull(workings, "workings");
     findings = Finding.inOrderOfWeight(findings);
     prices = List.copyOf(prices);
   }

@@ -2,6 +2,7 @@
 package io.github.wingwright.core.basis;
 
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * Where a formula, a range or a value comes from, and how well that was verified.
@@ -11,6 +12,13 @@ import java.io.Serializable;
  * @param place equation, table, section or page; may be empty
  */
 public record Source(Standing standing, String work, String place) implements Serializable {
+
+  /** Refuses null. */
+  public Source {
+    Objects.requireNonNull(standing, "standing");
+    Objects.requireNonNull(work, "work");
+    Objects.requireNonNull(place, "place");
+  }
 
   /** How far a citation can be trusted. */
   public enum Standing {

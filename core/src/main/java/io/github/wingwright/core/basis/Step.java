@@ -5,6 +5,7 @@ import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.ScalarQuantity;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -174,6 +175,10 @@ public sealed interface Step permits Step.Given, Step.Evaluated, Step.Sum, Step.
   record Given(String name, String symbol, NamedUnit<?> unit, double value, Source source) implements Step {
     /** Refuses a value that is not finite. */
     public Given {
+      Objects.requireNonNull(name, "name");
+      Objects.requireNonNull(symbol, "symbol");
+      Objects.requireNonNull(unit, "unit");
+      Objects.requireNonNull(source, "source");
       if (!Double.isFinite(value)) {
         throw new IllegalArgumentException(name + " must be finite, was " + value);
       }

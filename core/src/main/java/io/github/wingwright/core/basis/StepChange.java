@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.StringJoiner;
@@ -50,7 +51,17 @@ public final class StepChange {
    * @param change the input before and after
    * @param share what it contributes to the change of the number [SI]; NaN if the method refuses that input alone
    */
-  public record Cause(StepChange change, double share) {}
+  public record Cause(StepChange change, double share) {
+    /** Refuses null. */
+    public Cause {
+      Objects.requireNonNull(change, "change");
+    }
+
+    @Override
+    public String toString() {
+      return NamedUnit.NUMBER.format(100.0 * share, 3) + " % by " + change;
+    }
+  }
 
   /** Compares steps, each pair once. */
   public static final class Walk {

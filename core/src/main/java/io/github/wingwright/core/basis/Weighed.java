@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.basis;
 
+import java.util.Objects;
+
 /**
  * A consideration, and what the designer decided about it.
  *
@@ -8,6 +10,12 @@ package io.github.wingwright.core.basis;
  * @param decision whether it applies
  */
 public record Weighed(Consideration consideration, Decision decision) {
+
+  /** Refuses null. */
+  public Weighed {
+    Objects.requireNonNull(consideration, "consideration");
+    Objects.requireNonNull(decision, "decision");
+  }
 
   /**
    * Whether it pulls and does not bind.

@@ -25,4 +25,9 @@ public record Chapter(String title, List<Block> blocks) {
   public static Chapter of(String title, Block... blocks) {
     return new Chapter(title, List.of(blocks));
   }
+
+  @Override
+  public String toString() {
+    return "chapter " + title + ", " + blocks.size() + (blocks.size() == 1 ? " block" : " blocks");
+  }
 }

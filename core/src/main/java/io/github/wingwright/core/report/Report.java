@@ -33,4 +33,9 @@ public record Report(String title, String subtitle, List<Chapter> chapters) {
   public String toMarkdown() {
     return MarkdownWriter.write(this);
   }
+
+  @Override
+  public String toString() {
+    return "report " + title + ", " + chapters.size() + (chapters.size() == 1 ? " chapter" : " chapters");
+  }
 }

@@ -34,12 +34,14 @@ final class BuildPage {
   private final GliderBrief brief;
   private final PrintPlan plan;
   private final BriefUnits units;
+  private final Optional<GliderParts> parts;
 
   BuildPage(Design design, GliderBrief brief, PrintPlan plan) {
     this.design = design;
     this.brief = brief;
     this.plan = plan;
     this.units = brief.units();
+    this.parts = parts(design);
   }
 
   /** The page as Markdown. */
@@ -55,13 +57,22 @@ final class BuildPage {
     return length.format(units.length(), 3);
   }
 
-  /** What the parts as made lack in the nose; nothing where that is less than 0.3 g, which the ballast cannot be weighed to or they cannot be made. */
-  private Optional<Mass> missing() {
+  /** The parts as made, coarse but true in mass; nothing where they cannot be made. */
+  private static Optional<GliderParts> parts(Design design) {
     try {
-      return Optional.of(GliderParts.of(design, Length.millimetres(0.2)).missingNoseMass()).filter(m -> m.grams() >= 0.3);
+      return Optional.of(GliderParts.of(design, Length.millimetres(0.2)));
     } catch (IllegalStateException | IllegalArgumentException e) {
       return Optional.empty();
     }
+  }
+
+  private Optional<PartsInHand> inHand() {
+    return parts.map(p -> new PartsInHand(design, p, units.length()));
+  }
+
+  /** What the parts as made lack in the nose; nothing where the ballast cannot be weighed to it, or they cannot be made. */
+  private Optional<Mass> missing() {
+    return parts.map(GliderParts::missingNoseMass).filter(m -> m.grams() >= 0.3);
   }
 
   private static Chapter points(String title, List<String> points) {
@@ -92,6 +103,7 @@ final class BuildPage {
                   ? item.lying() + ", with a brim; " + item.making() + ", no top and bottom layers where it joins another part."
                   : item.lying() + "; all layers solid."));
     }
+    inHand().ifPresent(hand -> points.addAll(hand.files()));
     points.add("Weigh every part and write the mass down: the sheet says what each should weigh, and 10 % more is common.");
     points.add("Leave seams and first layers as they are unless they stick out; sand only the leading edges, with a mask.");
     blocks.add(new Block.Points(points));
@@ -133,6 +145,7 @@ final class BuildPage {
             + "): lay one half flat, prop the other tip "
             + length(prop)
             + " high, and let it set.");
+    inHand().ifPresent(hand -> points.addAll(hand.seats()));
     airframe.horizontalTail()
         .ifPresent(
             t ->
@@ -163,6 +176,7 @@ final class BuildPage {
     Band band = design.trim().decalageBand();
     double chord =
         design.aircraft().airframe().horizontalTail().map(t -> t.planform().rootChord().si()).orElse(0.0);
+    double wing = design.aircraft().airframe().wing().planform().rootChord().si();
     double likely = design.trim().decalage().si();
     return "The tailplane must meet the air at less than the wing by "
         + Angle.DEGREE.format(likely, 2)
@@ -170,9 +184,11 @@ final class BuildPage {
         + NamedUnit.NUMBER.format(Math.toDegrees(band.low()), 2)
         + " to "
         + Angle.DEGREE.format(band.high(), 2)
-        + "): raise its trailing edge, or the wing's leading edge, by "
+        + "): raise the wing's leading edge by "
+        + Length.metres(Math.tan(likely) * wing).format(units.length(), 2)
+        + " over its root chord, or the tailplane's trailing edge by "
         + Length.metres(Math.tan(likely) * chord).format(units.length(), 2)
-        + " over the root chord of the tailplane, with shims that can be taken out.";
+        + " over its own, with shims that can be taken out.";
   }
 
   private Chapter balance() {
@@ -260,10 +276,12 @@ final class BuildPage {
       String rest = half > 0 && half < colon ? words.substring(half + 1) : words.substring(colon + 2);
       rows.add(List.of(head, Character.toUpperCase(rest.charAt(0)) + rest.substring(1)));
     }
-    return Chapter.of(
-        "5. Trim",
-        new Block.Paragraph("What you see, and what to do. The amounts are those of this design; half of one is a good first step."),
-        new Block.Table(List.of("it does this", "do this"), rows));
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(
+        new Block.Paragraph("What you see, and what to do. The amounts are those of this design; half of one is a good first step."));
+    blocks.add(new Block.Table(List.of("it does this", "do this"), rows));
+    inHand().ifPresent(hand -> blocks.add(new Block.Paragraph(hand.turningTheWing())));
+    return new Chapter("5. Trim", blocks);
   }
 
   private Chapter after() {

@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -47,6 +48,18 @@ class MakingAndTestingTest {
       return e.getMessage();
     }
     return "";
+  }
+
+  @Test
+  void the_page_says_which_file_is_which_part_and_what_goes_into_what() throws Exception {
+    try (Stream<Path> files = Files.list(shared.resolve("hall-glider").resolve("parts"))) {
+      assertThat(files.map(p -> p.getFileName().toString().replace(".stl", "")).filter(n -> !n.startsWith("shim")))
+          .isNotEmpty()
+          .allSatisfy(name -> assertThat(page).contains(name));
+    }
+    assertThat(page).contains("push the tailplane into the level one").contains("The shim of 4.5° goes between the two");
+    // tan 4.7° over the wing's root chord of 88.5 mm and the tailplane's of 68 mm, by hand: 7.28 and 5.59.
+    assertThat(page).contains("by 7.2 mm over its root chord, or the tailplane's trailing edge by 5.6 mm over its own");
   }
 
   @Test

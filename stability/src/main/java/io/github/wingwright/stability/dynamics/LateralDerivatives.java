@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.stability.dynamics;
 
+import java.util.Locale;
+
 /**
  * Nondimensional lateral derivatives in stability axes. Rates are made nondimensional with b/(2·u₀).
  *
@@ -23,5 +25,11 @@ public record LateralDerivatives(double sideSideslip, double rollSideslip, doubl
         throw new IllegalArgumentException("lateral derivatives must be finite, one was " + value);
       }
     }
+  }
+
+  @Override
+  public String toString() {
+    return String.format(Locale.ROOT, "lateral: C_Yβ %.3g, C_lβ %.3g, C_nβ %.3g, C_lp %.3g, C_nr %.3g", sideSideslip, rollSideslip,
+        yawSideslip, rollRollRate, yawYawRate);
   }
 }

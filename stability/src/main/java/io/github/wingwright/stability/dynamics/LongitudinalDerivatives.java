@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.stability.dynamics;
 
+import java.util.Locale;
+
 /**
  * Nondimensional longitudinal derivatives in stability axes, x forward and z down.
  *
@@ -56,5 +58,11 @@ public record LongitudinalDerivatives(double xSpeed, double zSpeed, double mSpee
       double momentAngleRate) {
     return new LongitudinalDerivatives(-2 * thrust, 0, 0, lift - dragSlope, -(liftSlope + drag), momentSlope,
         -liftPitchRate, momentPitchRate, -liftAngleRate, momentAngleRate);
+  }
+
+  @Override
+  public String toString() {
+    return String.format(Locale.ROOT, "longitudinal: C_zα %.3g, C_mα %.3g, C_mq %.3g, C_mα̇ %.3g", zAngle, mAngle,
+        mPitchRate, mAngleRate);
   }
 }

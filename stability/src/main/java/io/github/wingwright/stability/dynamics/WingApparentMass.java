@@ -129,4 +129,9 @@ public record WingApparentMass(double heave, double rollInertia, double pitchIne
     return new BodyInertia(body.mass(), body.roll() + rollInertia, body.pitch() + pitchInertia, body.yaw(),
         body.product());
   }
+
+  @Override
+  public String toString() {
+    return String.format(Locale.ROOT, "apparent mass %.3g kg heave, %.3g kg·m² roll, %.3g pitch", heave, rollInertia, pitchInertia);
+  }
 }

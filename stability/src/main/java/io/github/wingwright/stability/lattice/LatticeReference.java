@@ -48,4 +48,9 @@ public record LatticeReference(double area, double chord, double span, double x,
   public LatticeReference about(double newX, double newZ) {
     return new LatticeReference(area, chord, span, newX, newZ);
   }
+
+  @Override
+  public String toString() {
+    return String.format(Locale.ROOT, "S %.4g m², c %.4g m, b %.4g m about (%.4g, %.4g) m", area, chord, span, x, z);
+  }
 }

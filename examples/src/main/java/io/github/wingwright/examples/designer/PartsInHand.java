@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: Apache-2.0
+package io.github.wingwright.examples.designer;
+
+import io.github.wingwright.core.manufacture.Part;
+import io.github.wingwright.core.quantity.Angle;
+import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.quantity.NamedUnit;
+import io.github.wingwright.stability.design.Design;
+import io.github.wingwright.stability.production.GliderParts;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.StringJoiner;
+
+/** What a newcomer asks with the files and then the parts in hand: which is which, and what goes where. */
+final class PartsInHand {
+  private static final String SHIM = "shim of ";
+
+  private final Design design;
+  private final List<Part> parts;
+  private final boolean seated;
+  private final NamedUnit<Length> unit;
+
+  /**
+   * The words for the parts of a design.
+   *
+   * @param design the design
+   * @param parts its parts
+   * @param unit the unit to show lengths in
+   */
+  PartsInHand(Design design, GliderParts parts, NamedUnit<Length> unit) {
+    this.design = design;
+    this.parts = parts.parts();
+    this.seated = parts.findings().stream().noneMatch(f -> f.subject().equals("wing seat"));
+    this.unit = unit;
+  }
+
+  /** Which file is which, and what else the folder holds. */
+  List<String> files() {
+    StringJoiner names = new StringJoiner(", ");
+    parts.stream().filter(part -> !isShim(part)).forEach(part -> names.add(PartFiles.fileName(part.name())));
+    List<String> points = new ArrayList<>();
+    points.add(
+        "The file glider.3mf holds all parts side by side, each lying, and more than one bed takes: spread them over several"
+            + " beds, and turn upright what is printed standing, the half wings with the root down.");
+    points.add(
+        "The files in the folder parts are in millimetres, one for each part or, where it is split, for each piece: "
+            + names
+            + (hasShims() ? ", and the shims that set the wing's angle: print them solid, lying on their flat side." : "."));
+    points.add(
+        "To cut by hand instead, print the pages of the folder templates at 100 %, measure their bar, and cut along the outer"
+            + " lines; the two files rib-root.txt and rib-tip.txt give the section point by point.");
+    return points;
+  }
+
+  /** How the tails and the wing sit in the printed body. */
+  List<String> seats() {
+    List<String> points = new ArrayList<>();
+    points.add(
+        "The printed body has slots that are open to the rear: push the tailplane into the level one and the fin into the"
+            + " upright one above it, see that they are square, and only then glue them. Cut by hand, saw the slots where the"
+            + " template of the fuselage shows them.");
+    if (seated && hasShims()) {
+      points.add(
+          "It has a trough for the wing too, in which the wing can be moved a little either way. The shim of "
+              + first()
+              + " goes between the two, its thick end forward"
+              + (shims().size() > 1 ? "; the others, " + others() + ", are there to try" : "")
+              + ".");
+    }
+    return points;
+  }
+
+  /** What to turn instead of a tailplane that is fixed. */
+  String turningTheWing() {
+    double degree = Math.tan(Math.toRadians(1.0)) * design.aircraft().airframe().wing().planform().rootChord().si();
+    return "Where the table turns the tailplane and yours is fast in its slot, turn the wing by the same angle the other way:"
+        + " the tailplane's leading edge up is the wing's leading edge down, "
+        + Length.metres(degree).format(unit, 2)
+        + " over its root chord for each degree.";
+  }
+
+  private static boolean isShim(Part part) {
+    return part.name().startsWith(SHIM);
+  }
+
+  private boolean hasShims() {
+    return parts.stream().anyMatch(PartsInHand::isShim);
+  }
+
+  private List<Angle> shims() {
+    return parts.stream().filter(PartsInHand::isShim).map(p -> Angle.parse(p.name().substring(SHIM.length()))).toList();
+  }
+
+  /** The shim nearest to the likely decalage, beyond what is built in. */
+  private Angle first() {
+    var airframe = design.aircraft().airframe();
+    double tail = airframe.horizontalTail().map(t -> t.incidence().si()).orElse(0.0);
+    double wanted = design.trim().decalage().si() - (airframe.wing().incidence().si() - tail);
+    return shims().stream().min(Comparator.comparingDouble(a -> Math.abs(a.si() - wanted))).orElseThrow();
+  }
+
+  private String others() {
+    StringJoiner names = new StringJoiner(" and ");
+    shims().stream().filter(a -> !a.equals(first())).forEach(a -> names.add(a.format(Angle.DEGREE, 2)));
+    return names.toString();
+  }
+}
