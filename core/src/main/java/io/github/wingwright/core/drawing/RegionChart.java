@@ -226,7 +226,7 @@ final class RegionChart {
         Lettering lettering = lettering(one).onto("#ffffff");
         String number = number(boundary);
         String name =
-            TextWidth.cut(number + " " + one.consideration().name(), LONGEST_LABEL, lettering);
+            TextWidth.cut(number + " " + one.consideration().nameIn(region.unit()), LONGEST_LABEL, lettering);
         labels.place(
             boundary.lines().stream().map(this::onPaper).toList(), name, number, lettering);
       }
