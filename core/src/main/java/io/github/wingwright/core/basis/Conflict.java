@@ -77,22 +77,22 @@ public record Conflict(List<Weighed> clashing, List<GivingWay> givingWay, List<L
    */
   public String describe(NamedUnit<Length> unit) {
     if (clashing.size() == 1 && !givingWay.isEmpty()) {
-      return clash(clashing) + ". It comes closest with " + givingWay.get(0).body().format(unit) + ".";
+      return clash(clashing, unit) + ". It comes closest with " + givingWay.get(0).body().format(unit) + ".";
     }
     if (!givingWay.isEmpty()) {
       StringJoiner ways = new StringJoiner("; or ");
       givingWay.forEach(g -> ways.add(g.describe(unit)));
-      return clash(clashing) + ". Enough alone would be " + ways + ".";
+      return clash(clashing, unit) + ". Enough alone would be " + ways + ".";
     }
     StringJoiner all = new StringJoiner("; and ");
-    all.add(clash(clashing));
-    further.forEach(set -> all.add(clash(set)));
+    all.add(clash(clashing, unit));
+    further.forEach(set -> all.add(clash(set, unit)));
     return all + ". No single concession is enough: " + (further.isEmpty() ? "more than one" : "each of these clashes")
         + (further.isEmpty() ? " must give way." : " needs its own.");
   }
 
-  private static String clash(List<Weighed> set) {
-    List<String> names = set.stream().map(w -> "\"" + w.consideration().name() + "\"").toList();
+  private static String clash(List<Weighed> set, NamedUnit<Length> unit) {
+    List<String> names = set.stream().map(w -> "\"" + w.consideration().nameIn(unit) + "\"").toList();
     return switch (names.size()) {
       case 1 -> names.get(0) + " is satisfied by no body that was looked at";
       case 2 -> names.get(0) + " and " + names.get(1) + " cannot both hold";

@@ -23,6 +23,17 @@ public interface Consideration {
   String name();
 
   /**
+   * The same words with their quantities in units of choice: what a reader is shown, where {@link #name()} is what a
+   * consideration is known by.
+   *
+   * @param units at most one for each kind of quantity, such as {@code Length.INCH}
+   * @return for example {@code "length at most 9 in"}; the plain name of a consideration that keeps no quantities
+   */
+  default String nameIn(NamedUnit<?>... units) {
+    return name();
+  }
+
+  /**
    * How binding it is.
    *
    * @return the strength
@@ -88,7 +99,7 @@ public interface Consideration {
    */
   default String givingWayTo(double length, double diameter, NamedUnit<Length> unit) {
     double miss = -margin(length, diameter);
-    return "\"" + name() + "\" missed by " + NamedUnit.NUMBER.format(100.0 * miss, 2) + " %";
+    return "\"" + nameIn(unit) + "\" missed by " + NamedUnit.NUMBER.format(100.0 * miss, 2) + " %";
   }
 
   /**

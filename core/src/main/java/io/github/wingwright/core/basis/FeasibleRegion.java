@@ -321,7 +321,7 @@ public final class FeasibleRegion {
     lines.add("length and diameter:");
     for (Weighed one : considerations) {
       String strength = one.consideration().strength().name().toLowerCase(Locale.ROOT);
-      lines.add("  " + strength + "  " + one);
+      lines.add("  " + strength + "  " + one.nameIn(unit));
     }
     conflict.ifPresent(c -> lines.add("  " + c.describe(unit)));
     for (Outline outline : outlines) {
@@ -329,7 +329,7 @@ public final class FeasibleRegion {
       for (Side side : outline.sides()) {
         Point from = side.points().get(0);
         Point to = side.points().get(side.points().size() - 1);
-        String who = side.boundBy().map(w -> w.consideration().name()).orElse("the end of the window");
+        String who = side.boundBy().map(w -> w.consideration().nameIn(unit)).orElse("the end of the window");
         lines.add("  from " + from.format(unit) + " to " + to.format(unit) + ": " + who);
       }
     }

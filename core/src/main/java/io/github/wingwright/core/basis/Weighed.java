@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.basis;
 
+import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.Objects;
 
 /**
@@ -49,28 +50,40 @@ public record Weighed(Consideration consideration, Decision decision) {
    *
    * @param length length of the body [m]
    * @param search the diameters to look at [m]
+   * @param units units to name it in
    * @return the bound
    */
-  public Bound onDiameter(double length, Interval search) {
+  public Bound onDiameter(double length, Interval search, NamedUnit<?>... units) {
     Interval interval = isTarget() ? Interval.ALL : consideration.diametersAt(length, search);
     double preferred = isTarget() ? consideration.preferredDiameter(length).orElse(Double.NaN) : Double.NaN;
     return new Bound(
-        consideration.name(), consideration.strength(), consideration.source(), interval, preferred, decision);
+        consideration.nameIn(units), consideration.strength(), consideration.source(), interval, preferred, decision);
   }
 
   /**
    * What it leaves of the length.
    *
    * @param lengths the lengths that it leaves [m]
+   * @param units units to name it in
    * @return the bound
    */
-  public Bound onLength(Interval lengths) {
+  public Bound onLength(Interval lengths, NamedUnit<?>... units) {
     return new Bound(
-        consideration.name(), consideration.strength(), consideration.source(), lengths, Double.NaN, decision);
+        consideration.nameIn(units), consideration.strength(), consideration.source(), lengths, Double.NaN, decision);
+  }
+
+  /**
+   * What is considered and what was decided about it, in units of choice.
+   *
+   * @param units at most one for each kind of quantity
+   * @return for example {@code "length at most 9 in"}
+   */
+  public String nameIn(NamedUnit<?>... units) {
+    return consideration.nameIn(units) + (decision.kind() == Decision.Kind.CHOSEN ? "" : ", " + decision);
   }
 
   @Override
   public String toString() {
-    return consideration.name() + (decision.kind() == Decision.Kind.CHOSEN ? "" : ", " + decision);
+    return nameIn();
   }
 }

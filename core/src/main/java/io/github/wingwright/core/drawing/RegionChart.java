@@ -221,7 +221,7 @@ final class RegionChart {
         Lettering lettering = lettering(one).onto(Pen.PAPER);
         String number = number(boundary);
         String name =
-            TextWidth.cut(number + " " + one.consideration().name(), LONGEST_LABEL, lettering);
+            TextWidth.cut(number + " " + one.consideration().nameIn(region.unit()), LONGEST_LABEL, lettering);
         labels.place(
             boundary.lines().stream().map(this::onPaper).toList(), name, number, lettering);
       }

@@ -71,7 +71,7 @@ final class RegionKey {
   private String words(Boundary boundary) {
     Weighed one = boundary.consideration();
     String strength = one.consideration().strength().name().toLowerCase(Locale.ROOT);
-    return one.consideration().name() + ": " + strength + ", " + fate(boundary);
+    return one.consideration().nameIn(chart.region().unit()) + ": " + strength + ", " + fate(boundary);
   }
 
   private String fate(Boundary boundary) {

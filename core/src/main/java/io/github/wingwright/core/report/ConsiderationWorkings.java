@@ -21,9 +21,10 @@ public final class ConsiderationWorkings {
    * @param considerations what is weighed; what is set aside is left out
    * @param length a step that gives the length of the body
    * @param diameter a step that gives its diameter
+   * @param units units to name the considerations in, at most one for each kind of quantity
    * @return a line of words and the workings for each that has workings; the names of the others at the end
    */
-  public static List<Block> of(List<Weighed> considerations, Step length, Step diameter) {
+  public static List<Block> of(List<Weighed> considerations, Step length, Step diameter, NamedUnit<?>... units) {
     List<Block> blocks = new ArrayList<>();
     StringJoiner others = new StringJoiner("; ", "Weighed by a margin without workings of its own: ", ".");
     others.setEmptyValue("");
@@ -34,11 +35,11 @@ public final class ConsiderationWorkings {
       Consideration consideration = one.consideration();
       Optional<Step> workings = consideration.workings(length, diameter);
       if (workings.isPresent()) {
-        blocks.add(new Block.Paragraph(consideration.name() + ": " + standing(one, workings.get().value()) + "."));
+        blocks.add(new Block.Paragraph(consideration.nameIn(units) + ": " + standing(one, workings.get().value()) + "."));
         blocks.add(new Block.Steps(Workings.of(List.of(workings.get()))));
       } else {
         double margin = consideration.margin(length.value(), diameter.value());
-        others.add(consideration.name() + ", " + standing(one, margin));
+        others.add(consideration.nameIn(units) + ", " + standing(one, margin));
       }
     }
     if (others.length() > 0) {

@@ -8,6 +8,7 @@ import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Strength;
+import io.github.wingwright.core.basis.Wording;
 import io.github.wingwright.core.geometry.BodyShape;
 import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Door;
@@ -81,7 +82,8 @@ public final class BodyLayout {
     Door.positive(eyeFromNose, "distance of the eye from the nose");
     Door.positive(windscreenFromNose, "distance of the windscreen from the nose");
     Door.inOrder(windscreenFromNose, eyeFromNose, "distance from the nose, of windscreen and eye");
-    String name = "sees " + angle.format(4) + " over the nose from " + eyeFromNose.format(4) + " behind its tip";
+    Wording name =
+        Wording.of("sees ").and(angle).and(" over the nose from ").and(eyeFromNose).and(" behind its tip");
     double eye = eyeFromNose.si();
     double ahead = eye - windscreenFromNose.si();
     return shape -> seesOverNose(name, angle, eyeBelowTop, ahead, shape, (length, diameter) -> eye);
@@ -104,7 +106,7 @@ public final class BodyLayout {
     Door.positive(eyeBehindFront, "distance of the eye behind the cabin's front");
     double ahead = Door.positive(windscreenAhead, "distance of the windscreen ahead of the eye").si();
     int seat = contents.indexOf(cabin);
-    String name = "sees " + angle.format(4) + " over the nose from the " + cabin;
+    Wording name = Wording.of("sees ").and(angle).and(" over the nose from the " + cabin);
     return shape ->
         seesOverNose(
             name,
@@ -116,7 +118,7 @@ public final class BodyLayout {
   }
 
   private static Monotone seesOverNose(
-      String name, Angle angle, Length eyeBelowTop, double ahead, BodyShape shape, Monotone.OfBody eyeFromNose) {
+      Wording name, Angle angle, Length eyeBelowTop, double ahead, BodyShape shape, Monotone.OfBody eyeFromNose) {
     double slope = angle.tangent();
     double roof = greatest(shape, 1.0);
     return new Monotone(
@@ -184,7 +186,7 @@ public final class BodyLayout {
     return shape -> {
       double belly = -greatest(shape, -1.0);
       return new Monotone(
-          "clears the ground at a rotation of " + rotation.format(4),
+          Wording.of("clears the ground at a rotation of ").and(rotation),
           Strength.LIMIT,
           WHEELS,
           true,
@@ -253,7 +255,7 @@ public final class BodyLayout {
     return shape -> {
       double belly = -greatest(shape, -1.0);
       return new Monotone(
-          "tips back only beyond " + tipBack.format(4),
+          Wording.of("tips back only beyond ").and(tipBack),
           Strength.GUIDELINE,
           WHEELS,
           false,
@@ -310,7 +312,7 @@ public final class BodyLayout {
     double limit = most.tangent();
     return shape ->
         new Monotone(
-            "tail closes at no more than " + most.format(4),
+            Wording.of("tail closes at no more than ").and(most),
             Strength.GUIDELINE,
             AFTERBODY,
             false,
@@ -334,7 +336,7 @@ public final class BodyLayout {
     return shape -> {
       double half = 0.5 * (greatest(shape, 1.0) - greatest(shape, -1.0));
       return new Monotone(
-          "tail closes at no more than " + top.format(4) + " above and " + underside.format(4) + " below",
+          Wording.of("tail closes at no more than ").and(top).and(" above and ").and(underside).and(" below"),
           Strength.GUIDELINE,
           AFTERBODY,
           false,
@@ -421,7 +423,7 @@ public final class BodyLayout {
     }
     double least = (thickness.si() + 2.0 * wall.si()) / (1.0 - heightShare);
     return new DiameterWithin(
-        "carries a wing of " + thickness.format(4) + " through",
+        Wording.of("carries a wing of ").and(thickness).and(" through"),
         Strength.LIMIT,
         Source.DEFINITION,
         Interval.atLeast(least),
@@ -447,7 +449,7 @@ public final class BodyLayout {
     double needed = rootChord.si() + travel.si();
     return shape ->
         new Monotone(
-            "carries a saddle of " + rootChord.format(4) + " with " + travel.format(4) + " of travel",
+            Wording.of("carries a saddle of ").and(rootChord).and(" with ").and(travel).and(" of travel"),
             Strength.LIMIT,
             Source.BRIEF,
             false,
@@ -534,7 +536,7 @@ public final class BodyLayout {
 
   private static Consideration balancesWith(Mass most, Interval lengths, Optional<Step> end) {
     return new LengthWithin(
-        "balances with at most " + most.format(4) + " of ballast",
+        Wording.of("balances with at most ").and(most).and(" of ballast"),
         Strength.GUIDELINE,
         Source.DEFINITION,
         lengths,

@@ -4,6 +4,7 @@ package io.github.wingwright.core.sizing;
 import io.github.wingwright.core.basis.Consideration;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Strength;
+import io.github.wingwright.core.basis.Wording;
 import io.github.wingwright.core.geometry.Inscribed;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
@@ -57,7 +58,7 @@ public final class BuildSpace {
     }
     String pieces = segments == 1 ? "in one piece" : "in " + segments + " segments";
     return new Monotone(
-        "fits into " + a.format(4) + " × " + b.format(4) + " × " + height.format(4) + " " + pieces,
+        Wording.of("fits into ").and(a).and(" × ").and(b).and(" × ").and(height).and(" " + pieces),
         Strength.LIMIT,
         Source.BRIEF,
         false,

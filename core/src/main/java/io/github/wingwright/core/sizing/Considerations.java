@@ -6,6 +6,7 @@ import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Strength;
+import io.github.wingwright.core.basis.Wording;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.FlexuralRigidity;
 import io.github.wingwright.core.quantity.Force;
@@ -39,7 +40,7 @@ public final class Considerations {
   public static Consideration lengthAtMost(Length longestPart) {
     Door.positive(longestPart, "longest part");
     return new LengthWithin(
-        "length at most " + longestPart.format(4), Strength.LIMIT, Source.BRIEF, Interval.atMost(longestPart.si()),
+        Wording.of("length at most ").and(longestPart), Strength.LIMIT, Source.BRIEF, Interval.atMost(longestPart.si()),
         Step.given("greatest length", "L_max", longestPart, Source.BRIEF));
   }
 
@@ -63,7 +64,10 @@ public final class Considerations {
           "overlap of a joint must leave something of a part of " + longestPart + ", was " + joint);
     }
     return new LengthWithin(
-        "length at most " + Length.metres(longest).format(4) + " in " + segments + " segments of " + longestPart.format(4),
+        Wording.of("length at most ")
+            .and(Length.metres(longest))
+            .and(" in " + segments + " segments of ")
+            .and(longestPart),
         Strength.LIMIT,
         Source.BRIEF,
         Interval.atMost(longest),
@@ -83,7 +87,7 @@ public final class Considerations {
   public static Consideration lengthAtLeast(Length least) {
     Door.positive(least, "least length");
     return new LengthWithin(
-        "length at least " + least.format(4),
+        Wording.of("length at least ").and(least),
         Strength.LIMIT,
         Source.BRIEF,
         Interval.atLeast(least.si()),
@@ -130,7 +134,7 @@ public final class Considerations {
       throw new IllegalArgumentException(
           "least fineness ratio must not exceed the greatest, was " + least + " and " + most);
     }
-    String name = "fineness ratio " + number(least) + " to " + number(most) + context;
+    Wording name = Wording.of("fineness ratio " + number(least) + " to " + number(most) + context);
     return new FinenessWithin(name, Strength.GUIDELINE, source, least, most);
   }
 
@@ -146,7 +150,7 @@ public final class Considerations {
     Door.positive(wingThickness, "thickness of the wing");
     Length diameter = wingThickness.times(multiple);
     return new DiameterNear(
-        "diameter near " + number(multiple) + " times the wing's thickness",
+        Wording.of("diameter near " + number(multiple) + " times the wing's thickness"),
         Source.COMMON_PRACTICE,
         diameter.si(),
         Step.of(
@@ -164,7 +168,7 @@ public final class Considerations {
   public static Consideration diameterNear(Length diameter) {
     Door.positive(diameter, "target diameter");
     return new DiameterNear(
-        "diameter near " + diameter.format(4),
+        Wording.of("diameter near ").and(diameter),
         Source.BRIEF,
         diameter.si(),
         Step.given("diameter that is wanted", "d_0", diameter, Source.BRIEF));
@@ -179,7 +183,7 @@ public final class Considerations {
   public static Consideration diameterAtLeast(Length least) {
     Door.positive(least, "least diameter");
     return new DiameterWithin(
-        "diameter at least " + least.format(4),
+        Wording.of("diameter at least ").and(least),
         Strength.LIMIT,
         Source.BRIEF,
         Interval.atLeast(least.si()),
@@ -195,7 +199,7 @@ public final class Considerations {
   public static Consideration diameterAtMost(Length most) {
     Door.positive(most, "greatest diameter");
     return new DiameterWithin(
-        "diameter at most " + most.format(4),
+        Wording.of("diameter at most ").and(most),
         Strength.LIMIT,
         Source.BRIEF,
         Interval.atMost(most.si()),
@@ -212,7 +216,7 @@ public final class Considerations {
   public static ShapeConsideration enclosing(Volume contents, PackingFraction packing) {
     Door.positive(contents, "volume of the contents");
     double needed = contents.si() / packing.value();
-    String name = "encloses " + contents.format(4) + " " + packing;
+    Wording name = Wording.of("encloses ").and(contents).and(" " + packing);
     Step asked =
         Step.of(
             MarginFormulas.VOLUME_NEEDED,
@@ -244,7 +248,9 @@ public final class Considerations {
       throw new IllegalArgumentException("share of the length outside the arm must be 0 to 1, was " + outsideShare);
     }
     return new LengthWithin(
-        "tail arm at least " + arm.format(4) + " with " + number(100.0 * outsideShare) + " % of the length outside it",
+        Wording.of("tail arm at least ")
+            .and(arm)
+            .and(" with " + number(100.0 * outsideShare) + " % of the length outside it"),
         Strength.GUIDELINE,
         Source.BRIEF,
         Interval.atLeast(arm.si() / (1.0 - outsideShare)),
@@ -266,7 +272,7 @@ public final class Considerations {
   public static Consideration bendingStiffnessAtLeast(FlexuralRigidity least, BodyShell shell) {
     Door.positive(least, "least bending stiffness");
     return new StiffnessFloor(
-        "bending stiffness at least " + least.format(3),
+        Wording.of("bending stiffness at least ").and(least, 3),
         Strength.LIMIT,
         SLENDER_TUBE,
         least.si(),
@@ -290,7 +296,7 @@ public final class Considerations {
     Door.within(freeShare, 0.0, 1.0, "share of the length from wing to tail");
     Door.within(deflection, 0.001, 0.1, "deflection");
     return new TailDeflection(
-        "tail moves at most " + number(100.0 * deflection) + " % of its arm under " + load.format(3),
+        Wording.of("tail moves at most " + number(100.0 * deflection) + " % of its arm under ").and(load, 3),
         Strength.LIMIT,
         SLENDER_TUBE,
         load.si(),
@@ -324,7 +330,7 @@ public final class Considerations {
     double modulus = shell.modulus().si();
     return shape ->
         new Monotone(
-            "tail moves at most " + number(100.0 * deflection) + " % of its arm under " + load.format(3),
+            Wording.of("tail moves at most " + number(100.0 * deflection) + " % of its arm under ").and(load, 3),
             Strength.LIMIT,
             TAPERED_TUBE,
             true,
@@ -382,11 +388,13 @@ public final class Considerations {
     if (consideration.strength() == Strength.TARGET) {
       throw new IllegalArgumentException("a target pulls and cannot bind, was \"" + consideration.name() + "\"");
     }
-    return rated(consideration.name(), consideration, strength);
+    return consideration instanceof Worded worded
+        ? rated(worded.wording(), consideration, strength)
+        : rated(Wording.of(consideration.name()), consideration, strength);
   }
 
   /** What a negotiation knows in closed form stays so. */
-  private static Consideration rated(String name, Consideration consideration, Strength strength) {
+  private static Consideration rated(Wording name, Consideration consideration, Strength strength) {
     return consideration instanceof LengthWithin length
         ? new LengthWithin(name, strength, length.source(), length.lengths(), length.asked(), length.end())
         : new Rated(name, consideration, strength);
@@ -400,7 +408,7 @@ public final class Considerations {
    * @return the consideration by that name
    */
   public static Consideration called(String name, Consideration consideration) {
-    return rated(Door.said(name, "name of the consideration"), consideration, consideration.strength());
+    return rated(Wording.of(Door.said(name, "name of the consideration")), consideration, consideration.strength());
   }
 
   /**

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.sizing;
 
-import io.github.wingwright.core.basis.Consideration;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Strength;
+import io.github.wingwright.core.basis.Wording;
 import io.github.wingwright.core.geometry.BodyShape;
 import io.github.wingwright.core.geometry.Fuselage;
 import io.github.wingwright.core.quantity.Door;
@@ -176,7 +176,7 @@ public final class Contents {
    */
   public ShapeConsideration asConsideration() {
     String names = things.stream().map(Thing::name).collect(Collectors.joining(", "));
-    return shape -> new Holding("holds " + names, this, shape, leastLength(shape));
+    return shape -> new Holding(Wording.of("holds " + names), this, shape, leastLength(shape));
   }
 
   /**
@@ -206,11 +206,11 @@ public final class Contents {
       throw new IllegalArgumentException("contents that balance must be in a given order, were in any order");
     }
     double mc = things.stream().mapToDouble(t -> t.mass().si()).sum();
-    String name =
-        "balances at "
+    Wording start =
+        Wording.of("balances at "
             + Considerations.number(100.0 * wantedShare)
-            + " % of the length"
-            + (mb > 0.0 ? " with at most " + ballast + " of ballast" : " without ballast");
+            + " % of the length");
+    Wording name = mb > 0.0 ? start.and(" with at most ").and(ballast).and(" of ballast") : start.and(" without ballast");
     return shape ->
         new Monotone(
             name,
@@ -418,8 +418,8 @@ public final class Contents {
   }
 
   /** The margin of a set of things in one family. */
-  private record Holding(String name, Contents contents, BodyShape shape, double leastLength)
-      implements Consideration {
+  private record Holding(Wording wording, Contents contents, BodyShape shape, double leastLength)
+      implements Worded {
 
     @Override
     public Strength strength() {
@@ -450,8 +450,8 @@ public final class Contents {
     public String givingWayTo(double length, double diameter, NamedUnit<Length> unit) {
       double stoutest = length / shape.leastFinenessRatio();
       return length < leastLength
-          ? "\"" + name + "\" with contents shorter by " + unit.format(leastLength - length, 3)
-          : "\"" + name + "\" with contents " + unit.format(leastDiameter(length, stoutest) - diameter, 3) + " thinner";
+          ? quoted(unit) + " with contents shorter by " + unit.format(leastLength - length, 3)
+          : quoted(unit) + " with contents " + unit.format(leastDiameter(length, stoutest) - diameter, 3) + " thinner";
     }
 
     private double leastDiameter(double length, double stoutest) {

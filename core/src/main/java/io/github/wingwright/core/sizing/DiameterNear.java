@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.sizing;
 
-import io.github.wingwright.core.basis.Consideration;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Strength;
+import io.github.wingwright.core.basis.Wording;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -14,7 +14,7 @@ import java.util.OptionalDouble;
  *
  * @param wanted how that diameter comes about
  */
-record DiameterNear(String name, Source source, double diameter, Step wanted) implements Consideration {
+record DiameterNear(Wording wording, Source source, double diameter, Step wanted) implements Worded {
 
   @Override
   public Strength strength() {

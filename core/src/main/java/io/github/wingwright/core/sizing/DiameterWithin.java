@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.sizing;
 
-import io.github.wingwright.core.basis.Consideration;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Strength;
+import io.github.wingwright.core.basis.Wording;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.Optional;
@@ -15,8 +15,8 @@ import java.util.Optional;
  *
  * @param end how the end comes about
  */
-record DiameterWithin(String name, Strength strength, Source source, Interval diameters, Step end)
-    implements Consideration {
+record DiameterWithin(Wording wording, Strength strength, Source source, Interval diameters, Step end)
+    implements Worded {
 
   @Override
   public double margin(double length, double diameter) {
@@ -44,6 +44,6 @@ record DiameterWithin(String name, Strength strength, Source source, Interval di
 
   @Override
   public String givingWayTo(double length, double diameter, NamedUnit<Length> unit) {
-    return "\"" + name + "\" relaxed to " + unit.format(diameter, 4);
+    return quoted(unit) + " relaxed to " + unit.format(diameter, 4);
   }
 }

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.sizing;
 
-import io.github.wingwright.core.basis.Consideration;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Strength;
+import io.github.wingwright.core.basis.Wording;
 import io.github.wingwright.core.geometry.BodyShape;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
@@ -19,8 +19,8 @@ import java.util.Optional;
  *
  * @param needed how the volume that it asks for comes about
  */
-record Enclosing(String name, Strength strength, Source source, BodyShape shape, double volume, Step needed)
-    implements Consideration {
+record Enclosing(Wording wording, Strength strength, Source source, BodyShape shape, double volume, Step needed)
+    implements Worded {
   private static final int MOST_ITERATIONS = 60;
 
   @Override
@@ -91,6 +91,6 @@ record Enclosing(String name, Strength strength, Source source, BodyShape shape,
 
   @Override
   public String givingWayTo(double length, double diameter, NamedUnit<Length> unit) {
-    return "\"" + name + "\" with " + Margins.percent(enclosed(length, diameter) / volume) + " of the contents";
+    return quoted(unit) + " with " + Margins.percent(enclosed(length, diameter) / volume) + " of the contents";
   }
 }

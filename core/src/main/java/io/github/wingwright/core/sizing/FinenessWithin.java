@@ -1,18 +1,18 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.sizing;
 
-import io.github.wingwright.core.basis.Consideration;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Strength;
+import io.github.wingwright.core.basis.Wording;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.Optional;
 
 /** A fineness ratio L/d between two ends. */
-record FinenessWithin(String name, Strength strength, Source source, double least, double most)
-    implements Consideration {
+record FinenessWithin(Wording wording, Strength strength, Source source, double least, double most)
+    implements Worded {
 
   @Override
   public double margin(double length, double diameter) {
@@ -47,6 +47,6 @@ record FinenessWithin(String name, Strength strength, Source source, double leas
 
   @Override
   public String givingWayTo(double length, double diameter, NamedUnit<Length> unit) {
-    return "\"" + name + "\" widened to " + Considerations.number(length / diameter);
+    return quoted(unit) + " widened to " + Considerations.number(length / diameter);
   }
 }

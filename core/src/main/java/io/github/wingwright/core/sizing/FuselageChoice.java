@@ -213,7 +213,7 @@ final class FuselageChoice {
     boolean atNoLength = lengths.intersect(exists).isEmpty();
     String message =
         (one.isLimit() ? "The limit \"" : "The guideline \"")
-            + one.consideration().name()
+            + one.consideration().nameIn(sizing.unit())
             + "\" does not hold for this choice. "
             + (aboutLength && atNoLength
                 ? "It holds neither with another length nor with another diameter alone."
@@ -269,7 +269,7 @@ final class FuselageChoice {
         findings.add(
             Finding.of(
                 Severity.NOTE,
-                one.consideration().name(),
+                one.consideration().nameIn(sizing.unit()),
                 "The consideration is " + one.decision() + ".",
                 Source.BRIEF));
       }

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.sizing;
 
-import io.github.wingwright.core.basis.Consideration;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Strength;
+import io.github.wingwright.core.basis.Wording;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.Optional;
@@ -16,11 +16,11 @@ import java.util.Optional;
  * @param asked what was asked for over the length of the body: 1, or the part that a tail arm is of it
  * @param end how its one end comes about; empty if no length will do
  */
-record LengthWithin(String name, Strength strength, Source source, Interval lengths, double asked, Optional<Step> end)
-    implements Consideration {
+record LengthWithin(Wording wording, Strength strength, Source source, Interval lengths, double asked, Optional<Step> end)
+    implements Worded {
 
-  LengthWithin(String name, Strength strength, Source source, Interval lengths, Step end) {
-    this(name, strength, source, lengths, 1.0, Optional.of(end));
+  LengthWithin(Wording wording, Strength strength, Source source, Interval lengths, Step end) {
+    this(wording, strength, source, lengths, 1.0, Optional.of(end));
   }
 
   @Override
@@ -50,6 +50,6 @@ record LengthWithin(String name, Strength strength, Source source, Interval leng
 
   @Override
   public String givingWayTo(double length, double diameter, NamedUnit<Length> unit) {
-    return "\"" + name + "\" relaxed to " + unit.format(asked * length, 4);
+    return quoted(unit) + " relaxed to " + unit.format(asked * length, 4);
   }
 }

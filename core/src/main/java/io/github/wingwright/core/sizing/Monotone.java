@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.sizing;
 
-import io.github.wingwright.core.basis.Consideration;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Strength;
+import io.github.wingwright.core.basis.Wording;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.Optional;
@@ -16,22 +16,22 @@ import java.util.function.BinaryOperator;
  * a diameter that holds and one that fails finds the end of its interval.
  */
 record Monotone(
-    String name, Strength strength, Source source, boolean rising, OfBody ofBody, Concession concession, Reckoning reckoning)
-    implements Consideration {
+    Wording wording, Strength strength, Source source, boolean rising, OfBody ofBody, Concession concession, Reckoning reckoning)
+    implements Worded {
   private static final int MOST_STEPS = 200;
 
   /** Relative width at which an end counts as found. */
   private static final double FINE = 1e-13;
 
   Monotone(
-      String name, Strength strength, Source source, boolean rising, OfBody ofBody, Concession concession) {
-    this(name, strength, source, rising, ofBody, concession, (length, diameter) -> Optional.empty());
+      Wording wording, Strength strength, Source source, boolean rising, OfBody ofBody, Concession concession) {
+    this(wording, strength, source, rising, ofBody, concession, (length, diameter) -> Optional.empty());
   }
 
   /** The same with its margin as a line of the workings. */
   Monotone reckonedBy(BinaryOperator<Step> steps) {
     return new Monotone(
-        name, strength, source, rising, ofBody, concession, (length, diameter) -> Optional.of(steps.apply(length, diameter)));
+        wording, strength, source, rising, ofBody, concession, (length, diameter) -> Optional.of(steps.apply(length, diameter)));
   }
 
   /** How the margin comes about. */
@@ -60,7 +60,7 @@ record Monotone(
 
   @Override
   public String givingWayTo(double length, double diameter, NamedUnit<Length> unit) {
-    return "\"" + name + "\" " + concession.words(length, diameter, unit);
+    return quoted(unit) + " " + concession.words(length, diameter, unit);
   }
 
   @Override

@@ -9,6 +9,7 @@ import io.github.wingwright.core.basis.MarginSearch;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Strength;
 import io.github.wingwright.core.basis.Weighed;
+import io.github.wingwright.core.basis.Wording;
 import io.github.wingwright.core.geometry.BodyShape;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
@@ -62,7 +63,7 @@ final class Negotiation {
   private static FinenessWithin stoutest(BodyShape shape) {
     double least = shape.leastFinenessRatio();
     String name = "fineness ratio at least " + Considerations.number(least) + " to be a " + shape.name();
-    return new FinenessWithin(name, Strength.LIMIT, Source.DEFINITION, least, Double.POSITIVE_INFINITY);
+    return new FinenessWithin(Wording.of(name), Strength.LIMIT, Source.DEFINITION, least, Double.POSITIVE_INFINITY);
   }
 
   List<Weighed> all() {
@@ -92,7 +93,7 @@ final class Negotiation {
     Interval search = diameterSearch(length);
     List<Bound> bounds = new ArrayList<>(weighed.size());
     for (Weighed one : weighed) {
-      bounds.add(one.onDiameter(length, search));
+      bounds.add(one.onDiameter(length, search, unit));
     }
     return FeasibleRange.of("fuselage diameter", unit, bounds);
   }
@@ -103,7 +104,7 @@ final class Negotiation {
     Interval all = Interval.ALL;
     for (Weighed one : weighed) {
       Interval lengths = one.isTarget() ? Interval.ALL : lengthsLeftBy(one);
-      bounds.add(one.onLength(lengths));
+      bounds.add(one.onLength(lengths, unit));
       all = one.binds() ? all.intersect(lengths) : all;
     }
     if (!all.isEmpty()) {
@@ -117,7 +118,7 @@ final class Negotiation {
   FeasibleRange lengthRange(double diameter) {
     List<Bound> bounds = new ArrayList<>(weighed.size());
     for (Weighed one : weighed) {
-      bounds.add(one.onLength(one.isTarget() ? Interval.ALL : one.consideration().lengthsAt(diameter, ANY_LENGTH)));
+      bounds.add(one.onLength(one.isTarget() ? Interval.ALL : one.consideration().lengthsAt(diameter, ANY_LENGTH), unit));
     }
     return FeasibleRange.of("fuselage length", unit, bounds);
   }

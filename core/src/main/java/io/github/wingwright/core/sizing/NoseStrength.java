@@ -7,6 +7,7 @@ import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Strength;
+import io.github.wingwright.core.basis.Wording;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Force;
 import io.github.wingwright.core.quantity.Length;
@@ -58,9 +59,9 @@ public final class NoseStrength {
 
   /** The strut under its load. */
   private record Strut(
-      String name, Strength strength, Source source, double force, double wall, double modulus, double stress,
+      Wording wording, Strength strength, Source source, double force, double wall, double modulus, double stress,
       Step impact, BodyShell shell)
-      implements Consideration {
+      implements Worded {
 
     @Override
     public double margin(double length, double diameter) {
@@ -103,7 +104,7 @@ public final class NoseStrength {
 
     @Override
     public String givingWayTo(double length, double diameter, NamedUnit<Length> unit) {
-      return "\"" + name + "\" with " + Margins.percent(1.0 + margin(length, diameter)) + " of the force";
+      return quoted(unit) + " with " + Margins.percent(1.0 + margin(length, diameter)) + " of the force";
     }
   }
 
@@ -124,7 +125,7 @@ public final class NoseStrength {
     Door.positive(stroke, "stroke of the nose");
     Door.positive(strength, "compressive strength");
     return new Strut(
-        "does not fold when " + mass.format(3) + " hit a wall at " + speed.format(3),
+        Wording.of("does not fold when ").and(mass, 3).and(" hit a wall at ").and(speed, 3),
         Strength.LIMIT,
         STRUT,
         impactForce(mass.si(), speed.si(), stroke.si()),
@@ -150,7 +151,7 @@ public final class NoseStrength {
     Source rule = Source.published("FAI Sporting Code, section 4, class F3K, as restated by clubs", "nose radius 5 mm");
     return shape ->
         new Monotone(
-            "nose radius at least " + least.format(4),
+            Wording.of("nose radius at least ").and(least),
             Strength.LIMIT,
             rule,
             true,

@@ -6,13 +6,14 @@ import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Strength;
+import io.github.wingwright.core.basis.Wording;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** A consideration taken more or less strictly than it comes, or called otherwise. */
-record Rated(String name, Consideration rated, Strength strength) implements Consideration {
+record Rated(Wording wording, Consideration rated, Strength strength) implements Worded {
 
   @Override
   public Source source() {
@@ -46,6 +47,6 @@ record Rated(String name, Consideration rated, Strength strength) implements Con
 
   @Override
   public String givingWayTo(double length, double diameter, NamedUnit<Length> unit) {
-    return rated.givingWayTo(length, diameter, unit).replace("\"" + rated.name() + "\"", "\"" + name + "\"");
+    return rated.givingWayTo(length, diameter, unit).replace("\"" + rated.nameIn(unit) + "\"", quoted(unit));
   }
 }

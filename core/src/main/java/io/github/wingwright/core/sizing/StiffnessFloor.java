@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.sizing;
 
-import io.github.wingwright.core.basis.Consideration;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Strength;
+import io.github.wingwright.core.basis.Wording;
 import io.github.wingwright.core.quantity.FlexuralRigidity;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
@@ -13,17 +13,17 @@ import java.util.Optional;
 
 /** A bending stiffness EI that the body's ring must have. */
 record StiffnessFloor(
-    String name,
+    Wording wording,
     Strength strength,
     Source source,
     double stiffness,
     BodyShell shell,
     double wall,
     double modulus)
-    implements Consideration {
+    implements Worded {
 
-  StiffnessFloor(String name, Strength strength, Source source, double stiffness, BodyShell shell) {
-    this(name, strength, source, stiffness, shell, shell.wall().si(), shell.modulus().si());
+  StiffnessFloor(Wording wording, Strength strength, Source source, double stiffness, BodyShell shell) {
+    this(wording, strength, source, stiffness, shell, shell.wall().si(), shell.modulus().si());
   }
 
   @Override
@@ -56,6 +56,6 @@ record StiffnessFloor(
 
   @Override
   public String givingWayTo(double length, double diameter, NamedUnit<Length> unit) {
-    return "\"" + name + "\" with " + Margins.percent(1.0 + margin(length, diameter)) + " of the stiffness";
+    return quoted(unit) + " with " + Margins.percent(1.0 + margin(length, diameter)) + " of the stiffness";
   }
 }

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.sizing;
 
-import io.github.wingwright.core.basis.Consideration;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Strength;
+import io.github.wingwright.core.basis.Wording;
 import io.github.wingwright.core.quantity.Force;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
@@ -13,7 +13,7 @@ import java.util.Optional;
 
 /** A tail load that must not bend the free part of the body, a share of its length, by more than a part of that. */
 record TailDeflection(
-    String name,
+    Wording wording,
     Strength strength,
     Source source,
     double load,
@@ -22,7 +22,7 @@ record TailDeflection(
     BodyShell shell,
     double wall,
     double modulus)
-    implements Consideration {
+    implements Worded {
 
   @Override
   public double margin(double length, double diameter) {
@@ -56,6 +56,6 @@ record TailDeflection(
 
   @Override
   public String givingWayTo(double length, double diameter, NamedUnit<Length> unit) {
-    return "\"" + name + "\" with " + Margins.percent(1.0 + margin(length, diameter)) + " of the load";
+    return quoted(unit) + " with " + Margins.percent(1.0 + margin(length, diameter)) + " of the load";
   }
 }
