@@ -31,7 +31,6 @@ class FlownFigureTest {
     for (int i = 0; i < values.length; i++) {
       noise = Math.max(noise, Math.abs(values[i] - values[0] - i * perStep));
     }
-    System.out.println("SWEEPB " + java.util.Arrays.toString(values));
     assertThat(noise).as("off a straight line").isLessThan(2 * BestThrow.RESOLUTION * values[10]);
   }
 }
