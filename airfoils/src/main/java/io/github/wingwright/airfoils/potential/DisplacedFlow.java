@@ -152,6 +152,9 @@ public final class DisplacedFlow {
     final double[] length;
     final double dirX;
     final double dirY;
+    private static final int NUMBERS = 6;
+    private final int panels;
+    private final double[] panel;
 
     Wake(PanelMethod method, int nodes) {
       int n = method.size();
@@ -174,6 +177,9 @@ public final class DisplacedFlow {
         y[k + 1] = y[k] + step * dirY;
         step *= ratio;
       }
+      panels = n - 1;
+      panel = new double[nodes * panels * NUMBERS];
+      prepare(method);
     }
 
     /** Ratio q with 1 + q + … + q^(n−1) equal to the sum. */
@@ -199,25 +205,41 @@ public final class DisplacedFlow {
       return 0.5 * (y[k] + y[k + 1]);
     }
 
+    /** What a section panel does at the middle of a wake panel, which many distributions of vortices share. */
+    private void prepare(PanelMethod method) {
+      for (int k = 0; k < length.length; k++) {
+        for (int j = 0; j < panels; j++) {
+          double dx = method.directionX(j);
+          double dy = method.directionY(j);
+          double ex = middleX(k) - method.x(j);
+          double ey = middleY(k) - method.y(j);
+          double l = method.panelLength(j);
+          double x1 = ex * dx + ey * dy;
+          double x2 = x1 - l;
+          double yy = ey * dx - ex * dy;
+          double logs = 0.5 * Math.log((x1 * x1 + yy * yy) / (x2 * x2 + yy * yy));
+          double angle = angle(x1, x2, yy);
+          int at = (k * panels + j) * NUMBERS;
+          panel[at] = angle;
+          panel[at + 1] = x1 * angle - yy * logs;
+          panel[at + 2] = logs;
+          panel[at + 3] = x1 * logs - (l - yy * angle);
+          panel[at + 4] = dx * dirX + dy * dirY;
+          panel[at + 5] = -dy * dirX + dx * dirY;
+        }
+      }
+    }
+
     /** Speed along the wake at the middle of a wake panel, from the vortices of the section. */
     double ofVortices(PanelMethod method, int k, double[] strength) {
       double sum = 0;
-      for (int j = 0; j < method.size() - 1; j++) {
-        double dx = method.directionX(j);
-        double dy = method.directionY(j);
-        double ex = middleX(k) - method.x(j);
-        double ey = middleY(k) - method.y(j);
-        double l = method.panelLength(j);
-        double x1 = ex * dx + ey * dy;
-        double x2 = x1 - l;
-        double yy = ey * dx - ex * dy;
-        double logs = 0.5 * Math.log((x1 * x1 + yy * yy) / (x2 * x2 + yy * yy));
-        double angle = angle(x1, x2, yy);
+      int at = k * panels * NUMBERS;
+      for (int j = 0; j < panels; j++, at += NUMBERS) {
         double a = strength[j];
-        double b = (strength[j + 1] - strength[j]) / l;
-        double u = a * angle + b * (x1 * angle - yy * logs);
-        double v = -a * logs - b * (x1 * logs - (l - yy * angle));
-        sum += u * (dx * dirX + dy * dirY) + v * (-dy * dirX + dx * dirY);
+        double b = (strength[j + 1] - strength[j]) / method.panelLength(j);
+        double u = a * panel[at] + b * panel[at + 1];
+        double v = -a * panel[at + 2] - b * panel[at + 3];
+        sum += u * panel[at + 4] + v * panel[at + 5];
       }
       return sum / (2 * Math.PI);
     }

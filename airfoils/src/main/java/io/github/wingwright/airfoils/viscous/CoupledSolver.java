@@ -62,7 +62,10 @@ final class CoupledSolver extends LayerMarch {
   private int factoredStagnation;
   private double factoredResidual;
   private final int[] factoredCell = new int[2];
+  private final Prospect prospect = new Prospect(ViscousMethod.MOST_GENTLE);
   int iterations;
+  /** Whether the last point was sought from a fresh start at full pace: another such start finds nothing new. */
+  boolean startedAfresh;
 
   CoupledSolver(DisplacedFlow flow) {
     super(flow);
@@ -97,6 +100,7 @@ final class CoupledSolver extends LayerMarch {
     factors = null;
     lastChange = 1;
     tight = false;
+    prospect.startAgain();
     for (iterations = 1; iterations <= most; iterations++) {
       int before = stagnation;
       locateStagnation();
@@ -113,6 +117,9 @@ final class CoupledSolver extends LayerMarch {
       boolean foreseen = taken == 1 && change < 15 * TOLERANCE && change * change < 0.3 * TOLERANCE * lastChange;
       if (change < TOLERANCE || foreseen) {
         return true;
+      }
+      if (prospect.isHopeless(change, residual, taken)) {
+        return false;
       }
       lastChange = change;
     }

@@ -44,7 +44,9 @@ public final class ViscousMethod {
   private static final int MOST_WARM = 60;
 
   private static final int MOST_COLD = 70;
-  private static final int MOST_GENTLE = 130;
+  /** The most iterations of any start. */
+  static final int MOST_GENTLE = 130;
+
   /** Steps of angle over which a second solution is followed. */
   private static final int FURTHEST_BACK = 8;
 
@@ -156,7 +158,9 @@ public final class ViscousMethod {
       if (warm && point.isPresent()) {
         ViscousPoint before = points.get(points.size() - 1);
         if (jumps(before, point.get())) {
-          point = Optional.of(nearer(solver, before, point.get()));
+          if (!solver.startedAfresh) {
+            point = Optional.of(nearer(solver, before, point.get()));
+          }
           lookBack(solver, points);
         }
       }
@@ -230,9 +234,11 @@ public final class ViscousMethod {
 
   private Optional<ViscousPoint> solve(CoupledSolver solver, double angle, double reynolds, boolean warm) {
     boolean done = false;
+    solver.startedAfresh = false;
     if (!solver.isGentle()) {
       done = warm && attempt(solver, angle, reynolds, MOST_WARM);
       if (!done) {
+        solver.startedAfresh = true;
         solver.start(angle, reynolds);
         done = attempt(solver, angle, reynolds, MOST_COLD);
       }
