@@ -7,10 +7,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import java.util.UUID;
+import java.util.concurrent.atomic.AtomicLong;
 
 /** Writes a file all at once: under a temporary name beside its place, into which it is moved when it is complete. */
 final class WholeFile {
+  /** Two writers of one process get two names; two processes differ in their number. */
+  private static final AtomicLong WRITTEN = new AtomicLong();
+
   private WholeFile() {}
 
   /**
@@ -26,7 +29,7 @@ final class WholeFile {
       throw new IOException("file must have a name and a folder, was " + file);
     }
     // A file made for temporary use would be closed to everybody else, and stay so when it is moved.
-    Path fresh = folder.resolve("." + name + "-" + UUID.randomUUID() + ".part");
+    Path fresh = folder.resolve("." + name + "-" + ProcessHandle.current().pid() + "-" + WRITTEN.incrementAndGet() + ".part");
     try {
       Files.write(fresh, bytes, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
       Files.move(fresh, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);

@@ -45,7 +45,7 @@ class BadBriefTest {
         changed("negative length", "\"480 mm\"", "\"-480 mm\"", "\"wing.span\"", "-480 mm", "50 mm to 20 m"),
         changed("negative coefficient", "\"volume_coefficient\": 0.52", "\"volume_coefficient\": -0.52", "\"tails.horizontal.volume_coefficient\"", "-0.52", "0.001"),
         changed("absurd length", "\"480 mm\"", "\"480 km\"", "\"wing.span\"", "480 km", "20 m"),
-        changed("absurd speed", "\"6.5 m/s\"", "\"650 m/s\"", "\"launch.speed\"", "40 m/s", "650 m/s"),
+        changed("absurd speed", "\"7 m/s\"", "\"650 m/s\"", "\"launch.speed\"", "40 m/s", "650 m/s"),
         changed("absurd margin", "\"static_margin\": 0.15", "\"static_margin\": 15", "\"balance.static_margin\"", "0.6", "15"),
         changed("colder than space", "\"19 °C\"", "\"-300 °C\"", "\"conditions.temperature\"", "-300"),
         changed("NaN as text", "\"480 mm\"", "\"NaN mm\"", "\"wing.span\"", "NaN"),

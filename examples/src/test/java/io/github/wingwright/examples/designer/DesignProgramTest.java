@@ -231,7 +231,7 @@ class DesignProgramTest {
   @Test
   void a_brief_in_inches_and_feet_gets_its_sheet_in_inches_and_feet() {
     String brief = ProgramRun.changed(
-        "\"480 mm\"", "\"19 in\"", "\"6.5 m/s\"", "\"21 ft/s\"", "\"1.5 m\"", "\"5 ft\"", "\"0.5 mm\"", "\"0.0625 in\"");
+        "\"480 mm\"", "\"19 in\"", "\"7 m/s\"", "\"23 ft/s\"", "\"1.5 m\"", "\"5 ft\"", "\"0.5 mm\"", "\"0.0625 in\"");
     ProgramRun run = ProgramRun.of(temporary, ProgramRun.write(temporary, brief));
     assertThat(run.err()).isEmpty();
     assertThat(line(run.out(), "span")).endsWith(" 19 in");
@@ -247,10 +247,10 @@ class DesignProgramTest {
 
   @Test
   void centimetres_and_kilometres_an_hour_are_kept() {
-    String brief = ProgramRun.changed("\"480 mm\"", "\"48 cm\"", "\"6.5 m/s\"", "\"23.4 km/h\"");
+    String brief = ProgramRun.changed("\"480 mm\"", "\"48 cm\"", "\"7 m/s\"", "\"25.2 km/h\"");
     ProgramRun run = ProgramRun.of(temporary, ProgramRun.write(temporary, brief));
     assertThat(line(run.out(), "span")).endsWith(" 48 cm");
-    assertThat(line(run.out(), "launch speed")).endsWith(" 23.4 km/h");
+    assertThat(line(run.out(), "launch speed")).endsWith(" 25.2 km/h");
   }
 
   @Test

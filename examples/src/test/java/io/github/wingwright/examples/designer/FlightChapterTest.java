@@ -38,8 +38,8 @@ class FlightChapterTest {
 
   @Test
   void thrown_hard_it_stalls_or_hits_the_ceiling_and_the_report_says_what_to_do() throws Exception {
-    assertThat(report("\"speed\": \"6.5 m/s\"", "\"speed\": \"10 m/s\"")).contains("Throw slower or lower");
-    assertThat(report("\"speed\": \"6.5 m/s\"", "\"speed\": \"16 m/s\"")).contains("hits the ceiling");
+    assertThat(report("\"speed\": \"7 m/s\"", "\"speed\": \"10 m/s\"")).contains("Throw slower or lower");
+    assertThat(report("\"speed\": \"7 m/s\"", "\"speed\": \"16 m/s\"")).contains("hits the ceiling");
     assertThat(Files.readString(folder.resolve("hall-glider/flight.svg"))).contains("in 0.");
   }
 
@@ -64,7 +64,7 @@ class FlightChapterTest {
 
   @Test
   void feet_and_inches_are_kept() throws Exception {
-    String text = report("\"480 mm\"", "\"19 in\"", "\"1.5 m\"", "\"5 ft\"", "\"6.5 m/s\"", "\"21 ft/s\"");
+    String text = report("\"480 mm\"", "\"19 in\"", "\"1.5 m\"", "\"5 ft\"", "\"7 m/s\"", "\"23 ft/s\"");
     assertThat(text).contains("distance from the hand in ft", "throw speed in ft/s");
   }
 

@@ -19,7 +19,7 @@ class FlownFigureTest {
     GliderBrief brief = GliderBrief.from(BriefFile.parse("brief.json", ProgramRun.changed()));
     Design design = SizingLoop.of(brief.brief()).madeTo(brief.making().length(), brief.making().mass()).solve();
     FigureOfMerit figure = FlownFigure.of(design, brief);
-    assertThat(figure.name()).isEqualTo("distance flown, thrown at 6.5 m/s");
+    assertThat(figure.name()).isEqualTo("distance flown, thrown at 7 m/s");
     Fuselage body = design.aircraft().airframe().fuselage();
     double[] values = new double[21];
     for (int i = 0; i < values.length; i++) {

@@ -23,7 +23,7 @@
  *   <tr><td>{@link io.github.wingwright.stability.design.DesignBrief}</td><td>what is asked</td>
  *       <td>480 mm of span, "longest glide wins"</td></tr>
  *   <tr><td>{@link io.github.wingwright.stability.design.Launch}</td><td>how it is thrown</td>
- *       <td>at 6.5 m/s from 1.5 m</td></tr>
+ *       <td>at 7 m/s from 1.5 m</td></tr>
  *   <tr><td>{@link io.github.wingwright.stability.design.TailBrief}</td><td>what is asked of a tail</td>
  *       <td>V_h 0.52</td></tr>
  *   <tr><td>{@link io.github.wingwright.stability.design.Making}</td><td>what dimensions and masses can be made to</td>
