@@ -155,7 +155,7 @@ final class DesignSheet {
           + " at "
           + best.speed().format(units.speed(), 2)
           + steadyInTrim(best)
-          + ", with the lift of the tail and its drag";
+          + ", with the tail's lift and drag";
     } catch (IllegalStateException | ConvergenceException e) {
       return "cannot be trimmed: " + e.getMessage();
     }

@@ -61,10 +61,12 @@ final class PartsInHand {
             + " upright one above it, see that they are square, and only then glue them. Cut by hand, saw the slots where the"
             + " template of the fuselage shows them.");
     if (seated && hasShims()) {
+      Part first = first();
       points.add(
           "It has a trough for the wing too, in which the wing can be moved a little either way. The shim of "
-              + first()
-              + " goes between the two, its thick end forward"
+              + words(first)
+              + " goes between the two, its thick end "
+              + (angle(first) < 0.0 ? "aft" : "forward")
               + (shims().size() > 1 ? "; the others, " + others() + ", are there to try" : "")
               + ".");
     }
@@ -88,21 +90,34 @@ final class PartsInHand {
     return parts.stream().anyMatch(PartsInHand::isShim);
   }
 
-  private List<Angle> shims() {
-    return parts.stream().filter(PartsInHand::isShim).map(p -> Angle.parse(p.name().substring(SHIM.length()))).toList();
+  private List<Part> shims() {
+    return parts.stream().filter(PartsInHand::isShim).toList();
+  }
+
+  private static String words(Part shim) {
+    return shim.name().substring(SHIM.length());
+  }
+
+  /** What a shim adds to the wing's incidence [rad]: its name ends with its angle, or says that it lies under the trailing edge. */
+  private static double angle(Part shim) {
+    String words = words(shim);
+    int end = words.indexOf('°') + 1;
+    double size = Angle.parse(words.substring(0, end)).si();
+    return end == words.length() ? size : -size;
   }
 
   /** The shim nearest to the likely decalage, beyond what is built in. */
-  private Angle first() {
+  private Part first() {
     var airframe = design.aircraft().airframe();
     double tail = airframe.horizontalTail().map(t -> t.incidence().si()).orElse(0.0);
     double wanted = design.trim().decalage().si() - (airframe.wing().incidence().si() - tail);
-    return shims().stream().min(Comparator.comparingDouble(a -> Math.abs(a.si() - wanted))).orElseThrow();
+    return shims().stream().min(Comparator.comparingDouble(shim -> Math.abs(angle(shim) - wanted))).orElseThrow();
   }
 
   private String others() {
     StringJoiner names = new StringJoiner(" and ");
-    shims().stream().filter(a -> !a.equals(first())).forEach(a -> names.add(a.format(Angle.DEGREE, 2)));
+    Part first = first();
+    shims().stream().filter(shim -> !shim.name().equals(first.name())).forEach(shim -> names.add(words(shim)));
     return names.toString();
   }
 }

@@ -256,8 +256,8 @@ class DesignProgramTest {
   @Test
   void a_wing_by_area_or_by_loading_needs_no_span() {
     for (String wing : List.of(
-        "\"area\": \"370 cm²\"", "\"loading\": \"1.36 kg/m²\"",
-        "\"target_speed\": { \"speed\": \"6.2 m/s\", \"lift_coefficient\": 0.6 }")) {
+        "\"area\": \"370 cm²\"", "\"loading\": \"1.5 kg/m²\"",
+        "\"target_speed\": { \"speed\": \"6.5 m/s\", \"lift_coefficient\": 0.6 }")) {
       ProgramRun run = ProgramRun.of(temporary, ProgramRun.write(temporary, ProgramRun.changed("\"span\": \"480 mm\"", wing)));
       assertThat(run.err()).as(wing).isEmpty();
       assertThat(run.status()).as(wing).isZero();
