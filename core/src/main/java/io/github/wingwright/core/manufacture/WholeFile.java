@@ -2,17 +2,16 @@
 package io.github.wingwright.core.manufacture;
 
 import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
-import java.util.concurrent.atomic.AtomicLong;
 
 /** Writes a file all at once: under a temporary name beside its place, into which it is moved when it is complete. */
 final class WholeFile {
-  /** Two writers of one process get two names; two processes differ in their number. */
-  private static final AtomicLong WRITTEN = new AtomicLong();
+  /** So many abandoned files of one name are tried to be passed. */
+  private static final int MOST = 1000;
 
   private WholeFile() {}
 
@@ -28,10 +27,14 @@ final class WholeFile {
     if (folder == null || name == null) {
       throw new IOException("file must have a name and a folder, was " + file);
     }
-    // A file made for temporary use would be closed to everybody else, and stay so when it is moved.
-    Path fresh = folder.resolve("." + name + "-" + ProcessHandle.current().pid() + "-" + WRITTEN.incrementAndGet() + ".part");
+    Path fresh;
     try {
-      Files.write(fresh, bytes, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+      fresh = free(folder, name);
+    } catch (IOException e) {
+      throw new IOException(file + " cannot be written: " + cause(e), e);
+    }
+    try {
+      Files.write(fresh, bytes);
       Files.move(fresh, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
     } catch (IOException e) {
       IOException named = new IOException(file + " cannot be written: " + cause(e), e);
@@ -41,6 +44,22 @@ final class WholeFile {
         named.addSuppressed(left);
       }
       throw named;
+    }
+  }
+
+  /**
+   * An empty file of a name that nobody has, also where several write at once. A file made for temporary use would be closed
+   * to everybody else, and stay so when it is moved.
+   */
+  private static Path free(Path folder, Path name) throws IOException {
+    for (int i = 0; ; i++) {
+      try {
+        return Files.createFile(folder.resolve("." + name + "-" + i + ".part"));
+      } catch (FileAlreadyExistsException taken) {
+        if (i == MOST) {
+          throw taken;
+        }
+      }
     }
   }
 

@@ -12,8 +12,11 @@ import java.util.stream.Collectors;
  * all a foaming polymer differ from batch to batch, the last by a factor of two with temperature and flow.
  *
  * <p>Stiffness is given along the printed line, the grain or the fibre; across printed layers it is lower. Where no
- * stiffness is given none was found that could be stood for. The ranges of PLA, ABS, PETG and carbon tube hold the values
- * that a paper and a maker's data sheet print; those of the others are from memory, as their sources say.
+ * stiffness is given none was found that could be stood for. The ranges of PLA, ABS, PETG
+ * and carbon tube hold the values of one paper and one maker's data sheet; other published values lie outside them: ABS of
+ * 1.44 GPa, PLA of 22.9 MPa in one maker's data, PLA of 3 to 4 GPa and 50 to 65 MPa, PETG of up to 3 GPa and 56 MPa on a page
+ * on additive materials. Makers and prints scatter more than a range here says; all ranges of stiffness and strength are from
+ * memory, as their sources say.
  */
 public final class Materials {
   private static final Source FILAMENT =
