@@ -214,7 +214,7 @@ final class BuildPage {
                         + more.format(units.mass(), 2)
                         + " more at hand, "
                         + Mass.kilograms(ballast + more.si()).format(units.mass(), 3)
-                        + " in all: the walls of seat, slots and closed ends, which the sheet does not reckon with, lie behind the mark."));
+                        + " in all: by the walls inside their meshes the parts balance behind the mark."));
     points.add(
         "Hold it under the wing at the mark, "
             + length(Length.metres(at))

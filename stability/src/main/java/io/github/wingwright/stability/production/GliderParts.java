@@ -417,7 +417,7 @@ public final class GliderParts {
           Finding.of(
               Severity.CAUTION,
               "balance as made",
-              "With the walls of seat, slots and ends it balances "
+              "By the walls inside the meshes of the parts it balances "
                   + Length.metres(Math.abs(moved)).format(Length.MILLIMETRE, 2)
                   + (moved > 0.0 ? " aft" : " forward")
                   + " of the mark: "
