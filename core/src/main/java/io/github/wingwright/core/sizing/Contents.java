@@ -206,7 +206,12 @@ public final class Contents {
     if (anyOrder) {
       throw new IllegalArgumentException("contents that balance must be in a given order, were in any order");
     }
-    double mc = things.stream().mapToDouble(t -> t.mass().si()).sum();
+    // In the order of the workings, so that they end in the same bits.
+    double mass = mr + mb;
+    for (Thing thing : things) {
+      mass += thing.mass().si();
+    }
+    double all = mass;
     Wording start =
         Wording.of("balances at "
             + Considerations.number(100.0 * wantedShare)
@@ -219,12 +224,12 @@ public final class Contents {
             Source.DEFINITION,
             true,
             (length, diameter) -> {
-              double moment = mr * restShare * length + mb * xb + moment(shape, length, diameter);
-              return wantedShare - moment / ((mr + mc + mb) * length);
+              double moment = moment(mr * (restShare * length) + mb * xb, shape, length, diameter);
+              return MarginFormulas.balanceMargin(wantedShare, moment / all, length);
             },
             (length, diameter, unit) -> {
-              double moment = mr * restShare * length + mb * xb + moment(shape, length, diameter);
-              double at = moment / ((mr + mc + mb) * length);
+              double moment = moment(mr * (restShare * length) + mb * xb, shape, length, diameter);
+              double at = moment / (all * length);
               return "with the centre of gravity at " + Margins.percent(at);
             })
             .reckonedBy(
@@ -233,10 +238,10 @@ public final class Contents {
                         this, things, shape, length, diameter, rest, restShare, wantedShare, ballast, ballastFromNose));
   }
 
-  /** Sum of mass times distance from the nose tip, whether or not everything fits. */
-  private double moment(BodyShape shape, double length, double diameter) {
+  /** A moment about the nose tip and that of the contents, whether or not everything fits. */
+  private double moment(double rest, BodyShape shape, double length, double diameter) {
     double[] fronts = fronts(shape, length, diameter);
-    double moment = 0.0;
+    double moment = rest;
     for (int i = 0; i < fronts.length; i++) {
       Thing thing = things.get(i);
       moment += thing.mass().si() * (fronts[i] + 0.5 * thing.length().si());

@@ -66,14 +66,12 @@ public final class NoseStrength {
 
     @Override
     public double margin(double length, double diameter) {
-      double middle = Math.max(diameter - wall, 0.5 * diameter);
-      double inCompression = stress * Math.PI * Math.min(wall, 0.5 * diameter) * middle / force;
-      double inBuckling = buckling(length, diameter) / force;
-      return Math.min(inCompression, inBuckling) - 1.0;
+      double inCompression = MarginFormulas.compressiveLoad(stress, wall, diameter);
+      return MarginFormulas.strutMargin(inCompression, buckling(length, diameter), force);
     }
 
     private double buckling(double length, double diameter) {
-      return Math.PI * Math.PI * modulus * BodyShell.secondMoment(diameter, wall) / (length * length);
+      return MarginFormulas.bucklingLoad(modulus * BodyShell.secondMoment(diameter, wall), length);
     }
 
     @Override

@@ -92,7 +92,7 @@ class ConsiderationsAgainstSourcesTest {
     all.put(
         "Considerations.bendingStiffnessAtLeast/2",
         () ->
-            Considerations.bendingStiffnessAtLeast(FlexuralRigidity.newtonSquareMetres(6.2122649), RING)
+            Considerations.bendingStiffnessAtLeast(FlexuralRigidity.newtonSquareMetres(6.2122639), RING)
                 .diametersAt(0.3, ANY)
                 .lower());
     all.put(
