@@ -99,6 +99,10 @@
  *   <tr><td>{@code Formula}, {@code Symbol}, {@code Kernel}, {@code Step}, {@code Workings}, {@code Origins},
  *       {@code StepChange}</td><td>computation</td>
  *       <td>no: they hold methods</td></tr>
+ *   <tr><td>{@code Wording}: {@code length at most 9 in}, or 228.6 mm, as the reader likes</td><td>words</td>
+ *       <td>no</td></tr>
+ *   <tr><td>{@code Weighed}, {@code FeasibleRegion}, {@code Conflict}: who binds a plane of length and diameter, or who
+ *       clashes and what would end it</td><td>negotiation</td><td>no</td></tr>
  *   <tr><td>{@code Consideration}, {@code Sized}</td><td>open to others, or made of the above</td><td>no</td></tr>
  * </table>
  *

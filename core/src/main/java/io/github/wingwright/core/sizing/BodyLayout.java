@@ -17,6 +17,7 @@ import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Speed;
 import java.util.Optional;
+import java.util.function.BinaryOperator;
 
 /**
  * Considerations on how a body is laid out: the wing on it, the view out of it, the ground below it, its tail end and its
@@ -86,7 +87,10 @@ public final class BodyLayout {
         Wording.of("sees ").and(angle).and(" over the nose from ").and(eyeFromNose).and(" behind its tip");
     double eye = eyeFromNose.si();
     double ahead = eye - windscreenFromNose.si();
-    return shape -> seesOverNose(name, angle, eyeBelowTop, ahead, shape, (length, diameter) -> eye);
+    return shape -> seesOverNose(name, angle, eyeBelowTop, ahead,
+            shape,
+            (length, diameter) -> eye,
+            (length, diameter) -> Step.given("distance of the eye from the nose", "x_e", eyeFromNose, Source.BRIEF));
   }
 
   /**
@@ -114,13 +118,21 @@ public final class BodyLayout {
             eyeBelowTop,
             ahead,
             shape,
-            (length, diameter) -> contents.frontOf(seat, shape, length, diameter) + eyeBehindFront.si());
+            (length, diameter) -> contents.frontOf(seat, shape, length, diameter) + eyeBehindFront.si(),
+            (length, diameter) ->
+                Step.of(
+                    "distance of the eye from the nose",
+                    "x_e",
+                    FitFormulas.BEHIND,
+                    LayoutSteps.front(contents, seat, "x_f", shape, length, diameter),
+                    Step.given("eye behind the cabin's front", "e_f", eyeBehindFront, Source.BRIEF)));
   }
 
   private static Monotone seesOverNose(
-      Wording name, Angle angle, Length eyeBelowTop, double ahead, BodyShape shape, Monotone.OfBody eyeFromNose) {
+      Wording name, Angle angle, Length eyeBelowTop, double ahead, BodyShape shape, Monotone.OfBody eyeFromNose,
+      BinaryOperator<Step> eyeStep) {
     double slope = angle.tangent();
-    double roof = greatest(shape, 1.0);
+    double roof = Contour.greatest(shape, 1.0);
     return new Monotone(
         name,
         Strength.LIMIT,
@@ -137,13 +149,13 @@ public final class BodyLayout {
           double lowest = 0.5 * Math.PI;
           for (int i = 0; i <= STATIONS; i++) {
             double x = sightStation((double) i / STATIONS, from - ahead, length);
-            lowest = Math.min(lowest, Math.atan((eye - top(shape, x, length, diameter)) / (from - x)));
+            lowest = Math.min(lowest, Math.atan((eye - Contour.top(shape, x, length, diameter)) / (from - x)));
           }
           return "with " + Angle.DEGREE.format(lowest, 3) + " of view";
         })
         .reckonedBy(
             (length, diameter) ->
-                LayoutSteps.vision(shape, length, diameter, angle, roof, eyeBelowTop, ahead, eyeFromNose));
+                LayoutSteps.vision(shape, length, diameter, angle, roof, eyeBelowTop, ahead, eyeStep));
   }
 
   /** How far the line of sight passes above the contour, at so many stations [m]. */
@@ -153,7 +165,7 @@ public final class BodyLayout {
     for (int i = 0; i <= stations; i++) {
       double x = sightStation((double) i / stations, from - ahead, length);
       double sight = eye - slope * (from - x);
-      least = Math.min(least, sight - top(shape, x, length, diameter));
+      least = Math.min(least, sight - Contour.top(shape, x, length, diameter));
     }
     return least;
   }
@@ -184,7 +196,7 @@ public final class BodyLayout {
     double slope = rotation.tangent();
     double rise = upsweep.tangent();
     return shape -> {
-      double belly = -greatest(shape, -1.0);
+      double belly = -Contour.greatest(shape, -1.0);
       return new Monotone(
           Wording.of("clears the ground at a rotation of ").and(rotation),
           Strength.LIMIT,
@@ -201,7 +213,7 @@ public final class BodyLayout {
             for (int i = 1; i <= STATIONS; i++) {
               double x = length * (wheelShare + (1.0 - wheelShare) * i / STATIONS);
               double raised = rise * Math.max(0.0, x - upsweepShare * length);
-              double above = strut.si() + belly * diameter + bottom(shape, x, length, diameter) + raised;
+              double above = strut.si() + belly * diameter + Contour.bottom(shape, x, length, diameter) + raised;
               angle = Math.min(angle, Math.atan(above / (x - wheelShare * length)));
             }
             return "with a rotation of " + Angle.DEGREE.format(angle, 3);
@@ -228,7 +240,7 @@ public final class BodyLayout {
     for (int i = 0; i <= stations; i++) {
       double x = length * (wheelShare + (1.0 - wheelShare) * i / stations);
       double raised = rise * Math.max(0.0, x - upsweepShare * length);
-      double above = ground + bottom(shape, x, length, diameter) + raised;
+      double above = ground + Contour.bottom(shape, x, length, diameter) + raised;
       least = Math.min(least, above - slope * (x - wheelShare * length));
     }
     return least;
@@ -253,7 +265,7 @@ public final class BodyLayout {
     Door.positive(strut, "height of the belly above the ground");
     double slope = tipBack.tangent();
     return shape -> {
-      double belly = -greatest(shape, -1.0);
+      double belly = -Contour.greatest(shape, -1.0);
       return new Monotone(
           Wording.of("tips back only beyond ").and(tipBack),
           Strength.GUIDELINE,
@@ -285,21 +297,6 @@ public final class BodyLayout {
     };
   }
 
-  /** Top (1) or belly (−1) of the greatest section over the diameter: in every family it stays the same. */
-  private static double greatest(BodyShape shape, double side) {
-    double length = 10.0 + 2.0 * shape.leastFinenessRatio();
-    double x = shape.greatestSection(length, 1.0);
-    return shape.centreHeight(x, length, 1.0) + side * 0.5 * shape.height(x, length, 1.0);
-  }
-
-  private static double top(BodyShape shape, double x, double length, double diameter) {
-    return shape.centreHeight(x, length, diameter) + 0.5 * shape.height(x, length, diameter);
-  }
-
-  private static double bottom(BodyShape shape, double x, double length, double diameter) {
-    return shape.centreHeight(x, length, diameter) - 0.5 * shape.height(x, length, diameter);
-  }
-
   /**
    * The tail must close gently enough for the flow to follow: a guideline. Counted is the contour's angle where the radius
    * has come down to half; behind that a small blunt end is a base.
@@ -316,9 +313,9 @@ public final class BodyLayout {
             Strength.GUIDELINE,
             AFTERBODY,
             false,
-            (length, diameter) -> 1.0 - closureSlope(shape, length, diameter) / limit,
+            (length, diameter) -> 1.0 - TailEnd.closureSlope(shape, length, diameter) / limit,
             (length, diameter, unit) ->
-                "with " + Angle.DEGREE.format(Math.atan(closureSlope(shape, length, diameter)), 3))
+                "with " + Angle.DEGREE.format(Math.atan(TailEnd.closureSlope(shape, length, diameter)), 3))
             .reckonedBy((length, diameter) -> LayoutSteps.closure(shape, length, diameter, most));
   }
 
@@ -334,51 +331,26 @@ public final class BodyLayout {
     Door.positive(top, "closure angle of the top");
     Door.positive(underside, "closure angle of the underside");
     return shape -> {
-      double half = 0.5 * (greatest(shape, 1.0) - greatest(shape, -1.0));
+      double half = 0.5 * (Contour.greatest(shape, 1.0) - Contour.greatest(shape, -1.0));
       return new Monotone(
           Wording.of("tail closes at no more than ").and(top).and(" above and ").and(underside).and(" below"),
           Strength.GUIDELINE,
           AFTERBODY,
           false,
           (length, diameter) -> {
-            double at = aftPlace(shape, length, diameter, half * diameter);
-            double above = lineSlope(shape, length, diameter, at, 1.0) / top.tangent();
-            double below = lineSlope(shape, length, diameter, at, -1.0) / underside.tangent();
-            return 1.0 - Math.max(above, below);
+            double at = TailEnd.aftPlace(shape, length, diameter, half * diameter);
+            double above = TailEnd.lineSlope(shape, length, diameter, at, 1.0);
+            double below = TailEnd.lineSlope(shape, length, diameter, at, -1.0);
+            return FitFormulas.twoClosures(above, below, top.si(), underside.si());
           },
           (length, diameter, unit) -> {
-            double at = aftPlace(shape, length, diameter, half * diameter);
-            double above = Math.atan(lineSlope(shape, length, diameter, at, 1.0));
-            double below = Math.atan(lineSlope(shape, length, diameter, at, -1.0));
+            double at = TailEnd.aftPlace(shape, length, diameter, half * diameter);
+            double above = Math.atan(TailEnd.lineSlope(shape, length, diameter, at, 1.0));
+            double below = Math.atan(TailEnd.lineSlope(shape, length, diameter, at, -1.0));
             return "with " + Angle.DEGREE.format(above, 3) + " above and " + Angle.DEGREE.format(below, 3) + " below";
-          });
+          })
+          .reckonedBy((length, diameter) -> FitSteps.twoClosures(shape, length, diameter, half, top, underside));
     };
-  }
-
-  /** Where the aft section has come down to a height [m]. */
-  private static double aftPlace(BodyShape shape, double length, double diameter, double height) {
-    double low = 0.5 * length;
-    double high = length;
-    for (int i = 0; i < 40; i++) {
-      double middle = 0.5 * (low + high);
-      if (shape.height(middle, length, diameter) > height) {
-        low = middle;
-      } else {
-        high = middle;
-      }
-    }
-    return low;
-  }
-
-  /** Slope of the top line (1) or the underside (−1), positive where the body narrows. */
-  private static double lineSlope(BodyShape shape, double length, double diameter, double at, double side) {
-    double from = at - 1e-5 * length;
-    double to = Math.min(length, at + 1e-5 * length);
-    double fall =
-        side > 0.0
-            ? top(shape, from, length, diameter) - top(shape, to, length, diameter)
-            : bottom(shape, to, length, diameter) - bottom(shape, from, length, diameter);
-    return fall / (to - from);
   }
 
   /**
@@ -390,21 +362,7 @@ public final class BodyLayout {
    * @return −dr/dx; of a spheroid √3·d/L
    */
   public static double closureSlope(BodyShape shape, double length, double diameter) {
-    double low = 0.5 * length;
-    double high = length;
-    double half = 0.25 * diameter;
-    for (int i = 0; i < 60; i++) {
-      double middle = 0.5 * (low + high);
-      if (shape.radius(middle, length, diameter) > half) {
-        low = middle;
-      } else {
-        high = middle;
-      }
-    }
-    double step = 1e-5 * length;
-    double before = shape.radius(low - step, length, diameter);
-    double after = shape.radius(Math.min(length, low + step), length, diameter);
-    return (before - after) / (Math.min(length, low + step) - (low - step));
+    return TailEnd.closureSlope(shape, length, diameter);
   }
 
   /**
@@ -453,43 +411,10 @@ public final class BodyLayout {
             Strength.LIMIT,
             Source.BRIEF,
             false,
-            (length, diameter) -> thickPart(shape, length, diameter, share) / needed - 1.0,
+            (length, diameter) -> Contour.thickPart(shape, length, diameter, share) / needed - 1.0,
             (length, diameter, unit) ->
-                "with " + unit.format(thickPart(shape, length, diameter, share), 4) + " for chord and travel")
+                "with " + unit.format(Contour.thickPart(shape, length, diameter, share), 4) + " for chord and travel")
             .reckonedBy((length, diameter) -> LayoutSteps.saddle(shape, length, diameter, rootChord, travel, share));
-  }
-
-  static double thickPart(BodyShape shape, double length, double diameter, double share) {
-    // Rounding at the very radius must not take the cylinder away.
-    double radius = 0.5 * diameter * share * (1.0 - 1e-12);
-    double widest = widest(shape, length, diameter);
-    return crossing(shape, length, diameter, radius, widest, length) - crossing(shape, length, diameter, radius, widest, 0.0);
-  }
-
-  private static double widest(BodyShape shape, double length, double diameter) {
-    double best = 0.5 * length;
-    for (int i = 1; i < STATIONS; i++) {
-      double x = length * i / STATIONS;
-      if (shape.radius(x, length, diameter) > shape.radius(best, length, diameter)) {
-        best = x;
-      }
-    }
-    return best;
-  }
-
-  private static double crossing(
-      BodyShape shape, double length, double diameter, double radius, double thick, double thin) {
-    double in = thick;
-    double out = thin;
-    for (int i = 0; i < 60; i++) {
-      double middle = 0.5 * (in + out);
-      if (shape.radius(middle, length, diameter) >= radius) {
-        in = middle;
-      } else {
-        out = middle;
-      }
-    }
-    return in;
   }
 
   /**

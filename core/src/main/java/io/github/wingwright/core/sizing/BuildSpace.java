@@ -37,6 +37,13 @@ public final class BuildSpace {
     return Inscribed.longestRectangle(a, b, width);
   }
 
+  /** The longest piece that lies or stands in the space [m]. */
+  static double longestPiece(double a, double b, double height, double width) {
+    double lying = width > height ? 0.0 : longestLying(a, b, width);
+    double standing = width <= Math.min(a, b) ? height : 0.0;
+    return Math.max(lying, standing);
+  }
+
   /**
    * The body must come out of the machine: a limit that couples length and diameter, because a thicker part lies less
    * slanted.
@@ -63,22 +70,19 @@ public final class BuildSpace {
         Source.BRIEF,
         false,
         (length, diameter) -> {
-          double lying = diameter > height.si() ? 0.0 : longestLying(a.si(), b.si(), diameter);
-          double standing = diameter <= Math.min(a.si(), b.si()) ? height.si() : 0.0;
-          double longest = segments * Math.max(lying, standing) - (segments - 1) * joint.si();
-          return longest / length - 1.0;
+          double piece = longestPiece(a.si(), b.si(), height.si(), diameter);
+          return MarginFormulas.above(MarginFormulas.segmented(segments, piece, joint.si()), length);
         },
         (length, diameter, unit) -> {
           double piece = (length + (segments - 1) * joint.si()) / segments;
-          double lying = diameter > height.si() ? 0.0 : longestLying(a.si(), b.si(), diameter);
-          double standing = diameter <= Math.min(a.si(), b.si()) ? height.si() : 0.0;
-          double most = Math.max(lying, standing);
+          double most = longestPiece(a.si(), b.si(), height.si(), diameter);
           String longer = "with pieces of " + unit.format(piece, 4);
           if (!(most > joint.si())) {
             return longer;
           }
           int more = (int) Math.ceil((length - joint.si()) / (most - joint.si()) - 1e-9);
           return longer + ", or with " + more + " segments";
-        });
+        })
+        .reckonedBy((length, diameter) -> FitSteps.machine(a, b, height, segments, joint, length, diameter));
   }
 }

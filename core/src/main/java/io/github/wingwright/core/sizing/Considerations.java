@@ -330,7 +330,7 @@ public final class Considerations {
     double modulus = shell.modulus().si();
     return shape ->
         new Monotone(
-            Wording.of("tail moves at most " + number(100.0 * deflection) + " % of its arm under ").and(load, 3),
+            Wording.of("tail moves at most " + number(100.0 * deflection) + " % of its arm under ").and(load, 3).and(", tapering"),
             Strength.LIMIT,
             TAPERED_TUBE,
             true,

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.sizing;
 
-import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Strength;
 import io.github.wingwright.core.basis.Wording;
 import io.github.wingwright.core.geometry.BodyShape;
@@ -10,7 +10,6 @@ import io.github.wingwright.core.geometry.Fuselage;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
-import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -31,6 +30,8 @@ import java.util.stream.Collectors;
 public final class Contents {
   /** All orders of seven things are 5,040. */
   public static final int MOST_IN_ANY_ORDER = 7;
+
+  private static final int ROOM_STATIONS = 48;
 
   private final List<Thing> things;
   private final double wall;
@@ -205,7 +206,12 @@ public final class Contents {
     if (anyOrder) {
       throw new IllegalArgumentException("contents that balance must be in a given order, were in any order");
     }
-    double mc = things.stream().mapToDouble(t -> t.mass().si()).sum();
+    // In the order of the workings, so that they end in the same bits.
+    double mass = mr + mb;
+    for (Thing thing : things) {
+      mass += thing.mass().si();
+    }
+    double all = mass;
     Wording start =
         Wording.of("balances at "
             + Considerations.number(100.0 * wantedShare)
@@ -218,12 +224,12 @@ public final class Contents {
             Source.DEFINITION,
             true,
             (length, diameter) -> {
-              double moment = mr * restShare * length + mb * xb + moment(shape, length, diameter);
-              return wantedShare - moment / ((mr + mc + mb) * length);
+              double moment = moment(mr * (restShare * length) + mb * xb, shape, length, diameter);
+              return MarginFormulas.balanceMargin(wantedShare, moment / all, length);
             },
             (length, diameter, unit) -> {
-              double moment = mr * restShare * length + mb * xb + moment(shape, length, diameter);
-              double at = moment / ((mr + mc + mb) * length);
+              double moment = moment(mr * (restShare * length) + mb * xb, shape, length, diameter);
+              double at = moment / (all * length);
               return "with the centre of gravity at " + Margins.percent(at);
             })
             .reckonedBy(
@@ -232,10 +238,10 @@ public final class Contents {
                         this, things, shape, length, diameter, rest, restShare, wantedShare, ballast, ballastFromNose));
   }
 
-  /** Sum of mass times distance from the nose tip, whether or not everything fits. */
-  private double moment(BodyShape shape, double length, double diameter) {
+  /** A moment about the nose tip and that of the contents, whether or not everything fits. */
+  private double moment(double rest, BodyShape shape, double length, double diameter) {
     double[] fronts = fronts(shape, length, diameter);
-    double moment = 0.0;
+    double moment = rest;
     for (int i = 0; i < fronts.length; i++) {
       Thing thing = things.get(i);
       moment += thing.mass().si() * (fronts[i] + 0.5 * thing.length().si());
@@ -260,6 +266,72 @@ public final class Contents {
     return fronts(shape, length, diameter)[thing];
   }
 
+  Thing thing(int at) {
+    return things.get(at);
+  }
+
+  /** The same things with other room around them [m]. */
+  Contents spaced(double otherWall, double otherClearance, double otherGap) {
+    return new Contents(things, otherWall, otherClearance, otherGap, anyOrder);
+  }
+
+  Step wallStep() {
+    return Step.given("wall", "w", Length.metres(wall), Source.BRIEF);
+  }
+
+  Step clearanceStep() {
+    return Step.given("clearance around each thing", "c", Length.metres(clearance), Source.BRIEF);
+  }
+
+  Step gapStep() {
+    return Step.given("gap from one thing to the next", "g", Length.metres(gap), Source.BRIEF);
+  }
+
+  /** The least of what is left to the contour at the front of a thing and to what lies ahead of it [m]. */
+  double roomAhead(int at, BodyShape shape, double length, double diameter, double front) {
+    double ahead = at == 0 ? wall : frontOf(at - 1, shape, length, diameter) + things.get(at - 1).length().si() + gap;
+    double toContour = room(things.get(at), front, 0.0, 0.5, shape, length, diameter);
+    return Math.abs(toContour) < front - ahead ? toContour : front - ahead;
+  }
+
+  /** What is left beside the tightest point of a part of a thing, measured at many stations [m]. */
+  private double room(
+      Thing thing, double front, double from, double to, BodyShape shape, double length, double diameter) {
+    double along = thing.length().si();
+    double level = shape.centreHeight(Math.min(front + 0.5 * along, length), length, diameter);
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i <= ROOM_STATIONS; i++) {
+      double part = (from + (to - from) * i / ROOM_STATIONS) * along;
+      double x = Math.min(front + part, length);
+      double aside = Math.abs(shape.centreHeight(x, length, diameter) - level);
+      double wide = 0.5 * shape.width(x, length, diameter) - wall - clearance;
+      double high = 0.5 * shape.height(x, length, diameter) - wall - clearance - aside;
+      double needed =
+          thing.form() == Thing.Form.BOX
+              ? Math.hypot(0.5 * thing.width().si(), 0.5 * thing.height().si() * wide / high)
+              : thing.radiusAt(part);
+      least = Math.min(least, (thing.form() == Thing.Form.BOX ? wide : Math.min(wide, high)) - needed);
+    }
+    return least;
+  }
+
+  /** What is left beside the aft half of the tightest thing and behind the last one, in the first order that fits [m]. */
+  double roomBehind(BodyShape shape, double length, double diameter) {
+    double[] fronts = new double[things.size()];
+    for (int[] order : orders()) {
+      if (fits(shape, length, diameter, order, fronts)) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < order.length; i++) {
+          Thing thing = things.get(order[i]);
+          least = Math.min(least, room(thing, fronts[i], 0.5, 1.0, shape, length, diameter));
+          least = Math.min(least, length - wall - fronts[i] - thing.length().si());
+        }
+        return least;
+      }
+    }
+    return -diameter;
+  }
+
   /** Which of the things has a name, in a given order. */
   int indexOf(String name) {
     for (int i = 0; i < things.size(); i++) {
@@ -274,7 +346,7 @@ public final class Contents {
             : "thing must be one of " + names + ", was \"" + name + "\"");
   }
 
-  private List<int[]> orders() {
+  List<int[]> orders() {
     int[] given = new int[things.size()];
     for (int i = 0; i < given.length; i++) {
       given[i] = i;
@@ -395,7 +467,7 @@ public final class Contents {
   }
 
   /** The least length of the stoutest body that holds everything. */
-  private double leastLength(BodyShape shape) {
+  double leastLength(BodyShape shape) {
     List<int[]> orders = orders();
     double stout = 1.0 / shape.leastFinenessRatio();
     double in = 2.0 * wall;
@@ -415,59 +487,6 @@ public final class Contents {
       }
     }
     return in;
-  }
-
-  /** The margin of a set of things in one family. */
-  private record Holding(Wording wording, Contents contents, BodyShape shape, double leastLength)
-      implements Worded {
-
-    @Override
-    public Strength strength() {
-      return Strength.LIMIT;
-    }
-
-    @Override
-    public Source source() {
-      return Source.BRIEF;
-    }
-
-    @Override
-    public double margin(double length, double diameter) {
-      double stoutest = length / shape.leastFinenessRatio();
-      if (length < leastLength) {
-        return Math.min(length / leastLength, diameter / stoutest) - 1.0;
-      }
-      return diameter / leastDiameter(length, stoutest) - 1.0;
-    }
-
-    @Override
-    public Interval diametersAt(double length, Interval search) {
-      double stoutest = length / shape.leastFinenessRatio();
-      return length < leastLength ? Interval.NONE : Interval.atLeast(leastDiameter(length, stoutest));
-    }
-
-    @Override
-    public String givingWayTo(double length, double diameter, NamedUnit<Length> unit) {
-      double stoutest = length / shape.leastFinenessRatio();
-      return length < leastLength
-          ? quoted(unit) + " with contents shorter by " + unit.format(leastLength - length, 3)
-          : quoted(unit) + " with contents " + unit.format(leastDiameter(length, stoutest) - diameter, 3) + " thinner";
-    }
-
-    private double leastDiameter(double length, double stoutest) {
-      List<int[]> orders = contents.orders();
-      double in = stoutest;
-      double out = 0.0;
-      while (in - out > 1e-11 * in) {
-        double middle = 0.5 * (in + out);
-        if (contents.fitsAnyhow(shape, length, middle, orders)) {
-          in = middle;
-        } else {
-          out = middle;
-        }
-      }
-      return in;
-    }
   }
 
   @Override

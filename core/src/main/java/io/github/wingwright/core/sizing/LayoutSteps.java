@@ -10,6 +10,7 @@ import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BinaryOperator;
 
 /**
  * The margins of a body's layout as lines of the workings. What is found along a contour is a solution; its residual is the
@@ -28,19 +29,8 @@ final class LayoutSteps {
       double roof,
       Length below,
       double ahead,
-      Monotone.OfBody eyeFromNose) {
-    Step from =
-        Step.solution(
-            "distance of the eye from the nose",
-            "x_e",
-            Length.METRE,
-            "given, or with its cabin as far forward as that fits",
-            "x_e of this length and diameter",
-            v -> eyeFromNose.margin(v[0], v[1]),
-            v -> v[2] - eyeFromNose.margin(v[0], v[1]),
-            Source.BRIEF,
-            length,
-            diameter);
+      BinaryOperator<Step> eyeFromNose) {
+    Step from = eyeFromNose.apply(length, diameter);
     Step eye =
         Step.of(
             MarginFormulas.EYE_HEIGHT,
@@ -110,9 +100,9 @@ final class LayoutSteps {
             "k",
             NamedUnit.NUMBER,
             "bisection for the place, then a central difference",
-            "k = −dr/dx where r = d/4",
-            v -> BodyLayout.closureSlope(shape, v[0], v[1]),
-            v -> v[2] - BodyLayout.closureSlope(shape, v[0], v[1]),
+            "k = −dr/dx where r = d/4; what is left is the difference from the places of r 0.1 % more and less",
+            v -> TailEnd.closureSlope(shape, v[0], v[1]),
+            v -> v[2] - TailEnd.slopeBetweenRadii(shape, v[0], v[1]),
             Source.DEFINITION,
             length,
             diameter);
@@ -127,9 +117,9 @@ final class LayoutSteps {
             "l",
             Length.METRE,
             "bisection ahead of the greatest section and behind it",
-            "r ≥ k·d/2 over l",
-            v -> BodyLayout.thickPart(shape, v[0], v[1], v[2]),
-            v -> v[3] - BodyLayout.thickPart(shape, v[0], v[1], v[2]),
+            "r ≥ k·d/2 over l; what is left is the difference from 4,000 stations",
+            v -> Contour.thickPart(shape, v[0], v[1], v[2]),
+            v -> v[3] - Contour.thickPartByStations(shape, v[0], v[1], v[2]),
             Source.DEFINITION,
             length,
             diameter,
@@ -166,22 +156,12 @@ final class LayoutSteps {
         moments);
     for (int i = 0; i < things.size(); i++) {
       Thing thing = things.get(i);
-      int at = i;
-      double half = 0.5 * thing.length().si();
-      Step middle =
-          Step.solution(
-              "middle of " + thing.name(),
-              "x_" + (i + 1),
-              Length.METRE,
-              "bisection for the foremost place with room",
-              "the thing touches the room that the contour leaves, or what lies ahead of it",
-              v -> contents.frontOf(at, shape, v[0], v[1]) + half,
-              v -> v[2] - contents.frontOf(at, shape, v[0], v[1]) - half,
-              Source.library("placed as far forward as it fits"),
-              length,
-              diameter);
+      String index = Integer.toString(i + 1);
+      Step half = Step.given("half the length of " + thing.name(), "e_" + index, thing.length().times(0.5), Source.BRIEF);
+      Step front = front(contents, i, "f_" + index, shape, length, diameter);
+      Step middle = Step.of("middle of " + thing.name(), "x_" + index, FitFormulas.BEHIND, front, half);
       Step mass = Step.given("mass of " + thing.name(), "m_" + (i + 1), thing.mass(), Source.BRIEF);
-      add(thing.name(), Integer.toString(i + 1), mass, middle, masses, moments);
+      add(thing.name(), index, mass, middle, masses, moments);
     }
     Step all = Step.sum("mass of everything", "m", masses);
     Step moment = Step.sum("moment of everything about the nose", "M", moments);
@@ -190,6 +170,21 @@ final class LayoutSteps {
         Step.given("wanted centre of gravity over the length", "s", wantedShare, Source.BRIEF),
         Step.of(MarginFormulas.CENTRE_OF_GRAVITY, moment, all),
         length);
+  }
+
+  /** Where the front of a thing lies: what it touches closes it. */
+  static Step front(Contents contents, int at, String symbol, BodyShape shape, Step length, Step diameter) {
+    return Step.solution(
+        "front of " + contents.thing(at).name(),
+        symbol,
+        Length.METRE,
+        "bisection for the foremost place with room",
+        "no room is left to the contour, or to what lies ahead of it",
+        v -> contents.frontOf(at, shape, v[0], v[1]),
+        v -> contents.roomAhead(at, shape, v[0], v[1], v[2]),
+        Source.library("placed as far forward as it fits"),
+        length,
+        diameter);
   }
 
   private static void add(String what, String index, Step mass, Step at, List<Step> masses, List<Step> moments) {

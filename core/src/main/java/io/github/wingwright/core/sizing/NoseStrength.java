@@ -8,6 +8,7 @@ import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Strength;
 import io.github.wingwright.core.basis.Wording;
+import io.github.wingwright.core.geometry.BodyShape;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Force;
 import io.github.wingwright.core.quantity.Length;
@@ -65,14 +66,12 @@ public final class NoseStrength {
 
     @Override
     public double margin(double length, double diameter) {
-      double middle = Math.max(diameter - wall, 0.5 * diameter);
-      double inCompression = stress * Math.PI * Math.min(wall, 0.5 * diameter) * middle / force;
-      double inBuckling = buckling(length, diameter) / force;
-      return Math.min(inCompression, inBuckling) - 1.0;
+      double inCompression = MarginFormulas.compressiveLoad(stress, wall, diameter);
+      return MarginFormulas.strutMargin(inCompression, buckling(length, diameter), force);
     }
 
     private double buckling(double length, double diameter) {
-      return Math.PI * Math.PI * modulus * BodyShell.secondMoment(diameter, wall) / (length * length);
+      return MarginFormulas.bucklingLoad(modulus * BodyShell.secondMoment(diameter, wall), length);
     }
 
     @Override
@@ -155,15 +154,15 @@ public final class NoseStrength {
             Strength.LIMIT,
             rule,
             true,
-            (length, diameter) -> {
-              double x = 1e-6 * diameter;
-              double r = shape.radius(x, length, diameter);
-              return r * r / (2.0 * x) / least.si() - 1.0;
-            },
-            (length, diameter, unit) -> {
-              double x = 1e-6 * diameter;
-              double r = shape.radius(x, length, diameter);
-              return "with a radius of " + unit.format(r * r / (2.0 * x), 3);
-            });
+            (length, diameter) -> MarginFormulas.above(tipRadius(shape, length, diameter, 1e-6), least.si()),
+            (length, diameter, unit) -> "with a radius of " + unit.format(tipRadius(shape, length, diameter, 1e-6), 3))
+            .reckonedBy((length, diameter) -> FitSteps.noseRadius(shape, length, diameter, least));
+  }
+
+  /** Radius of curvature of the tip, from a place so many diameters behind it [m]. */
+  static double tipRadius(BodyShape shape, double length, double diameter, double behind) {
+    double x = behind * diameter;
+    double r = shape.radius(x, length, diameter);
+    return r * r / (2.0 * x);
   }
 }

@@ -58,6 +58,8 @@
  * <caption>Types with an example</caption>
  * <tr><td>{@code FuselageSizing}</td><td>capsule, 300 mm, four considerations</td></tr>
  * <tr><td>{@code Considerations}</td><td>{@code finenessWithin(6, 10)}</td></tr>
+ * <tr><td>{@code MarginFormulas}, {@code FitFormulas}</td><td>{@code m = L_max / L − 1}: how a margin comes about</td></tr>
+ * <tr><td>{@code BodySteps}</td><td>length, diameter, volume and wetted area of one body as lines of the workings</td></tr>
  * <tr><td>{@code ShapeConsideration}</td><td>60 cm³ inside, whatever the family</td></tr>
  * <tr><td>{@code FinenessContext}</td><td>subsonic, volume fixed: 6 to 8</td></tr>
  * <tr><td>{@code PackingFraction}</td><td>0.6</td></tr>

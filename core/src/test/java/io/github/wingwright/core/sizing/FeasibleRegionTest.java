@@ -391,4 +391,25 @@ class FeasibleRegionTest {
             () -> FeasibleRegion.of(List.of(), Interval.between(0, 1), DIAMETERS, Length.MILLIMETRE))
         .withMessage("window of lengths must be positive, finite and not empty, was 0.0 to 1.0");
   }
+
+  @Test
+  void advice_to_a_designer_in_inches_names_what_clashes_in_inches() {
+    FuselageSizing sizing =
+        FuselageSizing.of(BodyShape.capsule())
+            .showing(Length.INCH)
+            .considering(Considerations.lengthAtMost(Length.inches(9)))
+            .considering(Considerations.tailArmAtLeast(Length.inches(6), 0.5));
+
+    String advice =
+        sizing
+            .region(Interval.between(0.05, 0.5), Interval.between(0.005, 0.2))
+            .conflict()
+            .orElseThrow()
+            .describe(Length.INCH);
+
+    assertThat(advice)
+        .contains("\"length at most 9 in\"", "\"tail arm at least 6 in with 50 % of the length outside it\"")
+        .doesNotContain("mm");
+    assertThat(sizing.lengthRange().toString()).contains("length at most 9 in").doesNotContain("mm");
+  }
 }

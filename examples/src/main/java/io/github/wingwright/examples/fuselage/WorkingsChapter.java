@@ -9,6 +9,7 @@ import io.github.wingwright.core.report.Chapter;
 import io.github.wingwright.core.report.ConsiderationWorkings;
 import io.github.wingwright.core.sizing.BodySteps;
 import io.github.wingwright.core.sizing.Contents;
+import io.github.wingwright.core.sizing.MarginFormulas;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -90,10 +91,10 @@ final class WorkingsChapter {
               place.front().plus(place.thing().length().times(0.5)),
               Source.library("placed as far forward as it fits"));
       masses.add(mass);
-      moments.add(Step.of("moment of " + name, "M_" + i, Balance.MOMENT, mass, at));
+      moments.add(Step.of("moment of " + name, "M_" + i, MarginFormulas.MASS_MOMENT, mass, at));
     }
     Step all = Step.sum("mass of the contents", "m_c", masses);
     Step moment = Step.sum("moment of the contents about the nose", "M_c", moments);
-    return Step.of(Balance.CENTRE, moment, all);
+    return Step.of(MarginFormulas.CENTRE_OF_GRAVITY, moment, all);
   }
 }
