@@ -6,6 +6,7 @@ import io.github.wingwright.core.basis.Severity;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.geometry.AirfoilSection;
 import io.github.wingwright.core.quantity.Angle;
+import io.github.wingwright.core.quantity.Door;
 import java.io.Serializable;
 import java.util.Arrays;
 import java.util.List;
@@ -32,6 +33,9 @@ import org.jspecify.annotations.Nullable;
 public sealed class ComposedSection implements AirfoilSection, Serializable permits Naca4 {
   private static final long serialVersionUID = 1L;
   private static final double LAST_ROOT = 1.02;
+
+  /** More points than any use asks for; a slip in a unit or a sign is told at once instead of filling the memory. */
+  private static final int MOST_POINTS = 100_001;
 
   private final MeanLine meanLine;
   private final ThicknessForm thicknessForm;
@@ -335,8 +339,13 @@ public sealed class ComposedSection implements AirfoilSection, Serializable perm
     }
   }
 
-  /** The outline as a value. */
+  /**
+   * The outline as a value.
+   *
+   * @param points number of points, 5 to 100,001
+   */
   public Contour contour(int points) {
+    Door.within(points, 5, MOST_POINTS, "number of points");
     double[] x = new double[points];
     double[] y = new double[points];
     outline(x, y);
@@ -350,13 +359,14 @@ public sealed class ComposedSection implements AirfoilSection, Serializable perm
    * <pre>{@code √x = (1 − w)·cos(π·u/2) + w·(1 − u)}</pre>
    * at equal steps of u from the trailing edge (0) to the nose (1) on each side.
    *
-   * @param points number of points, odd, at least 21
+   * @param points number of points, odd, 21 to 100,001
    * @param linearShare w, 0 (cosine spacing) to 1
    */
   public Contour contour(int points, double linearShare) {
     Checks.within("linear share", linearShare, 0, 1);
-    if (points < 21 || points % 2 == 0) {
-      throw new IllegalArgumentException("this spacing needs an odd number of at least 21 points, got " + points);
+    Door.within(points, 21, MOST_POINTS, "number of points");
+    if (points % 2 == 0) {
+      throw new IllegalArgumentException("number of points of this spacing must be odd, was " + points);
     }
     double[] x = new double[points];
     double[] y = new double[points];

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.airfoils;
 
+import io.github.wingwright.core.quantity.Door;
 import java.io.Serializable;
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
@@ -59,14 +60,22 @@ public final class Contour implements Serializable {
     return x.length;
   }
 
-  /** Abscissa of a point [chords]. */
+  /**
+   * Abscissa of a point [chords].
+   *
+   * @param index number of the point, from 0
+   */
   public double x(int index) {
-    return x[index];
+    return x[Door.within(index, 0, x.length - 1, "number of the point")];
   }
 
-  /** Ordinate of a point [chords]. */
+  /**
+   * Ordinate of a point [chords].
+   *
+   * @param index number of the point, from 0
+   */
   public double y(int index) {
-    return y[index];
+    return y[Door.within(index, 0, x.length - 1, "number of the point")];
   }
 
   /** A copy of the abscissas. */

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.airfoils;
 
+import java.util.Locale;
+
 /**
  * What a section is as a solid, for a chord of 1. Multiply lengths by the chord, the area by its square, the second
  * moments by its fourth power.
@@ -85,5 +87,11 @@ public record SectionProperties(
       case 4 -> -y * y * y * dx / 3;
       default -> 0.5 * x * x * y * dy;
     };
+  }
+
+  @Override
+  public String toString() {
+    return String.format(Locale.ROOT, "area %.4f chord², centroid at %.4f, %.4f, outline %.4f chords",
+        area, centroidX, Math.rint(1e4 * centroidY) / 1e4 + 0.0, perimeter());
   }
 }

@@ -111,4 +111,32 @@ class ShapesTest {
     assertThatThrownBy(() -> PolynomialMeanLine.of(0.2)).hasMessageContaining("at least two");
     assertThat(PolynomialMeanLine.of(0.2, -0.2)).isEqualTo(PolynomialMeanLine.of(0.2, -0.2));
   }
+
+  @Test
+  void a_number_of_points_that_makes_no_contour_is_refused() {
+    Naca4 section = Naca4.parse("2412");
+    for (int points : new int[] {-1, 4, Integer.MAX_VALUE}) {
+      assertThatThrownBy(() -> section.contour(points)).isInstanceOf(IllegalArgumentException.class)
+          .hasMessage("number of points must be 5 to 100001, was " + points);
+    }
+    assertThatThrownBy(() -> section.contour(Integer.MAX_VALUE, 0.2)).isInstanceOf(IllegalArgumentException.class)
+        .hasMessage("number of points must be 21 to 100001, was 2147483647");
+    assertThatThrownBy(() -> section.contour(22, 0.2)).isInstanceOf(IllegalArgumentException.class)
+        .hasMessage("number of points of this spacing must be odd, was 22");
+  }
+
+  @Test
+  void a_point_that_the_contour_has_not_is_refused() {
+    Contour contour = Naca4.parse("2412").contour(41);
+    assertThatThrownBy(() -> contour.x(41)).isInstanceOf(IllegalArgumentException.class)
+        .hasMessage("number of the point must be 0 to 40, was 41");
+    assertThatThrownBy(() -> contour.y(-1)).isInstanceOf(IllegalArgumentException.class)
+        .hasMessage("number of the point must be 0 to 40, was -1");
+  }
+
+  @Test
+  void properties_read_in_one_line() {
+    assertThat(Naca4.parse("0012").properties().toString()).startsWith("area 0.08").contains(", 0.0000, outline 2.0")
+        .hasSizeLessThanOrEqualTo(75);
+  }
 }

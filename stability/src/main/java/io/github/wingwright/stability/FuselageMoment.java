@@ -5,6 +5,7 @@ import io.github.wingwright.core.basis.Formula;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.geometry.BodyShape;
 import io.github.wingwright.core.quantity.Area;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Volume;
@@ -149,7 +150,7 @@ public final class FuselageMoment {
    * @param farDownwash 2·a_w/(π·A)
    * @param tailGradient 1 − ε_α, 1 for an aircraft without a tail
    * @param tailArm distance from the root trailing edge to the tail's quarter chord [m], positive
-   * @param strips how many strips ahead of the wing, and as many behind it
+   * @param strips how many strips ahead of the wing, and as many behind it, 1 to 1,000,000
    * @return I [m³]
    */
   public static double stripIntegral(
@@ -163,6 +164,7 @@ public final class FuselageMoment {
       double tailGradient,
       double tailArm,
       int strips) {
+    Door.within(strips, 1, 1_000_000, "number of strips");
     double ahead = 0.0;
     double front = Math.max(0.0, Math.min(rootLeadingEdge, length));
     double step = front / strips;

@@ -239,13 +239,11 @@ public final class TrimmedPolar implements DragLaw {
   /**
    * Points spread evenly over the lift coefficients.
    *
-   * @param points how many, at least 2
+   * @param points how many, 2 to 100,000
    * @return the points
    */
   public List<Point> points(int points) {
-    if (points < 2) {
-      throw new IllegalArgumentException("number of points must be at least 2, was " + points);
-    }
+    Door.within(points, 2, 100_000, "number of points");
     List<Point> all = new ArrayList<>();
     for (int i = 0; i < points; i++) {
       all.add(at(lifts.lower() + lifts.width() * i / (points - 1)));

@@ -2,6 +2,7 @@
 package io.github.wingwright.stability;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
 import io.github.wingwright.core.geometry.BodyShape;
@@ -86,5 +87,15 @@ class FuselageMomentTest {
   private static double strips(double rootLeadingEdge) {
     BodyShape capsule = BodyShape.capsule();
     return FuselageMoment.stripIntegral(capsule, 1, 0.1, rootLeadingEdge, 0.15, 0.5, 0.4, 0.6, 0.5, 60);
+  }
+
+  @Test
+  void strips_are_between_one_and_a_million() {
+    BodyShape capsule = BodyShape.capsule();
+    for (int strips : new int[] {0, Integer.MAX_VALUE}) {
+      assertThatIllegalArgumentException()
+          .isThrownBy(() -> FuselageMoment.stripIntegral(capsule, 1, 0.1, 0.3, 0.15, 0.5, 0.4, 0.6, 0.5, strips))
+          .withMessage("number of strips must be 1 to 1000000, was " + strips);
+    }
   }
 }

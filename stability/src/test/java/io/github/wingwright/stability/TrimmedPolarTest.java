@@ -2,6 +2,7 @@
 package io.github.wingwright.stability;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
@@ -125,5 +126,13 @@ class TrimmedPolarTest {
     PitchModel tailless = MODEL.withAirframe(new Airframe(GLIDER.fuselage(), GLIDER.wing(), List.of()));
     assertThatThrownBy(() -> TrimmedPolar.of(tailless, atMargin(0.1), DRAG, MASS, AIR))
         .hasMessageContaining("needs a horizontal tail");
+  }
+
+  @Test
+  void its_points_are_at_least_two_and_not_endless() {
+    for (int points : new int[] {1, Integer.MAX_VALUE}) {
+      assertThatIllegalArgumentException().isThrownBy(() -> polar(0.1).points(points))
+          .withMessage("number of points must be 2 to 100000, was " + points);
+    }
   }
 }

@@ -150,4 +150,9 @@ public final class DenseLu {
     }
     return p + q + (r + s);
   }
+
+  @Override
+  public String toString() {
+    return "matrix of " + lu.length + " rows in triangular factors";
+  }
 }

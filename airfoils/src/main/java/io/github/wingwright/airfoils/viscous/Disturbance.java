@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.airfoils.viscous;
 
+import java.util.Locale;
+
 /**
  * How disturbed the flow is: what makes laminar layers turn turbulent.
  *
@@ -33,5 +35,15 @@ public record Disturbance(double criticalAmplification, double upperTrip, double
   /** The same air with trips at these stations [chords]; infinite for none. */
   public Disturbance withTrips(double upper, double lower) {
     return new Disturbance(criticalAmplification, upper, lower);
+  }
+
+  private static String trip(double station) {
+    return Double.isInfinite(station) ? "none" : String.format(Locale.ROOT, "%.4g chord", station);
+  }
+
+  @Override
+  public String toString() {
+    return String.format(Locale.ROOT, "N = %.4g, trips: upper %s, lower %s",
+        criticalAmplification, trip(upperTrip), trip(lowerTrip));
   }
 }

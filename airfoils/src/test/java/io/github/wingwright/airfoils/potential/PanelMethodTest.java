@@ -221,4 +221,14 @@ public class PanelMethodTest {
     assertThat(displaced.change(25, defect)).isPositive();
     assertThat(Math.abs(displaced.change(75, defect))).isLessThan(displaced.change(25, defect) / 3);
   }
+
+  @Test
+  void panels_are_enough_for_a_flow_and_not_more_than_memory_holds() {
+    Naca4 section = Naca4.parse("2412");
+    for (int panels : new int[] {-1, 18, Integer.MAX_VALUE}) {
+      assertThatThrownBy(() -> PanelMethod.of(section, panels)).isInstanceOf(IllegalArgumentException.class)
+          .hasMessage("number of panels must be 19 to 4000, was " + panels);
+    }
+    assertThat(new DenseLu(new double[][] {{2, 0}, {0, 1}})).hasToString("matrix of 2 rows in triangular factors");
+  }
 }

@@ -241,4 +241,11 @@ class ViscousMethodTest {
     assertThatThrownBy(() -> new Disturbance(30, 1, 1)).hasMessageContaining("from 1 to 15");
     assertThatThrownBy(() -> Disturbance.QUIET.withTrips(0, 1)).hasMessageContaining("0.01 chord");
   }
+
+  @Test
+  void a_disturbance_says_where_it_has_no_trip() {
+    assertThat(Disturbance.QUIET).hasToString("N = 9.000, trips: upper none, lower none");
+    assertThat(Disturbance.QUIET.withTrips(0.05, Double.POSITIVE_INFINITY))
+        .hasToString("N = 9.000, trips: upper 0.05000 chord, lower none");
+  }
 }

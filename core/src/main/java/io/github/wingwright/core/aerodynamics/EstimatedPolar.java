@@ -9,6 +9,7 @@ import io.github.wingwright.core.basis.Severity;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.geometry.AirfoilSection;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.io.Serializable;
 import java.util.ArrayList;
@@ -181,6 +182,8 @@ public final class EstimatedPolar implements SectionPolar, ShownPolar, Serializa
 
   @Override
   public Band profileDrag(double cl, double reynolds) {
+    Door.finite(cl, "lift coefficient");
+    Door.positive(reynolds, "Reynolds number");
     double offset = cl - leastDragLift(reynolds);
     double least = 2.0 * SkinFriction.laminar(reynolds);
     double greatest =
@@ -221,21 +224,22 @@ public final class EstimatedPolar implements SectionPolar, ShownPolar, Serializa
 
   @Override
   public Band zeroLiftAngle(double reynolds) {
-    return between(theory.zeroLiftAngle(), ANGLE_PART.at(reynolds));
+    return between(theory.zeroLiftAngle(), ANGLE_PART.at(Door.positive(reynolds, "Reynolds number")));
   }
 
   @Override
   public Band moment(double reynolds) {
-    return between(theory.moment(), ANGLE_PART.at(reynolds));
+    return between(theory.moment(), ANGLE_PART.at(Door.positive(reynolds, "Reynolds number")));
   }
 
   @Override
   public Band liftSlope(double reynolds) {
-    return between(2.0 * Math.PI, SLOPE_PART.at(reynolds));
+    return between(2.0 * Math.PI, SLOPE_PART.at(Door.positive(reynolds, "Reynolds number")));
   }
 
   @Override
   public Band usableLift(double reynolds) {
+    Door.positive(reynolds, "Reynolds number");
     return new Band(LEAST_USABLE, LIKELY_USABLE.at(reynolds), GREATEST_USABLE.at(reynolds));
   }
 

@@ -25,6 +25,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class LoftedBody implements BodyShape, Serializable {
   private static final long serialVersionUID = 1L;
+  private static final double HAIR = 1e-9;
 
   private final LoftedSurface surface;
   private final List<BodyStation> stations;
@@ -141,8 +142,14 @@ public final class LoftedBody implements BodyShape, Serializable {
     return given / diameter;
   }
 
+  /** The station of the body as given; a hair outside, as rounding leaves it, counts as the end. */
   private double place(double at, double length) {
-    return at / length * end;
+    double part = at / length;
+    if (!(part >= -HAIR && part <= 1.0 + HAIR)) {
+      throw new IllegalArgumentException(
+          "station must lie from nose to end, 0 m to " + length + " m, was " + at + " m");
+    }
+    return Math.max(0.0, Math.min(1.0, part)) * end;
   }
 
   @Override

@@ -7,6 +7,7 @@ import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Severity;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.quantity.Angle;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import java.util.ArrayList;
 import java.util.List;
@@ -119,6 +120,7 @@ public final class PrintGuidelines {
    * @return angle from the vertical φ
    */
   public static Angle lean(SlenderPart part, int index) {
+    Door.within(index, 0, part.stations().size() - 2, "number of the step");
     SlenderPart.Station a = part.stations().get(index);
     SlenderPart.Station b = part.stations().get(index + 1);
     double up = b.at().si() - a.at().si();

@@ -11,6 +11,7 @@ import io.github.wingwright.core.basis.Severity;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.quantity.Acceleration;
 import io.github.wingwright.core.quantity.Angle;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.quantity.NamedUnit;
@@ -210,13 +211,11 @@ public final class GlidePerformance implements Serializable {
   /**
    * The glide polar: points from fast to slow.
    *
-   * @param points number of points, at least 2
+   * @param points number of points, 2 to 100,000
    * @return points from a fifth of the usable lift to all of it
    */
   public List<GlidePoint> polar(int points) {
-    if (points < 2) {
-      throw new IllegalArgumentException("a polar needs at least 2 points, was asked for " + points);
-    }
+    Door.within(points, 2, 100_000, "number of points");
     List<GlidePoint> polar = new ArrayList<>();
     for (int i = 0; i < points; i++) {
       // even in speed, which goes as 1/√C_L, so that the picture is even

@@ -2,6 +2,7 @@
 package io.github.wingwright.core.performance;
 
 import io.github.wingwright.core.quantity.Angle;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Speed;
 import java.io.Serializable;
@@ -19,6 +20,15 @@ import java.io.Serializable;
 public record GlidePoint(
     double liftCoefficient, double dragCoefficient, Speed speed, Angle angle, Speed sinkRate, double reynolds)
     implements Serializable {
+  /** Refuses numbers that are none. */
+  public GlidePoint {
+    Door.finite(liftCoefficient, "lift coefficient");
+    Door.finite(dragCoefficient, "drag coefficient");
+    Door.finite(speed, "airspeed");
+    Door.finite(angle, "angle of descent");
+    Door.finite(sinkRate, "sink rate");
+    Door.finite(reynolds, "Reynolds number");
+  }
 
   /**
    * Ratio of lift to drag: in a straight glide the glide ratio in still air.

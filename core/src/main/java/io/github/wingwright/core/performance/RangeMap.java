@@ -90,6 +90,9 @@ public final class RangeMap {
    */
   public static double[] evenly(double from, double to, int count) {
     Door.within(count, 2, 100_000, "number of values");
+    if (!(Door.finite(to, "last number") > Door.finite(from, "first number"))) {
+      throw new IllegalArgumentException("last number must be above the first, was " + to + " after " + from);
+    }
     double[] values = new double[count];
     for (int i = 0; i < count; i++) {
       values[i] = from + (to - from) * i / (count - 1);
@@ -135,7 +138,7 @@ public final class RangeMap {
    * @return one value for each throw speed
    */
   public List<Double> row(int row) {
-    return listed(values[row]);
+    return listed(values[Door.within(row, 0, settings.length - 1, "row")]);
   }
 
   /**
@@ -146,7 +149,8 @@ public final class RangeMap {
    * @return the value
    */
   public double value(int row, int column) {
-    return values[row][column];
+    return values[Door.within(row, 0, settings.length - 1, "row")][
+        Door.within(column, 0, speeds.length - 1, "column")];
   }
 
   private static List<Double> listed(double[] values) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.performance;
 
+import io.github.wingwright.core.quantity.Door;
 import java.io.Serializable;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -21,6 +22,13 @@ import java.util.OptionalDouble;
  * @param decrement δ, the natural logarithm by which a half swing is smaller than the one before; NaN never: 0 if unknown
  */
 public record Swings(int turns, double firstTurn, double lastTurn, double decrement) implements Serializable {
+  /** Refuses numbers that are none. */
+  public Swings {
+    Door.within(turns, 0, Integer.MAX_VALUE, "number of turns");
+    Door.finite(firstTurn, "time of the first turn");
+    Door.finite(lastTurn, "time of the last turn");
+    Door.finite(decrement, "decrement");
+  }
 
   /**
    * Whole phugoids seen between the first and the last turn.

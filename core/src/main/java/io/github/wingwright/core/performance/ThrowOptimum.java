@@ -4,6 +4,7 @@ package io.github.wingwright.core.performance;
 import io.github.wingwright.core.numerics.Minimum;
 import io.github.wingwright.core.numerics.Tolerance;
 import io.github.wingwright.core.quantity.Angle;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Time;
 import java.io.Serializable;
@@ -11,6 +12,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 
 /**
  * An angle of the throw that is better than those beside it.
@@ -33,6 +35,14 @@ public record ThrowOptimum(Angle angle, double value, double nearby, GlideGoal g
   private static final double WIDTH = 0.5;
   private static final double EQUAL = 1e-9;
   private static final Tolerance FINE = Tolerance.absolute(Math.toRadians(1e-3));
+
+  /** Refuses numbers that are none. */
+  public ThrowOptimum {
+    Door.finite(angle, "angle of the throw");
+    Door.finite(value, "value");
+    Door.finite(nearby, "least value nearby");
+    Objects.requireNonNull(goal, "goal");
+  }
 
   static ThrowAngles among(FlightModel model, GlideGoal goal, Throw how) {
     double speed = how.speed().si();

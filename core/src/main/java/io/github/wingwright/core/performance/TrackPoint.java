@@ -2,6 +2,7 @@
 package io.github.wingwright.core.performance;
 
 import io.github.wingwright.core.quantity.Angle;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Speed;
 import io.github.wingwright.core.quantity.Time;
@@ -20,6 +21,15 @@ import java.util.Locale;
  */
 public record TrackPoint(double seconds, double x, double h, double v, double gamma, boolean stalled)
     implements Serializable {
+  /** Refuses numbers that are none. */
+  public TrackPoint {
+    Door.finite(seconds, "time");
+    Door.finite(x, "distance");
+    Door.finite(h, "height");
+    Door.finite(v, "airspeed");
+    Door.finite(gamma, "angle of the path");
+  }
+
   /**
    * Time since it left the hand.
    *

@@ -2,6 +2,7 @@
 package io.github.wingwright.core.aerodynamics;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
 import io.github.wingwright.core.basis.Band;
@@ -141,5 +142,18 @@ class EstimatedPolarTest {
   @Test
   void the_documented_attached_drag_holds() {
     assertThat(EstimatedPolar.attachedDrag(0.09, 6e4)).isCloseTo(0.0199190, within(5e-8));
+  }
+
+  @Test
+  void a_reynolds_number_that_is_not_positive_is_refused_by_name() {
+    EstimatedPolar polar = EstimatedPolar.of(new FourDigitShape(0.06, 0.12));
+    for (double reynolds : new double[] {0, -1, Double.NaN, Double.POSITIVE_INFINITY}) {
+      String message = "Reynolds number must be positive, was " + reynolds;
+      assertThatIllegalArgumentException().isThrownBy(() -> polar.profileDrag(0.5, reynolds)).withMessage(message);
+      assertThatIllegalArgumentException().isThrownBy(() -> polar.zeroLiftAngle(reynolds)).withMessage(message);
+      assertThatIllegalArgumentException().isThrownBy(() -> polar.moment(reynolds)).withMessage(message);
+      assertThatIllegalArgumentException().isThrownBy(() -> polar.liftSlope(reynolds)).withMessage(message);
+      assertThatIllegalArgumentException().isThrownBy(() -> polar.usableLift(reynolds)).withMessage(message);
+    }
   }
 }

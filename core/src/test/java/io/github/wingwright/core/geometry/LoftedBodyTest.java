@@ -245,4 +245,16 @@ class LoftedBodyTest {
   private static void refuses(org.assertj.core.api.ThrowableAssert.ThrowingCallable call, String start) {
     assertThatIllegalArgumentException().isThrownBy(call).withMessageStartingWith(start);
   }
+
+  @Test
+  void a_station_off_the_body_is_refused_and_a_hair_beyond_its_end_is_the_end() {
+    LoftedBody body = survey(0.05);
+    for (double x : new double[] {Double.NaN, -0.1, 1.2}) {
+      String message = "station must lie from nose to end, 0 m to 1.1 m, was " + x + " m";
+      assertThatIllegalArgumentException().isThrownBy(() -> body.radius(x, 1.1, 0.15)).withMessage(message);
+      assertThatIllegalArgumentException().isThrownBy(() -> body.width(x, 1.1, 0.15)).withMessage(message);
+      assertThatIllegalArgumentException().isThrownBy(() -> body.height(x, 1.1, 0.15)).withMessage(message);
+    }
+    assertThat(body.width(1.1 + 1e-12, 1.1, 0.15)).isEqualTo(body.width(1.1, 1.1, 0.15));
+  }
 }

@@ -2,6 +2,7 @@
 package io.github.wingwright.core.manufacture;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
 import io.github.wingwright.core.basis.Severity;
@@ -146,6 +147,14 @@ class PrintGuidelinesTest {
           y[i] = -0.05 + (s - 2.1);
         }
       }
+    }
+  }
+
+  @Test
+  void a_step_that_the_part_has_not_is_refused() {
+    for (int step : new int[] {-1, 1}) {
+      assertThatIllegalArgumentException().isThrownBy(() -> PrintGuidelines.lean(part(0.84, 30), step))
+          .withMessage("number of the step must be 0 to 0, was " + step);
     }
   }
 }

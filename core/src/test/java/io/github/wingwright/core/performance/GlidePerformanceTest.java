@@ -2,6 +2,7 @@
 package io.github.wingwright.core.performance;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
@@ -196,5 +197,29 @@ class GlidePerformanceTest {
         .isCloseTo(SteadyGlide.bankedSinkFactor(Math.toRadians(30)), within(0.07));
     assertThat(GlideTurn.helixRadius(5, 0, 9.80665, Math.toRadians(30))).isCloseTo(4.41550, within(5e-6));
     assertThatThrownBy(() -> glide.turning(0.6, Angle.degrees(80))).hasMessageContaining("bank must be above 0° and at most 75°");
+  }
+
+  @Test
+  void a_polar_has_neither_one_point_nor_a_thousand_million() {
+    GlidePerformance glide = glide(SECTION, 28);
+    for (int points : new int[] {-1, 1, Integer.MAX_VALUE}) {
+      assertThatIllegalArgumentException().isThrownBy(() -> glide.polar(points))
+          .withMessage("number of points must be 2 to 100000, was " + points);
+    }
+  }
+
+  @Test
+  void points_of_a_glide_and_of_a_flight_are_numbers() {
+    Speed v = Speed.metresPerSecond(5);
+    Angle a = Angle.degrees(5);
+    assertThatIllegalArgumentException().isThrownBy(() -> new GlidePoint(0.5, Double.NaN, v, a, v, 3e4))
+        .withMessage("drag coefficient must be finite, was NaN");
+    assertThatIllegalArgumentException().isThrownBy(() -> new TrackPoint(0, 1, Double.NaN, 5, 0, false))
+        .withMessage("height must be finite, was NaN");
+    assertThatIllegalArgumentException().isThrownBy(() -> new Swings(2, 0, Double.POSITIVE_INFINITY, 0))
+        .withMessage("time of the last turn must be finite, was Infinity");
+    assertThatIllegalArgumentException().isThrownBy(() -> new Swings(-1, 0, 0, 0)).withMessageContaining("number of turns");
+    assertThatIllegalArgumentException().isThrownBy(() -> new ThrowOptimum(a, 12, Double.NaN, GlideGoal.DISTANCE))
+        .withMessage("least value nearby must be finite, was NaN");
   }
 }

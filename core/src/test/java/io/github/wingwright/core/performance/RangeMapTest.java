@@ -77,4 +77,22 @@ class RangeMapTest {
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage("settings must rise, were 2.0 then 1.0");
   }
+
+  @Test
+  void rows_and_columns_outside_the_map_are_refused_in_words() {
+    RangeMap map = RangeMap.of(new double[] {5, 6, 7}, new double[] {1, 2}, setting -> speed -> setting * speed);
+    assertThat(map.value(1, 2)).isEqualTo(14);
+    assertThatThrownBy(() -> map.row(-1)).isInstanceOf(IllegalArgumentException.class).hasMessage("row must be 0 to 1, was -1");
+    assertThatThrownBy(() -> map.value(2, 0)).isInstanceOf(IllegalArgumentException.class).hasMessage("row must be 0 to 1, was 2");
+    assertThatThrownBy(() -> map.value(0, 3)).isInstanceOf(IllegalArgumentException.class)
+        .hasMessage("column must be 0 to 2, was 3");
+  }
+
+  @Test
+  void evenly_spaced_numbers_rise_from_number_to_number() {
+    assertThatThrownBy(() -> RangeMap.evenly(Double.NaN, 0.5, 3)).isInstanceOf(IllegalArgumentException.class)
+        .hasMessage("first number must be finite, was NaN");
+    assertThatThrownBy(() -> RangeMap.evenly(1, 0.5, 3)).isInstanceOf(IllegalArgumentException.class)
+        .hasMessage("last number must be above the first, was 0.5 after 1.0");
+  }
 }

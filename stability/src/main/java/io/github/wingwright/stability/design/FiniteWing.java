@@ -130,13 +130,11 @@ public final class FiniteWing {
    * The lift along the span.
    *
    * @param liftCoefficient lift coefficient of the wing
-   * @param points how many stations from root to tip, at least 2
+   * @param points how many stations from root to tip, 2 to 100,000
    * @return the stations
    */
   public List<Station> loading(double liftCoefficient, int points) {
-    if (points < 2) {
-      throw new IllegalArgumentException("number of points must be at least 2, was " + points);
-    }
+    Door.within(points, 2, 100_000, "number of points");
     Planform p = wing.planform();
     LiftingLineLoading loading = line.at(Door.finite(liftCoefficient, "lift coefficient"));
     List<Station> stations = new ArrayList<>();

@@ -5,6 +5,7 @@ import io.github.wingwright.core.geometry.Fuselage;
 import io.github.wingwright.core.geometry.Planform;
 import io.github.wingwright.core.geometry.Wing;
 import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.quantity.NamedUnit;
 
 /**
  * The gliders of one brief that share a wing section, a taper and a family of bodies, and differ in four numbers: what the
@@ -23,6 +24,11 @@ import io.github.wingwright.core.quantity.Length;
  * <p>Immutable: many threads may share one.
  */
 public final class GliderFamily {
+  /** Beyond these no glider is built, and far beyond them its numbers leave what a double can hold [m]. */
+  private static final double LEAST_SIZE = 1e-4;
+
+  private static final double GREATEST_SIZE = 1e3;
+
   private final BriefNumbers numbers;
   private final double taperRatio;
   private final double sweep;
@@ -65,17 +71,17 @@ public final class GliderFamily {
   /**
    * A complete evaluation of one member.
    *
-   * @param span b [m], positive
+   * @param span b [m], 0.1 mm to 1000 m
    * @param aspectRatio A, 1 to 60
-   * @param length length of the fuselage [m], positive
-   * @param diameter its greatest diameter [m], positive
+   * @param length length of the fuselage [m], 0.1 mm to 1000 m
+   * @param diameter its greatest diameter [m], 0.1 mm to 1000 m
    * @return what it weighs, where it balances and how it glides
    * @throws IllegalStateException if the fuselage is too short for the tails, or no ballast balances it
    */
   public QuickEvaluation evaluate(double span, double aspectRatio, double length, double diameter) {
-    positive(span, "span");
-    positive(length, "fuselage length");
-    positive(diameter, "fuselage diameter");
+    size(span, "span");
+    size(length, "fuselage length");
+    size(diameter, "fuselage diameter");
     if (!(aspectRatio >= InducedLoss.LEAST_ASPECT_RATIO && aspectRatio <= InducedLoss.GREATEST_ASPECT_RATIO)) {
       throw new IllegalArgumentException("aspect ratio must be 1 to 60, was " + aspectRatio);
     }
@@ -100,14 +106,15 @@ public final class GliderFamily {
     return evaluate(span.si(), aspectRatio, length.si(), diameter.si());
   }
 
-  private static void positive(double value, String name) {
-    if (!(value > 0.0 && value <= Double.MAX_VALUE)) {
-      throw new IllegalArgumentException(name + " must be positive, was " + Length.MILLIMETRE.format(value, 4));
+  private static void size(double value, String name) {
+    if (!(value >= LEAST_SIZE && value <= GREATEST_SIZE)) {
+      throw new IllegalArgumentException(
+          name + " must be 0.1 mm to 1000 m, was " + Length.MILLIMETRE.format(value, 4));
     }
   }
 
   @Override
   public String toString() {
-    return "gliders of taper ratio " + taperRatio + " with " + numbers.body.name() + " bodies";
+    return "gliders of taper ratio " + NamedUnit.NUMBER.format(taperRatio, 4) + " with " + numbers.body.name() + " bodies";
   }
 }

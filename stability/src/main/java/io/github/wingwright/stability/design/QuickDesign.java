@@ -12,7 +12,10 @@ import io.github.wingwright.core.geometry.Wing;
 import io.github.wingwright.core.performance.GlideKernel;
 import io.github.wingwright.core.performance.SteadyGlide;
 import io.github.wingwright.core.quantity.Acceleration;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.quantity.Mass;
+import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.stability.ApparentMass;
 import io.github.wingwright.stability.DownwashMethod;
 import io.github.wingwright.stability.FuselageMoment;
@@ -213,6 +216,12 @@ public final class QuickDesign {
             + mm(ballastPlace));
   }
 
+  private static void positiveMass(double mass) {
+    if (!(mass > 0.0 && mass <= Double.MAX_VALUE)) {
+      throw new IllegalArgumentException("mass must be positive, was " + Mass.GRAM.format(mass, 4));
+    }
+  }
+
   private static String mm(double metres) {
     return Length.MILLIMETRE.format(metres, 4);
   }
@@ -277,10 +286,12 @@ public final class QuickDesign {
    * Static margin without ballast at a station of the wing.
    *
    * @param station leading edge of the root, aft of the nose tip [m]
-   * @param mass mass for which stability is reckoned [kg]
+   * @param mass mass for which stability is reckoned [kg], positive
    * @return (x_np − x_cg)/c̄
    */
   public double margin(double station, double mass) {
+    Door.finite(station, "station of the wing");
+    positiveMass(mass);
     BalanceSearch search = new BalanceSearch(this);
     search.reckonFor(mass);
     search.place(station);
@@ -290,11 +301,12 @@ public final class QuickDesign {
   /**
    * Finds the station of the wing, or the ballast, that gives the wanted static margin.
    *
-   * @param mass mass for which stability is reckoned [kg]; the loop repeats until it is the mass that comes out
+   * @param mass mass for which stability is reckoned [kg], positive; the loop repeats until it is the mass that comes out
    * @return the balance
    * @throws IllegalStateException if no ballast gives the margin
    */
   public Balance balance(double mass) {
+    positiveMass(mass);
     BalanceSearch search = new BalanceSearch(this);
     search.reckonFor(mass);
     search.find();
@@ -397,5 +409,11 @@ public final class QuickDesign {
 
   private static double slope(SectionPolar polar, double reynolds, double aspectRatio, double halfSweep) {
     return LiftSlope.handbook(aspectRatio, 1.0, polar.likelyLiftSlope(reynolds) / (2.0 * Math.PI), halfSweep);
+  }
+
+  @Override
+  public String toString() {
+    return "quick design: span " + mm(span) + ", aspect ratio " + NamedUnit.NUMBER.format(aspectRatio, 4) + ", body "
+        + mm(length) + " × " + mm(diameter);
   }
 }

@@ -111,4 +111,11 @@ public final class SizingLoop {
     boolean tame = secant > mass / WILDEST_STEP && secant < mass * WILDEST_STEP;
     return tame ? secant : mass + change;
   }
+
+  @Override
+  public String toString() {
+    return making.equals(Making.EXACT)
+        ? "sizing loop, exact values"
+        : "sizing loop, made to " + making.length() + " and " + making.mass();
+  }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.stability.dynamics;
 
+import io.github.wingwright.core.quantity.Door;
 import java.util.Locale;
 
 /**
@@ -75,7 +76,7 @@ public final class StateMatrix {
    * @param column column, 0 to 3
    */
   public double entry(int row, int column) {
-    return a[row][column];
+    return a[Door.within(row, 0, 3, "row")][Door.within(column, 0, 3, "column")];
   }
 
   double[][] rows() {

@@ -6,6 +6,7 @@ import io.github.wingwright.core.basis.Band;
 import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.quantity.Door;
 import java.util.List;
 
 /**
@@ -52,6 +53,8 @@ public final class CorrectedPolar implements SectionPolar {
 
   @Override
   public Band profileDrag(double cl, double reynolds) {
+    Door.finite(cl, "lift coefficient");
+    Door.positive(reynolds, "Reynolds number");
     double likely = likelyProfileDrag(cl, reynolds);
     double spread = COVERAGE * addition.uncertainty();
     return new Band(Math.max(0.0, likely - spread), likely, likely + spread);

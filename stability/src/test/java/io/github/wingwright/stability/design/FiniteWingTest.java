@@ -51,7 +51,10 @@ class FiniteWingTest {
   void bad_numbers_are_refused_by_name() {
     assertThatThrownBy(() -> tapered(0.6).loading(0.5, 1))
         .isInstanceOf(IllegalArgumentException.class)
-        .hasMessage("number of points must be at least 2, was 1");
+        .hasMessage("number of points must be 2 to 100000, was 1");
+    assertThatThrownBy(() -> tapered(0.6).loading(0.5, Integer.MAX_VALUE))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessage("number of points must be 2 to 100000, was 2147483647");
     assertThatThrownBy(() -> tapered(0.6).limit(1.5)).isInstanceOf(IllegalArgumentException.class).hasMessageContaining("station");
   }
 }

@@ -10,6 +10,7 @@ import com.sun.management.ThreadMXBean;
 import io.github.wingwright.core.aerodynamics.LiftingLine;
 import io.github.wingwright.core.geometry.Fuselage;
 import io.github.wingwright.core.geometry.Wing;
+import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.quantity.WingLoading;
 import io.github.wingwright.core.sizing.WingSizing;
 import java.lang.management.ManagementFactory;
@@ -152,7 +153,7 @@ class QuickEvaluationTest {
     GliderFamily family = GliderFamily.of(SizingLoop.of(Briefs.balanced()).solve());
     assertThatThrownBy(() -> family.evaluate(-0.4, 5.5, 0.3, 0.022))
         .isInstanceOf(IllegalArgumentException.class)
-        .hasMessageContaining("span must be positive, was -400");
+        .hasMessageContaining("span must be 0.1 mm to 1000 m, was -400");
     assertThatThrownBy(() -> family.evaluate(0.4, Double.NaN, 0.3, 0.022))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("aspect ratio must be 1 to 60");
@@ -162,5 +163,43 @@ class QuickEvaluationTest {
     assertThatThrownBy(() -> family.evaluate(0.4, 5.5, 0.08, 0.01))
         .isInstanceOf(IllegalStateException.class)
         .hasMessageContaining("the fuselage must be longer for such tails");
+  }
+
+  @Test
+  void aSizeThatNoGliderHasIsNamedWithWhatIsAllowed() {
+    GliderFamily family = GliderFamily.of(SizingLoop.of(Briefs.balanced()).solve());
+    assertThatThrownBy(() -> family.evaluate(1e-300, 5.5, 0.3, 0.022)).isInstanceOf(IllegalArgumentException.class)
+        .hasMessageStartingWith("span must be 0.1 mm to 1000 m, was ");
+    assertThatThrownBy(() -> family.evaluate(0.41, 5.5, Double.POSITIVE_INFINITY, 0.022))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageStartingWith("fuselage length must be 0.1 mm to 1000 m, was ");
+    assertThatThrownBy(() -> family.evaluate(0.41, 5.5, 0.3, Double.NaN)).isInstanceOf(IllegalArgumentException.class)
+        .hasMessageStartingWith("fuselage diameter must be 0.1 mm to 1000 m, was ");
+  }
+
+  @Test
+  void aMassOrStationWithoutMeaningIsNamed() {
+    Design design = SizingLoop.of(Briefs.balanced()).solve();
+    QuickDesign quick = new QuickDesign(design.brief(), design.sizedWing().value(), design.sizedFuselage().value());
+    for (double mass : new double[] {Double.NEGATIVE_INFINITY, 0, Double.NaN}) {
+      assertThatThrownBy(() -> quick.balance(mass)).isInstanceOf(IllegalArgumentException.class)
+          .hasMessageStartingWith("mass must be positive, was ");
+      assertThatThrownBy(() -> quick.margin(0.1, mass)).isInstanceOf(IllegalArgumentException.class)
+          .hasMessageStartingWith("mass must be positive, was ");
+    }
+    assertThatThrownBy(() -> quick.margin(Double.NaN, 0.03)).isInstanceOf(IllegalArgumentException.class)
+        .hasMessage("station of the wing must be finite, was NaN");
+  }
+
+  @Test
+  void theToolsOfAStudyShowThemselvesInOneLine() {
+    SizingLoop loop = SizingLoop.of(Briefs.balanced());
+    Design design = loop.solve();
+    QuickDesign quick = new QuickDesign(design.brief(), design.sizedWing().value(), design.sizedFuselage().value());
+    assertThat(loop).hasToString("sizing loop, exact values");
+    assertThat(loop.madeTo(millimetres(0.5), Mass.grams(0.1))).hasToString("sizing loop, made to 0.5 mm and 100 mg");
+    assertThat(quick).hasToString("quick design: span 410 mm, aspect ratio 5.5, body 300 mm × 22 mm");
+    assertThat(GliderFamily.of(design).toString()).startsWith("gliders of taper ratio 0.").hasSizeLessThanOrEqualTo(75)
+        .doesNotContain("00000");
   }
 }

@@ -2,6 +2,7 @@
 package io.github.wingwright.stability.dynamics;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import io.github.wingwright.stability.lattice.LatticeReference;
 import org.junit.jupiter.api.Test;
@@ -19,5 +20,12 @@ class OneLineTest {
         .hasToString("apparent mass 0.00281 kg heave, 4.20e-05 kg·m² roll, 1.10e-06 pitch");
     assertThat(new LatticeReference(0.0372, 0.07802043, 0.48, 0.103880742, 0.013473608))
         .hasToString("S 0.03720 m², c 0.07802 m, b 0.4800 m about (0.1039, 0.01347) m");
+  }
+
+  @Test
+  void an_entry_that_a_state_matrix_has_not_is_refused() {
+    StateMatrix matrix = StateMatrix.lateral(new double[4][4], 10);
+    assertThatIllegalArgumentException().isThrownBy(() -> matrix.entry(4, 0)).withMessage("row must be 0 to 3, was 4");
+    assertThatIllegalArgumentException().isThrownBy(() -> matrix.entry(0, -1)).withMessage("column must be 0 to 3, was -1");
   }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import io.github.wingwright.core.aerodynamics.SectionPolar;
 import io.github.wingwright.core.mass.MassItem;
 import io.github.wingwright.core.performance.GlidePoint;
 import io.github.wingwright.core.quantity.Length;
@@ -198,5 +199,14 @@ class FlightEvaluationTest {
     assertThat(scattered.uncertainty()).isCloseTo(5, within(1e-12));
     assertThatIllegalArgumentException().isThrownBy(() -> Measured.mean(List.of(m(5, 0)))).withMessageContaining("uncertainty");
     assertThat(m(7.913, 0.42)).hasToString("7.91 ± 0.42");
+  }
+
+  @Test
+  void a_corrected_polar_refuses_a_reynolds_number_that_is_not_positive() {
+    SectionPolar polar = CorrectedPolar.of(DESIGN.brief().wingPolar(), m(0.002, 0.001));
+    for (double reynolds : new double[] {0, -1, Double.NaN}) {
+      assertThatIllegalArgumentException().isThrownBy(() -> polar.profileDrag(0.5, reynolds))
+          .withMessage("Reynolds number must be positive, was " + reynolds);
+    }
   }
 }
