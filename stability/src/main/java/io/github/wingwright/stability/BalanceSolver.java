@@ -88,7 +88,7 @@ final class BalanceSolver {
             Step.given("leading edge of the mean aerodynamic chord", "x_c", np.leadingEdge(), Source.DEFINITION),
             np.step(),
             wanted,
-            Step.given("mean aerodynamic chord", "c̄", np.meanAerodynamicChord(), Source.BRIEF));
+            Step.given("mean aerodynamic chord", "c̄", np.meanAerodynamicChord(), Sources.AIRFRAME));
     List<Finding> findings = new ArrayList<>();
     double ballast = 0.0;
     List<Step> results = new ArrayList<>(List.of(station, np.step()));

@@ -119,7 +119,7 @@ public final class CentreOfGravityRange {
     PitchTerms t = model.terms();
     NeutralPoint np = t.neutralPoint();
     Step start =
-        Step.given("leading edge of the mean aerodynamic chord", "x_c", np.leadingEdge(), Source.BRIEF);
+        Step.given("leading edge of the mean aerodynamic chord", "x_c", np.leadingEdge(), Sources.AIRFRAME);
     Step aft =
         Step.of(
             WingStation.TARGET,

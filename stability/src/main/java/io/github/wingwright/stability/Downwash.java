@@ -72,15 +72,15 @@ public final class Downwash {
     Planform p = wing.planform();
     Length height =
         tail.placement().z().plus(tail.planform().meanAerodynamicChordZ()).minus(wing.placement().z());
-    Step span = Step.given("wing span", "b", p.span(), Source.BRIEF);
-    Step arm = Step.given("tail arm", "l_h", tail.armFrom(wing), Source.BRIEF);
+    Step span = Step.given("wing span", "b", p.span(), Sources.AIRFRAME);
+    Step arm = Step.given("tail arm", "l_h", tail.armFrom(wing), Sources.AIRFRAME);
     return new DownwashMethod.Terms(
         liftSlope,
-        Step.given("aspect ratio", "A", p.aspectRatio(), Source.BRIEF),
-        Step.given("taper ratio", "λ", p.taperRatio(), Source.BRIEF),
-        Step.given("sweep of the quarter-chord line", "Λ", p.sweepAt(0.25), Source.BRIEF),
+        Step.given("aspect ratio", "A", p.aspectRatio(), Sources.AIRFRAME),
+        Step.given("taper ratio", "λ", p.taperRatio(), Sources.AIRFRAME),
+        Step.given("sweep of the quarter-chord line", "Λ", p.sweepAt(0.25), Sources.AIRFRAME),
         Step.of("tail arm over span", "l", PER_SPAN, arm, span),
-        Step.of("tail height over span", "z", PER_SPAN, Step.given("tail height", "z_h", height, Source.BRIEF), span));
+        Step.of("tail height over span", "z", PER_SPAN, Step.given("tail height", "z_h", height, Sources.AIRFRAME), span));
   }
 
   /**

@@ -20,11 +20,11 @@ public enum FuselageMethod {
   MUNK("slender body with apparent mass") {
     @Override
     Step step(Context c) {
-      Step fineness = Step.given("fineness ratio", "f", c.fuselage().finenessRatio(), Source.BRIEF);
+      Step fineness = Step.given("fineness ratio", "f", c.fuselage().finenessRatio(), Sources.AIRFRAME);
       Step e = Step.of(ApparentMass.ECCENTRICITY, fineness);
       Step factor =
           Step.of(ApparentMass.DIFFERENCE, Step.of(ApparentMass.ALONG, e), Step.of(ApparentMass.ACROSS, e));
-      Step volume = Step.given("volume of the fuselage", "Q", c.fuselage().volume(), Source.BRIEF);
+      Step volume = Step.given("volume of the fuselage", "V", c.fuselage().volume(), Sources.AIRFRAME);
       return Step.of(FuselageMoment.MUNK, factor, volume, c.area(), c.chord());
     }
   },
@@ -55,13 +55,13 @@ public enum FuselageMethod {
     @Override
     Step step(Context c) {
       Fuselage f = c.fuselage();
-      Step length = Step.given("length of the fuselage", "L", f.length(), Source.BRIEF);
-      Step width = Step.given("greatest width of the fuselage", "w", f.diameter(), Source.BRIEF);
+      Step length = Step.given("length of the fuselage", "L", f.length(), Sources.AIRFRAME);
+      Step width = Step.given("greatest width of the fuselage", "w", f.diameter(), Sources.AIRFRAME);
       Step place =
           Step.of(
               FuselageMoment.PLACE,
-              Step.given("root leading edge behind the nose", "x", c.wing().placement().x(), Source.BRIEF),
-              Step.given("root chord of the wing", "c_r", c.wing().planform().rootChord(), Source.BRIEF),
+              Step.given("root leading edge behind the nose", "x", c.wing().placement().x(), Sources.AIRFRAME),
+              Step.given("root chord of the wing", "c_r", c.wing().planform().rootChord(), Sources.AIRFRAME),
               length);
       Step factor =
           Step.solution(

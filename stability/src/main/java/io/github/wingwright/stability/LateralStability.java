@@ -137,10 +137,10 @@ public final class LateralStability {
                 () -> new IllegalStateException("spiral parameter needs a vertical tail, the airframe has none"));
     Length arm = Door.positive(fin.armFrom(airframe.wing()), "vertical tail arm");
     Angle dihedral = airframe.wing().planform().equivalentDihedral();
-    Step lv = Step.given("vertical tail arm", "l_v", arm, Source.BRIEF);
-    Step b = Step.given("wing span", "b", airframe.wing().planform().span(), Source.BRIEF);
-    Step cl = Step.given("lift coefficient", "C_L", liftCoefficient, Source.BRIEF);
-    Step gamma = Step.given("equivalent dihedral", "Γ", dihedral, Source.BRIEF);
+    Step lv = Step.given("vertical tail arm", "l_v", arm, Sources.AIRFRAME);
+    Step b = Step.given("wing span", "b", airframe.wing().planform().span(), Sources.AIRFRAME);
+    Step cl = Step.given("lift coefficient", "C_L", liftCoefficient, Sources.ASKED);
+    Step gamma = Step.given("equivalent dihedral", "Γ", dihedral, Sources.AIRFRAME);
     Step parameter = Step.of(SPIRAL_PARAMETER, lv, b, gamma, cl);
     Step neutral = Step.given("spiral parameter of a neutral spiral", "B", Angle.radians(NEUTRAL), Sources.SPIRAL_RULE);
     Step needed = Step.of(NEEDED_DIHEDRAL, neutral, cl, b, lv);

@@ -121,9 +121,9 @@ final class PitchTerms {
     this.choices = choices;
     Wing wing = choices.airframe.wing();
     Planform p = wing.planform();
-    area = Step.given("wing reference area", "S", p.area(), Source.BRIEF);
-    chord = Step.given("mean aerodynamic chord", "c̄", p.meanAerodynamicChord(), Source.BRIEF);
-    aspectRatio = Step.given("aspect ratio", "A", p.aspectRatio(), Source.BRIEF);
+    area = Step.given("wing reference area", "S", p.area(), Sources.AIRFRAME);
+    chord = Step.given("mean aerodynamic chord", "c̄", p.meanAerodynamicChord(), Sources.AIRFRAME);
+    aspectRatio = Step.given("aspect ratio", "A", p.aspectRatio(), Sources.AIRFRAME);
     wingCentre = Step.given("aerodynamic centre of the wing, fraction of c̄", "h_w", 0.25, QUARTER_CHORD);
     power =
         choices.propeller == null ? null : new PowerTerms(choices.propeller, choices.centreOfGravityHeight, area);
@@ -148,9 +148,9 @@ final class PitchTerms {
       tailSlope = new Step.Given("lift-curve slope of the tail", "a_h", NamedUnit.PER_RADIAN, 0.0, NO_TAIL);
       tailCentre = Step.given("aerodynamic centre of the tail", "h_h", 0.25, NO_TAIL);
     } else {
-      Step armStep = Step.given("tail arm", "l_h", tail.armFrom(wing), Source.BRIEF);
+      Step armStep = Step.given("tail arm", "l_h", tail.armFrom(wing), Sources.AIRFRAME);
       areaRatio =
-          Step.of(AREA_RATIO, Step.given(area(tail), "S_h", tail.areaInOwnPlane(), Source.BRIEF), area);
+          Step.of(AREA_RATIO, Step.given(area(tail), "S_h", tail.areaInOwnPlane(), Sources.AIRFRAME), area);
       Step slope = tailSlope(tail);
       tailSlope =
           choices.floatingFactor == 1.0
@@ -202,7 +202,7 @@ final class PitchTerms {
       return slope("lift-curve slope of the tail", "a_h", tail, choices.tailSection);
     }
     return Step.of(
-        VTail.PITCH_SLOPE, panelSlope(tail), Step.given("dihedral of each half", "Γ", dihedral(tail), Source.BRIEF));
+        VTail.PITCH_SLOPE, panelSlope(tail), Step.given("dihedral of each half", "Γ", dihedral(tail), Sources.AIRFRAME));
   }
 
   /** Slope of the panels of a V-tail in their own plane. */
@@ -223,12 +223,14 @@ final class PitchTerms {
         name,
         symbol,
         LiftSlope.HANDBOOK,
-        Step.given("aspect ratio", "A", ownAspectRatio(surface), Source.BRIEF),
+        surface instanceof Tail
+            ? Step.given("aspect ratio of the tail", "A_h", ownAspectRatio(surface), Sources.AIRFRAME)
+            : Step.given("aspect ratio", "A", ownAspectRatio(surface), Sources.AIRFRAME),
         Step.given("compressibility factor", "β", 1.0, Source.library("slow flight, no compressibility")),
         Step.of(
             SECTION_FACTOR,
             new Step.Given("lift-curve slope of the section", "a_0", NamedUnit.PER_RADIAN, sectionSlope, source)),
-        Step.given("sweep of the half-chord line", "Λ", p.sweepAt(0.5), Source.BRIEF));
+        Step.given("sweep of the half-chord line", "Λ_½", p.sweepAt(0.5), Sources.AIRFRAME));
   }
 
   /** Aspect ratio of a surface; of a V-tail that of its panels in their own planes. */
@@ -250,12 +252,12 @@ final class PitchTerms {
   Step fraction(String name, Length x) {
     return Step.of(
         StaticMargin.FRACTION,
-        Step.given(name, "x", x, Source.BRIEF),
+        Step.given(name, "x_cg", x, Sources.ASKED),
         Step.given(
             "leading edge of the mean aerodynamic chord",
             "x_c",
             choices.airframe.wing().meanAerodynamicChordX(),
-            Source.BRIEF),
+            Sources.AIRFRAME),
         chord);
   }
 

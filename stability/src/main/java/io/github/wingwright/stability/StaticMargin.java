@@ -93,9 +93,9 @@ public final class StaticMargin {
     Step h =
         Step.of(
             FRACTION,
-            Step.given("centre of gravity", "x", centreOfGravity, Source.BRIEF),
-            Step.given("leading edge of the mean aerodynamic chord", "x_c", neutralPoint.leadingEdge(), Source.BRIEF),
-            Step.given("mean aerodynamic chord", "c̄", neutralPoint.meanAerodynamicChord(), Source.BRIEF));
+            Step.given("centre of gravity", "x_cg", centreOfGravity, Sources.ASKED),
+            Step.given("leading edge of the mean aerodynamic chord", "x_c", neutralPoint.leadingEdge(), Sources.AIRFRAME),
+            Step.given("mean aerodynamic chord", "c̄", neutralPoint.meanAerodynamicChord(), Sources.AIRFRAME));
     Step margin = Step.of(MARGIN, neutralPoint.step(), h);
     List<Finding> findings = new ArrayList<>();
     double value = margin.value();

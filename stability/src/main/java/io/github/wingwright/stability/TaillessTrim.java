@@ -123,7 +123,7 @@ public final class TaillessTrim {
     }
     PitchTerms t = model.terms();
     TrimInputs inputs = new TrimInputs(model, t);
-    Step lift = Step.given("lift coefficient", "C_L", liftCoefficient, Source.BRIEF);
+    Step lift = Step.given("lift coefficient", "C_L", liftCoefficient, Sources.ASKED);
     Step needed =
         Step.of(
             NEEDED_MOMENT,
@@ -146,7 +146,7 @@ public final class TaillessTrim {
             "x",
             CentreOfGravityRange.PLACE,
             Step.given(
-                "leading edge of the mean aerodynamic chord", "x_c", airframe.wing().meanAerodynamicChordX(), Source.BRIEF),
+                "leading edge of the mean aerodynamic chord", "x_c", airframe.wing().meanAerodynamicChordX(), Sources.AIRFRAME),
             fraction,
             t.chord);
     StaticMargin margin = model.staticMargin(Length.metres(balance.value()));

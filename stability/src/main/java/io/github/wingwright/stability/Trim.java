@@ -82,7 +82,7 @@ public final class Trim {
         TrimInputs.angle(
             "zero-lift angle of the tail", "α_h0", tail.polar().zeroLiftAngle(tail.reynolds()).likely(), tail);
     Step h = t.fraction("centre of gravity", centreOfGravity);
-    Step lift = Step.given("lift coefficient", "C_L", liftCoefficient, Source.BRIEF);
+    Step lift = Step.given("lift coefficient", "C_L", liftCoefficient, Sources.ASKED);
     Step tailLift =
         Step.of(
             TrimFormulas.TAIL_LIFT, moment, lift, h, t.wingCentre, t.fuselageSlope, t.wingAlone, body, t.tailCentre);

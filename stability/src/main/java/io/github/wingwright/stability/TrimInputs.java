@@ -24,10 +24,10 @@ final class TrimInputs {
         Step.of(
             TrimFormulas.ZERO_LIFT_ANGLE,
             angle("zero-lift angle of the section", "α_s", wing.polar().zeroLiftAngle(wing.reynolds()).likely(), wing),
-            Step.given("mean twist of the wing", "θ", Angle.radians(twist), Source.BRIEF));
+            Step.given("mean twist of the wing", "θ", Angle.radians(twist), Sources.AIRFRAME));
     bodyAngle =
         Step.of(
-            TrimFormulas.BODY_ANGLE, zeroLift, Step.given("incidence of the wing", "i_w", incidence, Source.BRIEF));
+            TrimFormulas.BODY_ANGLE, zeroLift, Step.given("incidence of the wing", "i_w", incidence, Sources.AIRFRAME));
     Step section =
         Step.given(
             "moment coefficient of the wing's section",

@@ -76,7 +76,7 @@ final class DesignEvaluation {
     ThrowCheck throwCheck = glide.thrownAt(brief.launch().speed());
     numbers.findings().addAll(glide.findings());
     numbers.findings().addAll(throwCheck.findings());
-    double trimLift = glide.usableLift() / (QuickDesign.TRIM_SPEED_RATIO * QuickDesign.TRIM_SPEED_RATIO);
+    double trimLift = trimLift().value();
     Trim trim = pitch.trim(masses.centreOfGravity().x(), trimLift);
     numbers.add("decalage_rad", trim.step());
     numbers.findings().addAll(trim.findings());
@@ -107,6 +107,13 @@ final class DesignEvaluation {
         build,
         numbers.all(),
         numbers.findings());
+  }
+
+  private Step trimLift() {
+    Step ratio =
+        Step.given(
+            "speed in trim over stall speed", "r", QuickDesign.TRIM_SPEED_RATIO, Source.library("trimmed well above the stall"));
+    return numbers.keep("C_L", Step.of(DesignFormulas.TRIM_LIFT, numbers.at("wing.lift_coefficient_usable"), ratio));
   }
 
   private PitchModel pitchModel(Airframe airframe, double wingReynolds) {

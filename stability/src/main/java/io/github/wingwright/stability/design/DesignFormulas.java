@@ -3,6 +3,7 @@ package io.github.wingwright.stability.design;
 
 import io.github.wingwright.core.basis.Formula;
 import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.geometry.TaperedPlanform;
 import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Density;
@@ -46,6 +47,35 @@ public final class DesignFormulas {
           .where("ȳ", "spanwise place of the mean aerodynamic chord", Length.METRE, 0, 50)
           .where("Λ", "sweep of the quarter-chord line", Angle.RADIAN, -1, 1)
           .computedBy(DesignFormulas::quarterChord);
+
+  /** Leading edge of the mean aerodynamic chord. */
+  public static final Formula LEADING_EDGE =
+      Formula.named("leading edge of the mean aerodynamic chord, behind the nose")
+          .gives("x_c", Length.METRE)
+          .as("x_w − ¼·c̄")
+          .where("x_w", "quarter mean aerodynamic chord of the wing", Length.METRE, -1, 100)
+          .where("c̄", "mean aerodynamic chord", Length.METRE, 0.001, 20)
+          .computedBy(DesignFormulas::leadingEdge);
+
+  /** Sweep of the half-chord line of straight panels. */
+  public static final Formula HALF_CHORD_SWEEP =
+      Formula.named("sweep of the half-chord line")
+          .gives("Λ_½", Angle.RADIAN)
+          .as("atan(tan(Λ) − (1 − c_t/c_r) / (A·(1 + c_t/c_r)))")
+          .where("Λ", "sweep of the quarter-chord line", Angle.RADIAN, -1, 1)
+          .where("A", "aspect ratio", 0.1, 60)
+          .where("c_r", "root chord", Length.METRE, 0.001, 20)
+          .where("c_t", "tip chord", Length.METRE, 0, 20)
+          .computedBy(DesignFormulas::halfChordSweep);
+
+  /** Lift coefficient of the trimmed flight. */
+  public static final Formula TRIM_LIFT =
+      Formula.named("lift coefficient in trim")
+          .gives("C_L", NamedUnit.NUMBER)
+          .as("C_L,u / r²")
+          .where("C_L,u", "usable lift coefficient", 0.05, 3)
+          .where("r", "speed in trim over stall speed", 1, 5)
+          .computedBy(DesignFormulas::trimLift);
 
   /** Arm of a tail whose trailing edge ends with the fuselage. */
   public static final Formula TAIL_ARM =
@@ -179,6 +209,18 @@ public final class DesignFormulas {
 
   static double quarterChord(double rootLeadingEdge, double rootChord, double meanChordY, double sweep) {
     return rootLeadingEdge + 0.25 * rootChord + meanChordY * Math.tan(sweep);
+  }
+
+  static double leadingEdge(double wingQuarterChord, double chord) {
+    return wingQuarterChord - 0.25 * chord;
+  }
+
+  static double halfChordSweep(double sweep, double aspectRatio, double rootChord, double tipChord) {
+    return Math.atan(TaperedPlanform.sweepTangent(Math.tan(sweep), 0.25, 0.5, aspectRatio, tipChord / rootChord));
+  }
+
+  static double trimLift(double usableLift, double speedRatio) {
+    return usableLift / (speedRatio * speedRatio);
   }
 
   static double tailArm(double length, double rootChord, double wingQuarterChord) {

@@ -29,6 +29,10 @@ import java.util.function.DoubleFunction;
 final class PartMasses {
   private static final Source SECTION = Source.library("shape of the section");
 
+  private static final Source SHAPE = Source.library("shape of the part and density of its material");
+
+  private static final Source NOSE = Source.library("ballast in the tip of the nose");
+
   private static final Source WALLS = Source.library("true walls: all of the section where they meet");
 
   private final DesignBrief brief;
@@ -136,7 +140,7 @@ final class PartMasses {
     items.add(
         MassItem.of(name, massBand(mass.value()), place)
             .withOwnInertia(own.apply(mass.value()))
-            .withSource(brief.material().source()));
+            .withSource(SHAPE));
     steps.put(name, mass);
   }
 
@@ -174,7 +178,7 @@ final class PartMasses {
     Step made = numbers.add("ballast_kg", making.madeMass(sized));
     if (made.value() > 0.0) {
       Length place = PartGeometry.ballastPlace(body);
-      items.add(MassItem.of("ballast", Mass.kilograms(made.value()), Placement.at(place, Length.ZERO)));
+      items.add(MassItem.of("ballast", Mass.kilograms(made.value()), Placement.at(place, Length.ZERO)).withSource(NOSE));
       steps.put("ballast", made);
     }
   }

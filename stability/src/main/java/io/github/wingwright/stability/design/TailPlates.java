@@ -21,6 +21,8 @@ final class TailPlates {
   /** An arm that went through arithmetic may miss the least one by this [m]. */
   private static final double ROUNDING = 1e-9;
 
+  private static final Source STRAIGHT = Source.library("tails with a straight quarter-chord line");
+
   private final DesignBrief brief;
   private final Making making;
   private final DesignNumbers numbers;
@@ -107,7 +109,14 @@ final class TailPlates {
     Step tip = making.made(Step.of(what + "tip chord", "c_t," + index, TaperedPlanform.TIP_CHORD, taper, rootSized));
     numbers.add(key + ".span_m", b);
     Step made = numbers.add(key + ".area_m2", Step.of(what + "area", "S_" + index, DesignFormulas.AREA_FROM_CHORDS, b, root, tip));
-    numbers.add(key + ".aspect_ratio", Step.of(what + "aspect ratio", "A_" + index, TaperedPlanform.ASPECT_RATIO, b, made));
+    Step madeRatio =
+        numbers.add(key + ".aspect_ratio", Step.of(what + "aspect ratio", "A_" + index, TaperedPlanform.ASPECT_RATIO, b, made));
+    if (mirrored) {
+      Step straight = Step.given("sweep of the quarter-chord line of the tail", "Λ", Angle.ZERO, STRAIGHT);
+      numbers.origin(
+          Step.of(
+              "sweep of the half-chord line of the tail", "Λ_½", DesignFormulas.HALF_CHORD_SWEEP, straight, madeRatio, root, tip));
+    }
     numbers.add(key + ".root_chord_m", root);
     numbers.add(key + ".tip_chord_m", tip);
     Length span = Length.metres(b.value());

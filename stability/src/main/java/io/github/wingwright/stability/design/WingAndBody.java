@@ -40,7 +40,11 @@ final class WingAndBody {
 
   Planform wing() {
     Workings w = sizedWing.workings();
-    w.steps().forEach(numbers::origin);
+    AirfoilSection section = sizedWing.value().section();
+    Step thickness = Step.given("thickness over chord of " + section.name(), "τ", section.maximumThickness(), SECTION);
+    numbers.origin(thickness);
+    // The sizing is handed the section as its brief is; here it is known that its thickness is read from the section.
+    w.steps().stream().filter(step -> !step.symbol().equals("τ")).forEach(numbers::origin);
     Planform sized = sizedWing.value().planform();
     Step b = numbers.keep("b", making.made(find(w, "b")));
     Step root = numbers.keep("c_r", making.made(find(w, "c_r")));
@@ -54,11 +58,10 @@ final class WingAndBody {
     Step taper = numbers.add("wing.taper_ratio", Step.of(DesignFormulas.TAPER_RATIO, tip, root));
     numbers.name("c̄", numbers.add("wing.mean_aerodynamic_chord_m", Step.of(TaperedPlanform.MEAN_AERODYNAMIC_CHORD, root, taper)));
     numbers.keep("ȳ", Step.of(TaperedPlanform.MEAN_AERODYNAMIC_CHORD_POSITION, b, taper));
-    AirfoilSection section = sizedWing.value().section();
-    Step thickness = Step.given("thickness over chord of " + section.name(), "τ", section.maximumThickness(), SECTION);
     numbers.add("wing.maximum_thickness_m", Step.of(WingFormulas.MAXIMUM_THICKNESS, thickness, root));
     numbers.keep("Λ", Step.given("sweep of the quarter-chord line", "Λ", sized.sweepAt(0.25), Source.BRIEF));
     numbers.add("wing.dihedral_rad", Step.given("dihedral", "Γ", sized.equivalentDihedral(), Source.BRIEF));
+    numbers.keep("Λ_½", Step.of(DesignFormulas.HALF_CHORD_SWEEP, numbers.step("Λ"), numbers.step("A"), root, tip));
     Planform made =
         Planform.tapered(Length.metres(b.value()), Length.metres(root.value()), Length.metres(tip.value()))
             .withSweep(0.25, sized.sweepAt(0.25))
@@ -100,6 +103,7 @@ final class WingAndBody {
             wanted);
     Step made = numbers.add("wing.leading_edge_x_m", making.madePlace(station));
     numbers.keep("x_w", Step.of(DesignFormulas.QUARTER_CHORD, made, numbers.step("c_r"), numbers.step("ȳ"), numbers.step("Λ")));
+    numbers.keep("x_c", Step.of(DesignFormulas.LEADING_EDGE, numbers.step("x_w"), numbers.step("c̄")));
     return Wing.of(planform, sizedWing.value().section())
         .placedAt(Placement.at(Length.metres(made.value()), PartGeometry.wingHeight(fuselage)));
   }
