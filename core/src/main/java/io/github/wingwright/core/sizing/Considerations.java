@@ -64,10 +64,12 @@ public final class Considerations {
           "overlap of a joint must leave something of a part of " + longestPart + ", was " + joint);
     }
     return new LengthWithin(
-        Wording.of("length at most ")
-            .and(Length.metres(longest))
-            .and(" in " + segments + " segments of ")
-            .and(longestPart),
+        segments == 1
+            ? Wording.of("length at most ").and(longestPart).and(" in one piece")
+            : Wording.of("length at most ")
+                .and(Length.metres(longest))
+                .and(" in " + segments + " segments of ")
+                .and(longestPart),
         Strength.LIMIT,
         Source.BRIEF,
         Interval.atMost(longest),

@@ -182,6 +182,22 @@ public final class Field {
   }
 
   /**
+   * A whole number between two ends.
+   *
+   * @param least least number accepted
+   * @param most greatest number accepted
+   * @return the number
+   * @throws BriefException if this is not a number, not a whole one, or not an accepted one
+   */
+  public int whole(int least, int most) {
+    double number = number(Interval.between(least, most));
+    if (number != Math.rint(number)) {
+      throw error("must be a whole number, was " + describe());
+    }
+    return (int) number;
+  }
+
+  /**
    * A quantity between two ends, with the unit that it was written in.
    *
    * @param kind the kind of quantity
@@ -289,6 +305,6 @@ public final class Field {
     if (content instanceof String text) {
       return text.isBlank() ? "empty text" : "\"" + shortened(text) + "\"";
     }
-    return content.toString();
+    return content instanceof Double number ? NamedUnit.NUMBER.format(number, 10) : content.toString();
   }
 }

@@ -208,7 +208,7 @@ record FuselageBrief(
             .judgedBy(mission.asFigure());
     Field considerations = top.required("considerations");
     Asked asked =
-        new ConsiderationReader(considerations, units, wing, shell, inside, pilot, wheels)
+        new ConsiderationReader(considerations, shape, units, wing, shell, inside, pilot, wheels)
             .read(plain);
     top.refuseTheRest();
     return new FuselageBrief(
