@@ -282,9 +282,9 @@ record GliderBrief(
     }
     Optional<Field> polarField = field.optional("polar");
     Polar polar = polarField.map(f -> f.choice(Polar.class)).orElse(Polar.ESTIMATED);
-    int walls = (int) field.optional("walls").map(f -> whole(f, 1, 20)).orElse(1.0).doubleValue();
+    int walls = field.optional("walls").map(f -> f.whole(1, 20)).orElse(1);
     double infill = field.optional("infill").map(f -> f.number(Interval.between(0.0, 1.0))).orElse(0.0);
-    int pieces = (int) field.optional("pieces_of_each_half").map(f -> whole(f, 1, 10)).orElse(1.0).doubleValue();
+    int pieces = field.optional("pieces_of_each_half").map(f -> f.whole(1, 10)).orElse(1);
     field.refuseTheRest();
     // The edge that the machine can make, on the root chord that the wing will have, to begin with a tenth of the span.
     double edge = Math.min(0.03, machine.thinnest.si() / (span.map(Length::si).orElse(0.4) / 6.0));
@@ -313,14 +313,6 @@ record GliderBrief(
     }
   }
 
-  private static double whole(Field field, int least, int most) {
-    double number = field.number(Interval.between(least, most));
-    if (number != Math.rint(number)) {
-      throw field.error("must be a whole number, was " + number);
-    }
-    return number;
-  }
-
   /** What a fuselage is negotiated between, and how it is then chosen. */
   private record Negotiated(
       Function<Wing, FuselageSizing> sizing, Function<FuselageSizing, Sized<Fuselage>> choice, int walls) {}
@@ -328,7 +320,7 @@ record GliderBrief(
   private static Negotiated fuselage(
       AirState air, Field field, Machine machine, Material material, Length leastArm, Speed launch, BriefUnits units) {
     BodyShape shape = shape(field);
-    int walls = (int) field.optional("walls").map(f -> whole(f, 1, 20)).orElse(2.0).doubleValue();
+    int walls = field.optional("walls").map(f -> f.whole(1, 20)).orElse(2);
     Optional<Interval> fineness = field.optional("fineness_range").map(GliderBrief::fineness);
     double multiple = field.required("diameter_over_wing_thickness").number(Interval.between(0.5, 30.0));
     Optional<Contents> contents = field.optional("contents").map(Contents::from);

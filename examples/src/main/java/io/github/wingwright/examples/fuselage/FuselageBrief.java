@@ -207,6 +207,9 @@ record FuselageBrief(
             .draggingAs(drag(flight, flow))
             .judgedBy(mission.asFigure());
     Field considerations = top.required("considerations");
+    if (considerations.fields().isEmpty()) {
+      throw considerations.error("must hold at least one consideration that bounds the body, has none");
+    }
     Asked asked =
         new ConsiderationReader(considerations, shape, units, wing, shell, inside, pilot, wheels)
             .read(plain);
