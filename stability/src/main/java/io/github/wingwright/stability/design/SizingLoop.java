@@ -78,6 +78,7 @@ public final class SizingLoop {
     double changeBefore = Double.NaN;
     double cameOut = mass;
     double lightest = Double.POSITIVE_INFINITY;
+    double massOfLightest = mass;
     boolean alwaysHeavier = true;
     int round = 0;
     while (round < MOST_ROUNDS && mass < HOPELESS) {
@@ -90,7 +91,11 @@ public final class SizingLoop {
       cameOut = balance.mass();
       double change = cameOut - mass;
       // This very wing, asked for by the loading that it came out with, would have settled at once.
-      lightest = Math.min(lightest, cameOut / wing.value().planform().area().si());
+      double loading = cameOut / wing.value().planform().area().si();
+      if (loading < lightest) {
+        lightest = loading;
+        massOfLightest = cameOut;
+      }
       alwaysHeavier &= change > 0.0;
       if (Math.abs(change) <= SETTLED * mass) {
         return new DesignEvaluation(new SizedGlider(brief, making, wing, fuselage, quick, balance)).design();
@@ -102,7 +107,7 @@ public final class SizingLoop {
     }
     throw ConvergenceException.atValues(
         "the mass of the design would not settle"
-            + (alwaysHeavier ? tooHeavy(lightest) : "")
+            + (alwaysHeavier ? tooHeavy(lightest, massOfLightest) : "")
             + " (kg: the mass a round began with, and the one that came out)",
         round,
         changeBefore,
@@ -111,12 +116,14 @@ public final class SizingLoop {
   }
 
   /** What is in the way where every glider came out heavier than the mass its wing was made for. */
-  private static String tooHeavy(double lightest) {
+  private static String tooHeavy(double lightest, double mass) {
     double reachable = Math.ceil(100.0 * lightest) / 100.0;
     return ", because every glider tried came out heavier than the mass its wing was made for: a larger wing weighs more than it may"
         + " carry. The lightest wing loading that came out was "
         + WingLoading.KILOGRAM_PER_SQUARE_METRE.format(reachable, 4)
-        + "; ask for that or more, or for thinner walls or a lighter material";
+        + ", of a glider of "
+        + Mass.kilograms(mass).format(3)
+        + "; ask for more than that, or for thinner walls or a lighter material";
   }
 
   /**

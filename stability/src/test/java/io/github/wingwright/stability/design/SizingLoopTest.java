@@ -149,8 +149,9 @@ class SizingLoopTest {
     Matcher said = Pattern.compile("came out was ([0-9.]+) kg/m²").matcher(e.getMessage());
     assertThat(said.find()).isTrue();
     double reachable = Double.parseDouble(said.group(1));
-    Design design = SizingLoop.of(byLoading(reachable)).solve();
-    assertThat(value(design, "wing.loading_kg_per_m2")).isCloseTo(reachable, within(1e-8));
+    assertThat(reachable).isGreaterThan(0.4);
+    double more = 1.3 * reachable;
+    assertThat(value(SizingLoop.of(byLoading(more)).solve(), "wing.loading_kg_per_m2")).isCloseTo(more, within(1e-8));
   }
 
   private static DesignBrief byLoading(double kilogramsPerSquareMetre) {
