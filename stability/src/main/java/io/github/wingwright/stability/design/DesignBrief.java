@@ -90,7 +90,17 @@ public final class DesignBrief {
    * @return the new brief
    */
   public DesignBrief thrown(Speed speed, Length height) {
-    return with(p -> p.launch = new Launch(speed, height));
+    return launched(Launch.thrown(speed, height));
+  }
+
+  /**
+   * How it is launched, from the hand or by an elastic.
+   *
+   * @param launch the launch
+   * @return the new brief
+   */
+  public DesignBrief launched(Launch launch) {
+    return with(p -> p.launch = launch);
   }
 
   /**
