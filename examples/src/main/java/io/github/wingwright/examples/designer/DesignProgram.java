@@ -83,7 +83,8 @@ public final class DesignProgram {
       Map<String, String> files = files(design, sheet, further, flight);
       Path folder = designs.resolve(design.brief().name());
       Map<String, byte[]> parts = meanwhile.join();
-      DesignFolder.write(folder, files, parts);
+      DesignFolder.write(folder, files, parts)
+          .ifPresent(old -> err.println("The folder before could not be deleted; it is left as " + old + "."));
       out.println(sheet.brief().title());
       new DesignSheet(design, sheet.brief().units()).lines(flight.lines()).forEach(out::println);
       difference.forEach(out::println);
