@@ -85,7 +85,7 @@ final class FlightChapter {
     List<TrackPoint> track = flight.track();
     return new FlightPicture.Path(
         label,
-        style == FlightPicture.Style.MAIN
+        style == FlightPicture.Style.MAIN && thrown.flies()
             ? flight.distance().format(units.distance(), 3) + " in " + flight.time().format(Time.SECOND, 2)
             : "",
         track.stream().map(TrackPoint::seconds).toList(),
@@ -96,6 +96,9 @@ final class FlightChapter {
   }
 
   Chapter chapter() {
+    if (!thrown.flies()) {
+      return Chapter.of("Thrown down the hall", new Block.Paragraph(doesNotFly()));
+    }
     List<Block> blocks = new ArrayList<>();
     blocks.add(
         new Block.Paragraph(
@@ -126,6 +129,12 @@ final class FlightChapter {
             "Likely values of drag, lift and trim; how deep a stall is, is a rough estimate. Nothing turns or rolls here, and the"
                 + " glider leaves the hand without nodding."));
     return new Chapter("Thrown down the hall", blocks);
+  }
+
+  private String doesNotFly() {
+    return "It does not fly for this thrower: it leaves the hand at " + level.speed().format(units.speed(), 3)
+        + " and stalls below " + design.glide().stallSpeed().format(units.speed(), 3)
+        + ". What it falls to the floor in is no distance and no time of a flight, so none is told.";
   }
 
   private void throwing(List<Block> blocks) {
