@@ -212,7 +212,7 @@ public final class CentreOfGravityRange {
         t.fuselageSlope,
         t.wingAlone,
         inputs.bodyAngle,
-        t.tailCentre);
+        t.trimCentre);
   }
 
   /**

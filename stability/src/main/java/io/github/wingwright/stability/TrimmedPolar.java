@@ -148,7 +148,7 @@ public final class TrimmedPolar implements DragLaw {
         terms.fuselageSlope.value(),
         terms.wingAlone.value(),
         bodyAngle,
-        terms.tailCentre.value());
+        terms.trimCentre.value());
   }
 
   /**
