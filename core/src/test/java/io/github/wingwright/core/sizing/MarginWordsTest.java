@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
-package io.github.wingwright.core.basis;
+package io.github.wingwright.core.sizing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.wingwright.core.basis.Consideration;
+import io.github.wingwright.core.basis.Decision;
+import io.github.wingwright.core.basis.MarginWords;
+import io.github.wingwright.core.basis.Weighed;
 import io.github.wingwright.core.quantity.Length;
-import io.github.wingwright.core.sizing.Considerations;
 import org.junit.jupiter.api.Test;
 
 class MarginWordsTest {
