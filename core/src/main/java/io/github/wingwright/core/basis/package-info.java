@@ -93,7 +93,7 @@
  *   <tr><td>{@code Source}, {@code Guideline}, {@code Finding}, {@code Severity}</td><td>judgement</td><td>yes</td></tr>
  *   <tr><td>{@code Interval}, {@code Bound}, {@code Strength}, {@code Decision}, {@code FeasibleRange}</td>
  *       <td>negotiation</td><td>yes</td></tr>
- *   <tr><td>{@code Weighed}, {@code FeasibleRegion}, {@code Conflict}, {@code MarginSearch}</td>
+ *   <tr><td>{@code Weighed}, {@code FeasibleRegion}, {@code Conflict}, {@code MarginSearch}, {@code MarginWords}</td>
  *       <td>negotiation over length and diameter</td><td>no: they hold considerations</td></tr>
  *   <tr><td>{@code Price}, {@code Band}</td><td>cost and uncertainty</td><td>yes</td></tr>
  *   <tr><td>{@code Formula}, {@code Symbol}, {@code Kernel}, {@code Step}, {@code Workings}, {@code Origins},

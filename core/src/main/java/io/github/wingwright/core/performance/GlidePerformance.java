@@ -6,7 +6,6 @@ import io.github.wingwright.core.aerodynamics.DragLaw;
 import io.github.wingwright.core.atmosphere.AirState;
 import io.github.wingwright.core.basis.Band;
 import io.github.wingwright.core.basis.Finding;
-import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Severity;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.quantity.Acceleration;
@@ -290,10 +289,8 @@ public final class GlidePerformance implements Serializable {
           Finding.of(
               Severity.NOTE,
               what,
-              "The " + what + " lies at the end of the polar, next to the stall: trim for somewhat more speed.",
-              point.liftCoefficient(),
-              Interval.atMost(usable),
-              NamedUnit.NUMBER,
+              "The " + what + " lies at the usable lift, C_L " + NamedUnit.NUMBER.format(usable, 3)
+                  + ", where the polar ends, next to the stall: trim for somewhat more speed.",
               Source.library("a polar that ends at the usable lift")));
     }
   }

@@ -2,6 +2,7 @@
 package io.github.wingwright.core.report;
 
 import io.github.wingwright.core.basis.Consideration;
+import io.github.wingwright.core.basis.MarginWords;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Weighed;
 import io.github.wingwright.core.basis.Workings;
@@ -33,29 +34,18 @@ public final class ConsiderationWorkings {
         continue;
       }
       Consideration consideration = one.consideration();
+      String standing = MarginWords.of(one, length.value(), diameter.value(), units);
       Optional<Step> workings = consideration.workings(length, diameter);
       if (workings.isPresent()) {
-        blocks.add(new Block.Paragraph(consideration.nameIn(units) + ": " + standing(one, workings.get().value()) + "."));
+        blocks.add(new Block.Paragraph(consideration.nameIn(units) + ": " + standing + "."));
         blocks.add(new Block.Steps(Workings.of(List.of(workings.get()))));
       } else {
-        double margin = consideration.margin(length.value(), diameter.value());
-        others.add(consideration.nameIn(units) + ", " + standing(one, margin));
+        others.add(consideration.nameIn(units) + ", " + standing);
       }
     }
     if (others.length() > 0) {
       blocks.add(new Block.Paragraph(others.toString()));
     }
     return blocks;
-  }
-
-  private static String standing(Weighed one, double margin) {
-    String percent = NamedUnit.NUMBER.format(100.0 * Math.abs(margin), 2) + " %";
-    if (Math.abs(margin) < 5e-7) {
-      return one.isTarget() ? "met" : "at the edge";
-    }
-    if (one.isTarget()) {
-      return "a target, off by " + percent;
-    }
-    return margin > 0.0 ? "kept with a margin of " + percent : "missed by " + percent;
   }
 }

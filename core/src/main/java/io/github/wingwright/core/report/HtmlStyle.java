@@ -59,13 +59,17 @@ final class HtmlStyle {
         table { font-size: 8pt; line-height: 1.3; max-width: 100%; }
         th, td { padding: .15rem .6rem .15rem 0; }
         th.number { white-space: normal; }
-        .steps td { padding-top: .2rem; padding-bottom: .2rem; }
+        .steps td { padding-top: .15rem; padding-bottom: .15rem; }
+        .formula { margin: 0; line-height: 1.35; }
         nav a, figcaption { font-size: 8.5pt; line-height: 1.5; }
         .finding { max-width: none; margin: .5rem 0; padding: .3rem .8rem; font-size: 8.5pt; }
         tr, figure, .finding, li { break-inside: avoid; }
+        /* Short tables stay whole; a longer one parts between rows, with two of them at least on either page. */
+        .wide:not(:has(tbody > tr:nth-child(9))):not(:has(.steps tr:nth-child(6))) { break-inside: avoid; }
+        tbody > tr:first-child, tbody > tr:nth-last-child(2) { break-after: avoid; }
         thead { display: table-header-group; }
-        figure { margin: .7rem 0 .9rem; }
-        figure svg { width: auto; max-width: 100%; max-height: 150mm; }
+        figure { margin: .6rem 0 .8rem; }
+        figure svg { width: auto; max-width: 100%; max-height: 98mm; }
         .finding, tr:target td { print-color-adjust: exact; -webkit-print-color-adjust: exact; }
       }
       """;

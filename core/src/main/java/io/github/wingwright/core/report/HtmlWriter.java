@@ -38,6 +38,7 @@ final class HtmlWriter {
       Chapter chapter = report.chapters().get(i);
       out.append("<h2 id=\"chapter-").append(i + 1).append("\">").append(escape(chapter.title())).append("</h2>\n");
       chapter.blocks().forEach(block -> block(out, block));
+      out.append("<p class=\"top\"><a href=\"#top\">back to the top</a></p>\n");
     }
     return out.append("</main>\n</body>\n</html>\n").toString();
   }
@@ -172,7 +173,7 @@ final class HtmlWriter {
       }
       out.append("</td></tr>\n");
     }
-    out.append("</tbody>\n</table></div>\n<p class=\"top\"><a href=\"#top\">back to the top</a></p>\n");
+    out.append("</tbody>\n</table></div>\n");
   }
 
   /** What follows the first underscore of a symbol is its index: {@code c_r}. */

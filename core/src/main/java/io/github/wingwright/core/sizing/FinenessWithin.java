@@ -17,7 +17,9 @@ record FinenessWithin(Wording wording, Strength strength, Source source, double 
   @Override
   public double margin(double length, double diameter) {
     double fineness = length / diameter;
-    return Math.min(fineness / least - 1.0, 1.0 - fineness / most);
+    double above = fineness / least - 1.0;
+    // Without a greatest ratio there is nothing to be below: 1 − f/∞ would cap the margin at 1.
+    return most == Double.POSITIVE_INFINITY ? above : Math.min(above, 1.0 - fineness / most);
   }
 
   @Override

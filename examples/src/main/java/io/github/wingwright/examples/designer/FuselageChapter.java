@@ -4,9 +4,9 @@ package io.github.wingwright.examples.designer;
 import io.github.wingwright.core.basis.Bound;
 import io.github.wingwright.core.basis.Conflict;
 import io.github.wingwright.core.basis.Consideration;
-import io.github.wingwright.core.basis.Decision;
 import io.github.wingwright.core.basis.FeasibleRange;
 import io.github.wingwright.core.basis.FeasibleRegion;
+import io.github.wingwright.core.basis.MarginWords;
 import io.github.wingwright.core.basis.Price;
 import io.github.wingwright.core.basis.Sized;
 import io.github.wingwright.core.basis.Source;
@@ -233,31 +233,14 @@ public final class FuselageChapter {
       Consideration c = one.consideration();
       rows.add(
           List.of(
-              c.name(),
+              c.nameIn(unit),
               c.strength().name().toLowerCase(Locale.ROOT),
-              one.decision().applies() ? margin(one) : one.decision().toString(),
+              MarginWords.of(one, made.length().si(), made.diameter().si(), unit),
               c.source().cite()));
     }
     blocks.add(
         new Block.Table(
             List.of("consideration", "strength", "margin of the choice", "source"), rows));
-  }
-
-  private String margin(Weighed one) {
-    Consideration c = one.consideration();
-    String until = one.decision().kind() == Decision.Kind.PROVISIONAL ? ", " + one.decision() : "";
-    double length = made.length().si();
-    if (one.isTarget()) {
-      double wanted = c.preferredDiameter(length).orElse(Double.NaN);
-      return Double.isNaN(wanted) ? "no wish" : "would like " + unit.format(wanted, 3) + until;
-    }
-    double margin = 100.0 * c.margin(length, made.diameter().si());
-    if (margin > 100.0) {
-      return number(1.0 + 0.01 * margin, 2) + " times what is asked" + until;
-    }
-    return (margin < -1e-7 ? "misses by " + number(-margin, 2) : number(Math.max(0.0, margin), 2))
-        + " %"
-        + until;
   }
 
   private void ranges(List<Block> blocks) {
@@ -355,7 +338,7 @@ public final class FuselageChapter {
                 + " formulas, and last the margin m, which is kept where it is not negative:"));
     BodySteps steps = BodySteps.of(made, Source.library("the choice as it is made"));
     blocks.addAll(
-        ConsiderationWorkings.of(region.considerations(), steps.length(), steps.diameter()));
+        ConsiderationWorkings.of(region.considerations(), steps.length(), steps.diameter(), unit));
   }
 
   static String number(double value, int digits) {

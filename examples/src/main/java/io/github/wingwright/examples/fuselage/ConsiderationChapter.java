@@ -4,9 +4,9 @@ package io.github.wingwright.examples.fuselage;
 import io.github.wingwright.core.basis.Consideration;
 import io.github.wingwright.core.basis.FeasibleRegion;
 import io.github.wingwright.core.basis.Interval;
+import io.github.wingwright.core.basis.MarginWords;
 import io.github.wingwright.core.basis.Weighed;
 import io.github.wingwright.core.geometry.Fuselage;
-import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.report.Block;
 import io.github.wingwright.core.report.Chapter;
 import java.util.ArrayList;
@@ -56,7 +56,7 @@ final class ConsiderationChapter {
               c.source().cite(),
               one.decision().applies() ? diameters(c) : "",
               one.decision().applies() ? lengths(c) : "",
-              standing(one),
+              MarginWords.of(one, body.length().si(), body.diameter().si(), units.all()),
               part));
       String rule = study.brief().asked().rules().get(c.name());
       rules.add(
@@ -70,7 +70,8 @@ final class ConsiderationChapter {
         new Block.Paragraph(
             "Each consideration is a margin over length and diameter, satisfied where it is not"
                 + " negative. A limit cannot be otherwise; a guideline may be left at a price; a"
-                + " target merely pulls. The margin is relative: −10 % misses by a tenth."),
+                + " target merely pulls. The margin is relative: what is missed by 10 % is a"
+                + " tenth short, or a tenth too much."),
         new Block.Table(
             List.of(
                 "consideration",
@@ -132,20 +133,5 @@ final class ConsiderationChapter {
     return Double.isInfinite(shown.lower()) && Double.isInfinite(shown.upper())
         ? "any"
         : shown.format(units.length());
-  }
-
-  private String standing(Weighed one) {
-    if (!one.decision().applies()) {
-      return "";
-    }
-    double margin = one.consideration().margin(body.length().si(), body.diameter().si());
-    if (Math.abs(margin) < 5e-4) {
-      return "at the edge";
-    }
-    if (margin > 10.0 || margin == 1.0) {
-      return "ample";
-    }
-    String percent = NamedUnit.NUMBER.format(100.0 * Math.abs(margin), 2) + " %";
-    return (margin > 0.0 ? "+" : "−") + percent;
   }
 }

@@ -58,7 +58,7 @@ final class WorkingsChapter {
     BodySteps body = BodySteps.of(study.body(), Source.library("the body shown"));
     blocks.addAll(
         ConsiderationWorkings.of(
-            study.region().considerations(), body.length(), body.diameter()));
+            study.region().considerations(), body.length(), body.diameter(), study.brief().units().all()));
     return new Chapter("Workings", blocks);
   }
 

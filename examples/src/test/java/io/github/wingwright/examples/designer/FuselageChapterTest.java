@@ -86,7 +86,7 @@ class FuselageChapterTest {
     assertThat(inside).contains("would like 12.5 mm");
     // 300 mm over 25 mm is 12, which misses 10 by a fifth.
     assertThat(text(chapter(tube(), tube().diameter(Length.millimetres(25)))))
-        .contains("| misses by 20 % |");
+        .contains("| missed by 20 % |");
   }
 
   @Test
