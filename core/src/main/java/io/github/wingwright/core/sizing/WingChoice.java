@@ -33,7 +33,7 @@ final class WingChoice {
     for (WingSizing.WeighedWing one : weighed) {
       WingConsideration c = one.consideration();
       bounds.add(
-          new Bound(c.name(), c.strength(), c.source(), c.meanChords(frame), Double.NaN, one.decision()));
+          new Bound(c.nameIn(unit), c.strength(), c.source(), c.meanChords(frame), Double.NaN, one.decision()));
     }
     return FeasibleRange.of("mean chord of the wing", unit, bounds);
   }

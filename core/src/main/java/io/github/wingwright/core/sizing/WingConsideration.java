@@ -3,11 +3,14 @@ package io.github.wingwright.core.sizing;
 
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Strength;
+import io.github.wingwright.core.quantity.NamedUnit;
+import java.util.Optional;
 
 /**
  * Something that speaks for or against a chord, at a given span: a machine, the air, the arm that throws. Anybody may
- * write one.
+ * write one: the interval of chords is enough.
  */
 public interface WingConsideration {
 
@@ -17,6 +20,17 @@ public interface WingConsideration {
    * @return for example {@code "Reynolds number at least 30000 at 6 m/s"}
    */
   String name();
+
+  /**
+   * The same words with their quantities in units of choice: what a reader is shown, where {@link #name()} is what a
+   * consideration is known by.
+   *
+   * @param units at most one for each kind of quantity, such as {@code Length.INCH}
+   * @return for example {@code "root chord at most 4 in"}; the plain name of a consideration that keeps no quantities
+   */
+  default String nameIn(NamedUnit<?>... units) {
+    return name();
+  }
 
   /**
    * How binding it is.
@@ -39,4 +53,27 @@ public interface WingConsideration {
    * @return the interval [m]; empty if no chord does
    */
   Interval meanChords(WingFrame frame);
+
+  /**
+   * How well a chord satisfies it.
+   *
+   * @param frame span, taper and section
+   * @param chord mean geometric chord [m], positive
+   * @return zero or more where satisfied, to rounding; of one that is an interval and nothing more, how far the chord lies
+   *     inside as a part of the nearer end
+   */
+  default double margin(WingFrame frame, double chord) {
+    return Margins.within(chord, meanChords(frame));
+  }
+
+  /**
+   * How its margin comes about: the given numbers, what the wing attains, and the margin as the last line.
+   *
+   * @param frame span, taper and section
+   * @param chord a step that gives the mean geometric chord
+   * @return the margin of that wing as a step; empty if the consideration is an interval and nothing more
+   */
+  default Optional<Step> workings(WingFrame frame, Step chord) {
+    return Optional.empty();
+  }
 }

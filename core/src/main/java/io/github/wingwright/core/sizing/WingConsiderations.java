@@ -3,7 +3,9 @@ package io.github.wingwright.core.sizing;
 
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Strength;
+import io.github.wingwright.core.basis.Wording;
 import io.github.wingwright.core.quantity.Acceleration;
 import io.github.wingwright.core.quantity.Density;
 import io.github.wingwright.core.quantity.Door;
@@ -13,22 +15,16 @@ import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Speed;
 import java.util.Objects;
-import java.util.function.Function;
 
 /** The considerations on a wing's chord that come with the library, each with the strength that it usually has. */
 public final class WingConsiderations {
   private static final Source SMALL_MODELS =
       Source.fromMemory("Carmichael, Low Reynolds Number Airfoil Survey, NASA CR-165803, 1981", "regimes of flow");
 
-  private WingConsiderations() {}
+  /** Digits of speeds and masses in a name. */
+  private static final int SHOWN = 6;
 
-  private record OnChord(String name, Strength strength, Source source, Function<WingFrame, Interval> chords)
-      implements WingConsideration {
-    @Override
-    public Interval meanChords(WingFrame frame) {
-      return chords.apply(frame);
-    }
-  }
+  private WingConsiderations() {}
 
   /**
    * The wing must be printable where it is thin: a limit, met where the chord is smallest. A wall of one line of a 0.4 mm
@@ -41,14 +37,31 @@ public final class WingConsiderations {
   public static WingConsideration printableTrailingEdge(Length leastWall, double chordFraction) {
     Door.positive(leastWall, "thinnest wall");
     Door.within(chordFraction, 0.5, 1.0, "chord fraction");
-    return new OnChord(
-        "printable at " + number(100.0 * chordFraction) + " % of the chord: at least " + leastWall.format(4) + " thick",
+    return new WingMargin(
+        Wording.of("printable at " + number(100.0 * chordFraction) + " % of the chord: at least ").and(leastWall).and(" thick"),
         Strength.LIMIT,
         Source.BRIEF,
         frame -> {
           double thickness = frame.section().thickness(chordFraction) * frame.leastChordRatio();
           return thickness > 0.0 ? Interval.atLeast(leastWall.si() / thickness) : Interval.NONE;
-        });
+        },
+        (frame, chord) ->
+            WingMarginFormulas.above(
+                WingMarginFormulas.thickness(
+                    frame.section().thickness(chordFraction), WingMarginFormulas.leastChord(frame.taperRatio(), chord)),
+                leastWall.si()),
+        (frame, chord) ->
+            Step.of(
+                WingMarginFormulas.THICKNESS_MARGIN,
+                Step.of(
+                    WingMarginFormulas.LOCAL_THICKNESS,
+                    Step.given(
+                        "thickness at " + number(100.0 * chordFraction) + " % over the chord of " + frame.section().name(),
+                        "τ",
+                        frame.section().thickness(chordFraction),
+                        Source.BRIEF),
+                    Step.of(WingMarginFormulas.LEAST_CHORD, taper(frame), chord)),
+                Step.given("thinnest wall", "t_min", leastWall, Source.BRIEF)));
   }
 
   /**
@@ -64,12 +77,23 @@ public final class WingConsiderations {
     Door.positive(least, "least Reynolds number");
     Door.positive(speed, "speed of flight");
     Door.positive(viscosity, "kinematic viscosity");
-    double chord = least * viscosity.si() / speed.si();
-    return new OnChord(
-        "Reynolds number at least " + number(least) + " at " + speed.format(3),
+    double shortest = least * viscosity.si() / speed.si();
+    return new WingMargin(
+        Wording.of("Reynolds number at least " + number(least) + " at ").and(speed, 3),
         Strength.GUIDELINE,
         SMALL_MODELS,
-        frame -> Interval.atLeast(chord));
+        frame -> Interval.atLeast(shortest),
+        (frame, chord) ->
+            WingMarginFormulas.above(WingMarginFormulas.reynoldsNumber(speed.si(), chord, viscosity.si()), least),
+        (frame, chord) ->
+            Step.of(
+                WingMarginFormulas.REYNOLDS_MARGIN,
+                Step.of(
+                    WingMarginFormulas.REYNOLDS_NUMBER,
+                    Step.given("speed", "V", speed, Source.BRIEF),
+                    chord,
+                    Step.given("kinematic viscosity", "ν", viscosity, Source.BRIEF)),
+                Step.given("least Reynolds number", "Re_min", least, SMALL_MODELS)));
   }
 
   /**
@@ -86,11 +110,19 @@ public final class WingConsiderations {
       Speed launch, double speedRatio, double usableLift, Density density, Mass mass) {
     Door.positive(mass, "mass");
     double perArea = loadingAtLaunch(launch, speedRatio, usableLift, density);
-    return new OnChord(
-        "flies when thrown at " + launch + " with " + mass,
+    Step loading = loadingStep(launch, speedRatio, usableLift, density);
+    return new WingMargin(
+        Wording.of("flies when thrown at ").and(launch, SHOWN).and(" with ").and(mass, SHOWN),
         Strength.LIMIT,
         Source.BRIEF,
-        frame -> Interval.atLeast(mass.si() / (perArea * frame.span())));
+        frame -> Interval.atLeast(mass.si() / (perArea * frame.span())),
+        (frame, chord) ->
+            WingMarginFormulas.above(WingMarginFormulas.massCarried(perArea, frame.span(), chord), mass.si()),
+        (frame, chord) ->
+            Step.of(
+                WingMarginFormulas.MASS_MARGIN,
+                Step.of(WingMarginFormulas.MASS_CARRIED, loading, span(frame), chord),
+                Step.given("mass", "m", mass, Source.BRIEF)));
   }
 
   /**
@@ -118,8 +150,9 @@ public final class WingConsiderations {
     Door.notNegative(rest, "mass of all but the wing");
     Door.positive(solid, "density of the wing");
     double perArea = loadingAtLaunch(launch, speedRatio, usableLift, density);
-    return new OnChord(
-        "flies when thrown at " + launch + " with a solid wing",
+    Step loading = loadingStep(launch, speedRatio, usableLift, density);
+    return new WingMargin(
+        Wording.of("flies when thrown at ").and(launch, SHOWN).and(" with a solid wing"),
         Strength.LIMIT,
         Source.BRIEF,
         frame -> {
@@ -131,7 +164,33 @@ public final class WingConsiderations {
           }
           double sum = linear + Math.sqrt(root);
           return Interval.between(2.0 * rest.si() / sum, sum / (2.0 * square));
-        });
+        },
+        (frame, chord) ->
+            WingMarginFormulas.above(
+                WingMarginFormulas.massCarried(perArea, frame.span(), chord),
+                WingMarginFormulas.massWithWing(
+                    rest.si(),
+                    WingMarginFormulas.solidWing(
+                        solid.si(),
+                        frame.section().area(),
+                        WingMarginFormulas.meanSquareRatio(frame.taperRatio()),
+                        frame.span(),
+                        chord))),
+        (frame, chord) ->
+            Step.of(
+                WingMarginFormulas.MASS_MARGIN,
+                Step.of(WingMarginFormulas.MASS_CARRIED, loading, span(frame), chord),
+                Step.of(
+                    WingMarginFormulas.MASS_WITH_WING,
+                    Step.given("mass of all but the wing", "m_r", rest, Source.BRIEF),
+                    Step.of(
+                        WingMarginFormulas.SOLID_WING,
+                        Step.given("density of the wing", "ρ_w", solid, Source.BRIEF),
+                        Step.given(
+                            "area of the section over the chord squared", "a", frame.section().area(), Source.BRIEF),
+                        Step.of(WingMarginFormulas.MEAN_SQUARE_RATIO, taper(frame)),
+                        span(frame),
+                        chord))));
   }
 
   private static double loadingAtLaunch(Speed launch, double speedRatio, double usableLift, Density density) {
@@ -139,8 +198,26 @@ public final class WingConsiderations {
     Door.within(speedRatio, 1.0, 3.0, "launch speed over stall speed");
     Door.positive(usableLift, "usable lift coefficient");
     Door.positive(density, "air density");
-    double stall = launch.si() / speedRatio;
-    return 0.5 * density.si() * stall * stall * usableLift / Acceleration.STANDARD_GRAVITY.si();
+    return WingMarginFormulas.loadingAtLaunch(
+        density.si(), launch.si(), speedRatio, usableLift, Acceleration.STANDARD_GRAVITY.si());
+  }
+
+  private static Step loadingStep(Speed launch, double speedRatio, double usableLift, Density density) {
+    return Step.of(
+        WingMarginFormulas.LOADING_AT_LAUNCH,
+        Step.given("air density", "ρ", density, Source.BRIEF),
+        Step.given("launch speed", "V", launch, Source.BRIEF),
+        Step.given("launch speed over stall speed", "n", speedRatio, Source.BRIEF),
+        Step.given("usable lift coefficient", "C_L", usableLift, Source.BRIEF),
+        WingSize.gravity());
+  }
+
+  private static Step span(WingFrame frame) {
+    return Step.given("span", "b", Length.metres(frame.span()), Source.BRIEF);
+  }
+
+  private static Step taper(WingFrame frame) {
+    return Step.given("taper ratio", "λ", frame.taperRatio(), Source.BRIEF);
   }
 
   /**
@@ -151,11 +228,18 @@ public final class WingConsiderations {
    */
   public static WingConsideration rootChordAtMost(Length most) {
     Door.positive(most, "longest chord");
-    return new OnChord(
-        "root chord at most " + most.format(4),
+    return new WingMargin(
+        Wording.of("root chord at most ").and(most),
         Strength.LIMIT,
         Source.BRIEF,
-        frame -> Interval.atMost(most.si() / frame.rootChordRatio()));
+        frame -> Interval.atMost(most.si() / frame.rootChordRatio()),
+        (frame, chord) ->
+            WingMarginFormulas.below(WingMarginFormulas.rootChord(frame.taperRatio(), chord), most.si()),
+        (frame, chord) ->
+            Step.of(
+                WingMarginFormulas.ROOT_CHORD_BELOW,
+                Step.of(WingMarginFormulas.ROOT_CHORD, taper(frame), chord),
+                Step.given("longest chord", "c_max", most, Source.BRIEF)));
   }
 
   /**
@@ -170,12 +254,24 @@ public final class WingConsiderations {
     if (most < 1) {
       throw new IllegalArgumentException("pieces of each half must be at least 1, was " + most);
     }
-    double longest = 2.0 * most * longestPart.si();
-    return new OnChord(
-        "span at most " + Length.metres(longest).format(4) + ": each half in " + most + " of " + longestPart.format(4),
+    double longest = WingMarginFormulas.spanInPieces(most, longestPart.si());
+    return new WingMargin(
+        Wording.of("span at most ")
+            .and(Length.metres(longest))
+            .and(": each half in " + most + " of ")
+            .and(longestPart),
         Strength.LIMIT,
         Source.BRIEF,
-        frame -> frame.span() <= longest * (1.0 + 1e-12) ? Interval.ALL : Interval.NONE);
+        frame -> frame.span() <= longest * (1.0 + 1e-12) ? Interval.ALL : Interval.NONE,
+        (frame, chord) -> WingMarginFormulas.below(frame.span(), longest),
+        (frame, chord) ->
+            Step.of(
+                WingMarginFormulas.SPAN_BELOW,
+                span(frame),
+                Step.of(
+                    WingMarginFormulas.SPAN_IN_PIECES,
+                    Step.given("pieces of each half", "n", most, Source.BRIEF),
+                    Step.given("longest part", "p", longestPart, Source.BRIEF))));
   }
 
   /**
@@ -193,11 +289,19 @@ public final class WingConsiderations {
     if (least > most) {
       throw new IllegalArgumentException("least aspect ratio must not exceed the greatest, was " + least + " and " + most);
     }
-    return new OnChord(
-        "aspect ratio " + number(least) + " to " + number(most),
+    return new WingMargin(
+        Wording.of("aspect ratio " + number(least) + " to " + number(most)),
         Strength.GUIDELINE,
         source,
-        frame -> Interval.between(frame.span() / most, frame.span() / least));
+        frame -> Interval.between(frame.span() / most, frame.span() / least),
+        (frame, chord) ->
+            WingMarginFormulas.between(WingMarginFormulas.aspectRatio(frame.span(), chord), least, most),
+        (frame, chord) ->
+            Step.of(
+                WingMarginFormulas.ASPECT_RATIO_MARGIN,
+                Step.of(WingMarginFormulas.ASPECT_RATIO, span(frame), chord),
+                Step.given("least aspect ratio", "A_min", least, source),
+                Step.given("greatest aspect ratio", "A_max", most, source)));
   }
 
   /**
@@ -208,12 +312,29 @@ public final class WingConsiderations {
    */
   public static WingConsideration rootThicknessAtLeast(Length least) {
     Door.positive(least, "least thickness");
-    return new OnChord(
-        "root at least " + least.format(4) + " thick",
+    return new WingMargin(
+        Wording.of("root at least ").and(least).and(" thick"),
         Strength.LIMIT,
         Source.BRIEF,
         frame ->
-            Interval.atLeast(least.si() / (frame.section().maximumThickness() * frame.rootChordRatio())));
+            Interval.atLeast(least.si() / (frame.section().maximumThickness() * frame.rootChordRatio())),
+        (frame, chord) ->
+            WingMarginFormulas.above(
+                WingMarginFormulas.thickness(
+                    frame.section().maximumThickness(), WingMarginFormulas.rootChord(frame.taperRatio(), chord)),
+                least.si()),
+        (frame, chord) ->
+            Step.of(
+                WingMarginFormulas.THICKNESS_MARGIN,
+                Step.of(
+                    WingMarginFormulas.LOCAL_THICKNESS,
+                    Step.given(
+                        "thickness over chord of " + frame.section().name(),
+                        "τ",
+                        frame.section().maximumThickness(),
+                        Source.BRIEF),
+                    Step.of(WingMarginFormulas.ROOT_CHORD, taper(frame), chord)),
+                Step.given("least thickness", "t_min", least, Source.BRIEF)));
   }
 
   private static String number(double value) {

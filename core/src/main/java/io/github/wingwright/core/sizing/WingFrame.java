@@ -51,7 +51,6 @@ public record WingFrame(double span, double taperRatio, AirfoilSection section) 
    * @return 4/3·(1 + λ + λ²)/(1 + λ)²
    */
   public double meanSquareRatio() {
-    double sum = 1.0 + taperRatio;
-    return 4.0 / 3.0 * (1.0 + taperRatio + taperRatio * taperRatio) / (sum * sum);
+    return WingMarginFormulas.meanSquareRatio(taperRatio);
   }
 }

@@ -106,14 +106,19 @@ final class WingSize {
         "S",
         WingFormulas.AREA_FROM_SPEED,
         mass,
-        Step.given(
-            "acceleration of gravity",
-            "g",
-            Acceleration.STANDARD_GRAVITY,
-            Source.fromMemory("3rd General Conference on Weights and Measures, 1901", "standard gravity")),
+        gravity(),
         Step.given("air density", "ρ", v.density(), Source.BRIEF),
         Step.given("speed", "V", v.speed(), Source.BRIEF),
         Step.given("lift coefficient", "C_L", v.liftCoefficient(), Source.BRIEF));
+  }
+
+  /** The standard gravity as a line of workings. */
+  static Step gravity() {
+    return Step.given(
+        "acceleration of gravity",
+        "g",
+        Acceleration.STANDARD_GRAVITY,
+        Source.fromMemory("3rd General Conference on Weights and Measures, 1901", "standard gravity"));
   }
 
   private void compare(String uses, Way other) {

@@ -74,6 +74,7 @@
  * <tr><td>{@code FigureOfMerit}</td><td>distance down the hall, more is better</td></tr>
  * <tr><td>{@code WingSizing}</td><td>span 400 mm, A 7.5, λ 0.6</td></tr>
  * <tr><td>{@code WingConsiderations}</td><td>{@code rootChordAtMost(millimetres(100))}</td></tr>
+ * <tr><td>{@code WingMarginFormulas}</td><td>{@code m = 1 − c_r / c_max}: how a margin on the chord comes about</td></tr>
  * </table>
  *
  * <h2>Policies</h2>

@@ -17,6 +17,7 @@ import io.github.wingwright.core.quantity.Force;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Volume;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -195,5 +196,36 @@ class NegotiationPropertyTest {
       }
     }
     assertThat(clashes).isGreaterThan(20);
+  }
+
+  @Test
+  void the_order_of_adding_does_not_matter() {
+    Random random = new Random(24);
+    for (int k = 0; k < SETS; k++) {
+      BodyShape shape = BodyShape.capsule();
+      double length = 0.08 + 0.4 * random.nextDouble();
+      List<Consideration> set = randomSet(random, shape);
+      Interval interval = sizing(shape, set).feasibleDiameters(length);
+      Collections.shuffle(set, random);
+      assertThat(sizing(shape, set).feasibleDiameters(length)).as("set %d %s", k, set).isEqualTo(interval);
+    }
+  }
+
+  @Test
+  void removing_a_consideration_never_shrinks_the_range() {
+    Random random = new Random(25);
+    int grown = 0;
+    for (int k = 0; k < SETS; k++) {
+      BodyShape shape = BodyShape.capsule();
+      double length = 0.08 + 0.4 * random.nextDouble();
+      List<Consideration> set = randomSet(random, shape);
+      Interval all = sizing(shape, set).feasibleDiameters(length);
+      for (Consideration one : set) {
+        Interval rest = sizing(shape, set).without(one.name()).feasibleDiameters(length);
+        assertThat(rest.intersect(all)).as("set %d %s without %s", k, set, one).isEqualTo(all);
+        grown += rest.equals(all) ? 0 : 1;
+      }
+    }
+    assertThat(grown).isGreaterThan(100);
   }
 }
