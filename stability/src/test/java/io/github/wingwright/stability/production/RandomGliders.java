@@ -95,7 +95,7 @@ final class RandomGliders {
     BodyShape shape = switch (random.nextInt(5)) {
       case 0 -> BodyShape.capsule();
       case 1 -> BodyShape.noseCylinderCone(between(0.8, 3), between(0.8, 4));
-      case 2 -> BodyShape.podAndBoom(EndProfile.tangentOgive(), between(1, 2), between(2, 4), between(0.5, 2), between(0.3, 0.6));
+      case 2 -> BodyShape.podAndBoom(EndProfile.tangentOgive(), between(1, 2), between(4, 6), between(0.5, 2), between(0.3, 0.6));
       default -> BodyShape.of(nose, noseFineness, tail, tailFineness);
     };
     return random.nextInt(4) == 0 ? shape.upswept(3, Angle.degrees(between(2, 8)), 0.5) : shape;
