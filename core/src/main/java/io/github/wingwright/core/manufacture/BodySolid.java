@@ -186,7 +186,7 @@ public final class BodySolid implements Solid {
     double tol = 0.5 * Curves.tolerance(tolerance);
     BodyFrame frame = new BodyFrame(body);
     TailSlots cut = slots != null && Math.min(slots.tailplaneFrom().si(), slots.finFrom().si()) < to ? slots : null;
-    double end = cut == null ? to : Math.min(to, frame.lastWithRoom(cut.width().si() + 1e-3));
+    double end = cut == null ? to : Math.min(to, lastWithRoom(frame, cut));
     BodyRing ring = new BodyRing(frame, seat, cut, mark, end);
     TreeSet<Double> events = new TreeSet<>(List.of(from, end));
     if (seat != null) {
@@ -238,6 +238,21 @@ public final class BodySolid implements Solid {
         pins.stream().filter(pin -> pin.has(k)).findFirst().orElseThrow().locate(k, x, p);
       }
     });
+  }
+
+  /** Where a body with slots ends: there is still half a millimetre and half a slot on both sides of them. */
+  private double lastWithRoom(BodyFrame frame, TailSlots cut) {
+    double room = cut.width().si() + 1e-3;
+    double last = frame.lastWithRoom(room);
+    double needed = Math.max(from, Math.min(cut.tailplaneFrom().si(), cut.finFrom().si()));
+    if (last <= needed) {
+      throw new IllegalStateException(
+          "a body must be " + Length.metres(2.0 * room).format(Length.MILLIMETRE, 3) + " thick where its tail slots of "
+              + cut.width().format(Length.MILLIMETRE, 3) + " are, at "
+              + Length.metres(needed).format(Length.MILLIMETRE, 3) + " from the nose it is "
+              + Length.metres(2.0 * Math.min(frame.halfWidth(needed), frame.halfHeight(needed))).format(Length.MILLIMETRE, 3));
+    }
+    return last;
   }
 
   private void within(NavigableSet<Double> events, double x, double end) {

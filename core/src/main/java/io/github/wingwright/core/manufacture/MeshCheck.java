@@ -51,7 +51,7 @@ public record MeshCheck(int vertices, int triangles, Volume volume, Area surface
       if (!(height >= LEAST_HEIGHT)) {
         throw new IllegalStateException(
             String.format(Locale.ROOT, "a triangle must be at least %.4f mm high, triangle %d is %.6f mm",
-                1e3 * LEAST_HEIGHT, t, 1e3 * height) + at(mesh, mesh.corner(t, 0)));
+                1e3 * LEAST_HEIGHT, t, 1e3 * height) + at(mesh, mesh.corner(t, 0)) + ": mesh it more coarsely");
       }
     }
   }

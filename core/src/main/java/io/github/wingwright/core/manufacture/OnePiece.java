@@ -33,7 +33,7 @@ final class OnePiece {
     List<String> changes = new ArrayList<>();
     double longest = Math.floor(machine.longest(part.width(), part.depth(), lays).si() * TENTH + ROUNDING) / TENTH;
     if (longest > 0.0) {
-      changes.add(part.name() + " shorter by " + mm(up(part.length().si() - longest)) + ", to " + mm(longest));
+      changes.add(part.name() + " shorter by " + mm(up(part.boxLength().si() - longest)) + ", to " + mm(longest - part.longer().si()));
     }
     machines().forEach(other -> changes.add(other.words()));
     for (Lay lay : List.of(Lay.STRAIGHT, Lay.DIAGONAL, Lay.ON_EDGE, Lay.UPRIGHT)) {
@@ -67,7 +67,7 @@ final class OnePiece {
   }
 
   private Other standing() {
-    double tall = Math.max(up(part.length().si()), machine.height().si());
+    double tall = Math.max(up(part.boxLength().si()), machine.height().si());
     String high = "a machine that is " + mm(tall) + " high, " + mm(tall - machine.height().si()) + " more than this one";
     BuildVolume same = with(machine.bedLength().si(), machine.bedWidth().si(), tall);
     if (fits(same, Lay.UPRIGHT)) {
@@ -81,15 +81,15 @@ final class OnePiece {
   }
 
   private Other lyingAlong() {
-    double longer = up(Math.max(part.length().si(), part.width().si()));
-    double shorter = Math.max(machine.bedWidth().si(), up(Math.min(part.length().si(), part.width().si())));
+    double longer = up(Math.max(part.boxLength().si(), part.width().si()));
+    double shorter = Math.max(machine.bedWidth().si(), up(Math.min(part.boxLength().si(), part.width().si())));
     double tall = Math.max(machine.height().si(), up(part.depth().si()));
     String words = "a bed of " + mm(longer) + " × " + mm(shorter) + also(tall);
     return new Other(with(longer, shorter, tall), Lay.STRAIGHT, words);
   }
 
   private Other lyingAcross(Lay lay, double level, double standing) {
-    double length = part.length().si();
+    double length = part.boxLength().si();
     double side = up(machine.isRound() ? Math.hypot(length, level) : square(length, level));
     double tall = Math.max(machine.height().si(), up(standing));
     String lying = lay == Lay.ON_EDGE ? ", with the part lying on edge" : ", with the part lying across it";
@@ -116,7 +116,7 @@ final class OnePiece {
   }
 
   private boolean fits(BuildVolume space, Lay lay) {
-    return space.orientation(part.length(), part.width(), part.depth(), EnumSet.of(lay)).isPresent();
+    return space.orientation(part.boxLength(), part.width(), part.depth(), EnumSet.of(lay)).isPresent();
   }
 
   private static double up(double metres) {

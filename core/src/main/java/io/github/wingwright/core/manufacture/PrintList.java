@@ -115,9 +115,25 @@ public record PrintList(BuildVolume machine, List<PrintItem> items) implements S
    * @return the text
    */
   public String toCsv() {
+    return toCsv(HEAD, rows());
+  }
+
+  /**
+   * Rows as comma-separated values (RFC 4180, with line feeds): this list with what else belongs to it, such as files.
+   *
+   * @param head the head line
+   * @param rows the rows, each as long as the head
+   * @return the text
+   */
+  public static String toCsv(List<String> head, List<List<String>> rows) {
     StringBuilder text = new StringBuilder();
-    line(text, HEAD);
-    rows().forEach(row -> line(text, row));
+    line(text, head);
+    for (List<String> row : rows) {
+      if (row.size() != head.size()) {
+        throw new IllegalArgumentException("a row must have " + head.size() + " cells, had " + row.size());
+      }
+      line(text, row);
+    }
     return text.toString();
   }
 

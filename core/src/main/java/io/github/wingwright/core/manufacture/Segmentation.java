@@ -63,7 +63,7 @@ public final class Segmentation implements Serializable {
       throw new IllegalArgumentException("lays of " + part.name() + " must be at least one, were none");
     }
     EnumSet<Lay> allowed = EnumSet.copyOf(lays);
-    Optional<Orientation> whole = machine.orientation(part.length(), part.width(), part.depth(), allowed);
+    Optional<Orientation> whole = machine.orientation(part.boxLength(), part.width(), part.depth(), allowed);
     if (whole.isPresent()) {
       return new Segmentation(
           part, machine, allowed, List.of(new Segment(Length.ZERO, part.length(), whole.get())), List.of());
@@ -80,7 +80,7 @@ public final class Segmentation implements Serializable {
         boolean last = i == seams.size();
         double to = last ? part.length().si() : seams.get(i);
         double[] box = Split.box(part, from, to);
-        double length = to - from + (last ? 0.0 : JointChoice.overlap(part));
+        double length = to - from + part.longer().si() + (last ? 0.0 : JointChoice.overlap(part));
         Orientation lying =
             machine.orientation(Length.metres(length), Length.metres(box[0]), Length.metres(box[1]), unraised).orElseThrow();
         segments.add(new Segment(Length.metres(from), Length.metres(to), lying));
@@ -205,15 +205,15 @@ public final class Segmentation implements Serializable {
     EnumSet<Lay> unraised = EnumSet.copyOf(lays);
     unraised.remove(Lay.RAISED);
     if (unraised.isEmpty()) {
-      return machine.obstacle(part.name(), part.length(), part.width(), part.depth(), lays).orElseThrow();
+      return machine.obstacle(part.name(), part.boxLength(), part.width(), part.depth(), lays).orElseThrow();
     }
-    Length shortest = Length.metres(JointChoice.overlap(part));
+    Length shortest = Length.metres(JointChoice.overlap(part)).plus(part.longer());
     Optional<SlenderPart.Station> tooLarge =
-        part.stations().stream().filter(s -> !machine.longest(s.width(), s.depth(), unraised).isPositive()).findFirst();
+        part.stations().stream().filter(s -> !machine.longest(s.width(), s.depth().plus(part.deeper()), unraised).isPositive()).findFirst();
     if (tooLarge.isPresent()) {
       SlenderPart.Station s = tooLarge.get();
       String place = part.name() + " at " + s.at().format(Length.MILLIMETRE, 3) + " from its first end";
-      return machine.obstacle(place, shortest, s.width(), s.depth(), unraised).orElseThrow();
+      return machine.obstacle(place, shortest, s.width(), s.depth().plus(part.deeper()), unraised).orElseThrow();
     }
     return Finding.of(
         Severity.SERIOUS,

@@ -21,9 +21,14 @@ import java.util.function.DoubleUnaryOperator;
  * @param material what it is made of
  * @param wall thickness of its wall; zero for a part that is solid, such as a plate
  * @param stations at least two, in order, the first at zero; in between all is linear
+ * @param longer by how much the box around each piece is longer than the piece: slanting ends stick out, not negative
+ * @param deeper by how much it is deeper than its sections are thick: camber and twist, not negative
  */
-public record SlenderPart(String name, Material material, Length wall, List<Station> stations) implements Serializable {
+public record SlenderPart(
+    String name, Material material, Length wall, List<Station> stations, Length longer, Length deeper)
+    implements Serializable {
   private static final int STATIONS = 60;
+  private static final int OUTLINE = 201;
 
   /**
    * One station of the part.
@@ -57,6 +62,8 @@ public record SlenderPart(String name, Material material, Length wall, List<Stat
   public SlenderPart {
     Door.said(name, "name of the part");
     Door.notNegative(wall, "wall of " + name);
+    Door.notNegative(longer, "what slanting ends add to " + name);
+    Door.notNegative(deeper, "what camber and twist add to " + name);
     stations = List.copyOf(stations);
     if (stations.size() < 2 || stations.get(0).at().si() != 0.0) {
       throw new IllegalArgumentException(
@@ -65,6 +72,18 @@ public record SlenderPart(String name, Material material, Length wall, List<Stat
     for (int i = 1; i < stations.size(); i++) {
       Door.positive(stations.get(i).at().minus(stations.get(i - 1).at()), "distance of stations of " + name);
     }
+  }
+
+  /**
+   * A part whose ends are square to its length and whose sections are as deep as their box.
+   *
+   * @param name what it is
+   * @param material what it is made of
+   * @param wall thickness of its wall; zero for a part that is solid
+   * @param stations at least two, in order, the first at zero
+   */
+  public SlenderPart(String name, Material material, Length wall, List<Station> stations) {
+    this(name, material, wall, stations, Length.ZERO, Length.ZERO);
   }
 
   /**
@@ -103,7 +122,31 @@ public record SlenderPart(String name, Material material, Length wall, List<Stat
               chord.times(surface.section().maximumThickness()),
               Moment.newtonMetres(bending.applyAsDouble(y))));
     }
-    return new SlenderPart(name, material, wall, stations);
+    double thick = planform.rootChord().si() * surface.section().maximumThickness();
+    double tall = sectionHeight(surface);
+    double slope = planform.isMirrored() ? Math.abs(planform.panels().get(0).dihedral().si()) : 0.0;
+    Length longer = Length.metres(tall * Math.sin(slope));
+    return new SlenderPart(name, material, wall, stations, longer, Length.metres(Math.max(0.0, tall - thick)));
+  }
+
+  /** Height of the box around all sections seen along the span: camber lifts them, twist tips them up. */
+  private static double sectionHeight(LiftingSurface surface) {
+    double[] x = new double[OUTLINE];
+    double[] z = new double[OUTLINE];
+    surface.section().outline(x, z);
+    Planform planform = surface.planform();
+    double low = 0.0;
+    double high = 0.0;
+    for (Length station : planform.stations()) {
+      double chord = planform.chordAt(station).si();
+      double twist = planform.twistAt(station).si();
+      for (int i = 0; i < OUTLINE; i++) {
+        double up = chord * (z[i] * Math.cos(twist) - x[i] * Math.sin(twist));
+        low = Math.min(low, up);
+        high = Math.max(high, up);
+      }
+    }
+    return high - low;
   }
 
   /**
@@ -187,6 +230,15 @@ public record SlenderPart(String name, Material material, Length wall, List<Stat
   }
 
   /**
+   * Length of the box around it.
+   *
+   * @return its length and what slanting ends add
+   */
+  public Length boxLength() {
+    return length().plus(longer);
+  }
+
+  /**
    * Width of the box around it.
    *
    * @return from the foremost front to the rearmost rear
@@ -200,10 +252,10 @@ public record SlenderPart(String name, Material material, Length wall, List<Stat
   /**
    * Depth of the box around it.
    *
-   * @return the greatest depth
+   * @return the greatest depth and what camber and twist add
    */
   public Length depth() {
-    return Length.metres(stations.stream().mapToDouble(s -> s.depth().si()).max().orElseThrow());
+    return Length.metres(deeper.si() + stations.stream().mapToDouble(s -> s.depth().si()).max().orElseThrow());
   }
 
   /**

@@ -27,12 +27,16 @@ final class Split {
   private final double[] depth;
   private final double[] bending;
   private final double overlap;
+  private final double longer;
+  private final double deeper;
   private final int grid;
 
   Split(SlenderPart part, BuildVolume machine, Set<Lay> lays, int steps) {
     this.machine = machine;
     this.lays = lays;
     this.overlap = JointChoice.overlap(part);
+    this.longer = part.longer().si();
+    this.deeper = part.deeper().si();
     at = nodes(part, steps);
     grid = at.length - 1;
     front = new double[grid + 1];
@@ -82,7 +86,7 @@ final class Split {
       return true;
     }
     double[] box = box(part, from, to);
-    return longest(box[0], box[1]) >= to - from + tongue;
+    return longest(box[0], box[1]) >= to - from + tongue + longer;
   }
 
   /** Width and depth of the box around a piece: between stations all is linear, so the stations and the ends have it. */
@@ -94,7 +98,7 @@ final class Split {
     double low = inside.stream().mapToDouble(s -> s.front().si()).min().orElseThrow();
     double high = inside.stream().mapToDouble(s -> s.rear().si()).max().orElseThrow();
     double deep = inside.stream().mapToDouble(s -> s.depth().si()).max().orElseThrow();
-    return new double[] {high - low, deep};
+    return new double[] {high - low, deep + part.deeper().si()};
   }
 
   /** The seams from the first end on; none if no split makes it. */
@@ -126,10 +130,10 @@ final class Split {
         low = Math.min(low, front[j]);
         high = Math.max(high, rear[j]);
         deep = Math.max(deep, depth[j]);
-        double length = at[j] - at[i] + (j == grid ? 0.0 : overlap);
-        if (longest(high - low, deep) < length - SLACK * length) {
+        double length = at[j] - at[i] + longer + (j == grid ? 0.0 : overlap);
+        if (longest(high - low, deep + deeper) < length - SLACK * length) {
           // The last piece has no tongue, so a longer one may still reach the end.
-          if (at[grid] - at[i] > length) {
+          if (at[grid] - at[i] + longer > length) {
             break;
           }
           continue;

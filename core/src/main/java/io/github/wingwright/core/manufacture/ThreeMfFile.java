@@ -26,8 +26,9 @@ import java.util.zip.ZipOutputStream;
  * }</pre>
  *
  * <p>The package holds its content types, its relationships and one model in millimetres, with an object and a build item
- * for each part. Build items stand in a row beside each other, on the plane z = 0, so that nothing overlaps and no
- * coordinate of what is built is negative. Entries carry one fixed time, so that the same parts give the same bytes.
+ * for each part. Build items lie in rows beside each other, on the plane z = 0, so that nothing overlaps and no coordinate of
+ * what is built is negative. With a bed the rows are no longer than it is; what its depth does not hold follows in further
+ * rows behind it. Without one they make up about a square. Entries carry one fixed time, so that the same parts give the same bytes.
  *
  * <p>Names are the caller's, so the language of the file is said to be undetermined. Materials of one name share one entry,
  * as names of materials should differ in a file.
@@ -46,15 +47,16 @@ public final class ThreeMfFile {
   /** Coordinates are written in steps of 10 nm: so many to a metre. */
   private static final double STEPS = 1e8;
 
-  /** Free space between parts in a row [m]. */
-  private static final double GAP = 5e-3;
-
   private final String title;
   private final List<Part> parts;
 
-  private ThreeMfFile(String title, List<Part> parts) {
+  /** Longest row [m]; not a number without a bed. */
+  private final double bed;
+
+  private ThreeMfFile(String title, List<Part> parts, double bed) {
     this.title = title;
     this.parts = List.copyOf(parts);
+    this.bed = bed;
   }
 
   /**
@@ -64,7 +66,7 @@ public final class ThreeMfFile {
    * @return the file
    */
   public static ThreeMfFile titled(String title) {
-    return new ThreeMfFile(Door.said(title, "title of a file"), List.of());
+    return new ThreeMfFile(Door.said(title, "title of a file"), List.of(), Double.NaN);
   }
 
   /**
@@ -79,7 +81,19 @@ public final class ThreeMfFile {
     }
     List<Part> more = new ArrayList<>(parts);
     more.add(part);
-    return new ThreeMfFile(title, more);
+    return new ThreeMfFile(title, more, bed);
+  }
+
+  /**
+   * The same file with its parts in rows that fit a bed, its longer side along y. A part longer than the bed has a row of its
+   * own.
+   *
+   * @param machine the machine; a row goes into the square that its round bed holds
+   * @return the file
+   */
+  public ThreeMfFile laidOn(BuildVolume machine) {
+    double side = machine.bedLength().si();
+    return new ThreeMfFile(title, parts, machine.isRound() ? side * Math.sqrt(0.5) : side);
   }
 
   /**
@@ -161,8 +175,9 @@ public final class ThreeMfFile {
       id = 2;
     }
     StringBuilder build = new StringBuilder(" <build>\n");
-    double row = 0.0;
-    for (Part part : parts) {
+    double[][] places = new PartRows(parts, bed).places();
+    for (int i = 0; i < parts.size(); i++) {
+      Part part = parts.get(i);
       xml.append("  <object id=\"").append(id).append("\" type=\"model\" name=\"").append(escape(part.name())).append('"');
       part.material().ifPresent(m -> xml.append(" pid=\"1\" pindex=\"").append(materials.get(m.name())).append('"'));
       xml.append(">\n");
@@ -170,11 +185,10 @@ public final class ThreeMfFile {
       xml.append("  </object>\n");
       Placement least = part.check().box().least();
       build.append("  <item objectid=\"").append(id).append("\" transform=\"1 0 0 0 1 0 0 0 1 ");
-      number(build, opposite(least.x().si()));
-      number(build.append(' '), row + opposite(least.y().si()));
+      number(build, places[i][0] + opposite(least.x().si()));
+      number(build.append(' '), places[i][1] + opposite(least.y().si()));
       number(build.append(' '), opposite(least.z().si()));
       build.append("\"/>\n");
-      row += part.check().box().width().si() + GAP;
       id++;
     }
     return xml.append(" </resources>\n").append(build).append(" </build>\n</model>\n").toString();

@@ -61,6 +61,32 @@ class BodySolidTest {
     }
   }
 
+  @Test
+  void every_cross_section_is_closed_and_of_its_volume_at_extreme_tolerances() {
+    for (CrossSection section : List.of(
+        CrossSection.ellipse(),
+        CrossSection.roundedRectangle(0.15),
+        CrossSection.roundedRectangle(0.8),
+        CrossSection.superellipse(2.5),
+        CrossSection.superellipse(4.0))) {
+      Fuselage body = LoftedBody.withBase(
+              EndProfile.tangentOgive(),
+              List.of(
+                  new BodyStation(mm(15), mm(12), mm(16), mm(0), section),
+                  new BodyStation(mm(40), mm(12), mm(15), mm(1), section),
+                  new BodyStation(mm(70), mm(5), mm(7), mm(3), CrossSection.ellipse())))
+          .fuselage();
+      double exact = body.volume().cubicMillimetres();
+      double skin = body.wettedArea().squareMillimetres();
+      for (double tolerance : new double[] {section.equals(CrossSection.ellipse()) ? 0.001 : 0.01, 0.05, 0.5, 5.0}) {
+        double volume = volume(BodySolid.of(body), mm(tolerance));
+        assertThat(Math.abs(exact - volume))
+            .as("%s at %s mm", section, tolerance)
+            .isLessThan(Math.min(0.9 * exact, skin * tolerance + 1e-6 * exact));
+      }
+    }
+  }
+
   private static LoftedBody lofted() {
     return LoftedBody.withBase(
         EndProfile.tangentOgive(),
@@ -153,6 +179,10 @@ class BodySolidTest {
     assertThatThrownBy(() -> BodySolid.of(CAPSULE).with(SEAT).between(mm(0), mm(100)).endingWith(wide).mesh(mm(0.05)))
         .hasMessageContaining("a joint of 17 mm must leave a skin")
         .hasMessageContaining("at x 100 mm");
+    Fuselage thin = new Fuselage(BodyShape.capsule(), mm(220), mm(3.2));
+    assertThatThrownBy(() -> BodySolid.of(thin).with(SLOTS).mesh(mm(0.05)))
+        .isInstanceOf(IllegalStateException.class)
+        .hasMessage("a body must be 4 mm thick where its tail slots of 1 mm are, at 170 mm from the nose it is 3.2 mm");
     assertThatThrownBy(() -> BodySolid.of(CAPSULE).markedAt(mm(300))).hasMessageContaining("place of the mark");
     assertThatThrownBy(() -> BodySolid.of(CAPSULE).between(mm(100), mm(90))).hasMessageContaining("piece");
   }

@@ -5,9 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import io.github.wingwright.core.geometry.Panel;
 import io.github.wingwright.core.geometry.Planform;
 import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Length;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -60,6 +63,36 @@ class HardWingsTest {
     holds(WingSolid.half(planform, new Lens(0.08, 0.03)), exact(0.08, 200, 40, 20), 3000, 1e-3, "at 1 µm");
     assertThatThrownBy(() -> WingSolid.half(planform, new Lens(0.08, 0.03)).mesh(mm(0.5e-3)))
         .isInstanceOf(IllegalArgumentException.class).hasMessageContaining("tolerance");
+  }
+
+  @Test
+  void wings_of_several_panels_at_random_are_watertight_at_extreme_tolerances() {
+    Random random = new Random(61_103);
+    for (int i = 0; i < 60; i++) {
+      double root = 20 + 200 * random.nextDouble();
+      double thickness = 0.03 + 0.1 * random.nextDouble();
+      List<Panel> panels = new ArrayList<>();
+      double inner = root;
+      double squares = 0.0;
+      double area = 0.0;
+      for (int k = 0; k < 2 + random.nextInt(4); k++) {
+        double extent = root * (0.3 + 2.0 * random.nextDouble());
+        double outer = inner * (0.4 + 0.7 * random.nextDouble());
+        panels.add(new Panel(
+            mm(extent),
+            mm(outer),
+            Angle.degrees(-20 + 45 * random.nextDouble()),
+            Angle.degrees(-5 + 35 * random.nextDouble()),
+            Angle.degrees(-2 + 5 * random.nextDouble())));
+        squares += extent * (inner * inner + inner * outer + outer * outer) / 3.0;
+        area += 0.5 * extent * (inner + outer);
+        inner = outer;
+      }
+      WingSolid half = WingSolid.half(Planform.symmetric(mm(root), panels), new Lens(thickness, 0.05 * random.nextDouble()));
+      // 1 µm takes a second for a large wing: now and then only.
+      double tolerance = i % 20 == 0 ? 1e-3 : Math.exp(Math.log(0.005) + random.nextDouble() * Math.log(1000));
+      holds(half, 2.0 * thickness / 3.0 * squares, area, tolerance, "wing " + i + " at " + tolerance + ", " + panels);
+    }
   }
 
   @Test

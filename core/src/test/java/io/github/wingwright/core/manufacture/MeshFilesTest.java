@@ -154,18 +154,56 @@ class MeshFilesTest {
     assertThat(element(objects, 1).hasAttribute("pid")).isFalse();
     NodeList items = model.getElementsByTagNameNS(CORE, "item");
     assertThat(items.getLength()).isEqualTo(2);
-    double row = -5.0;
     for (int i = 0; i < 2; i++) {
       assertThat(element(items, i).getAttribute("objectid")).isEqualTo(element(objects, i).getAttribute("id"));
       String[] transform = element(items, i).getAttribute("transform").split(" ");
       assertThat(transform).hasSize(12).startsWith("1", "0", "0", "0", "1", "0", "0", "0", "1");
       MeshBox box = (i == 0 ? wing() : box()).check().box();
-      double least = box.least().y().millimetres() + Double.parseDouble(transform[10]);
-      assertThat(least).isCloseTo(row + 5.0, within(1e-4));
       assertThat(box.least().z().millimetres() + Double.parseDouble(transform[11])).isCloseTo(0.0, within(1e-4));
-      row = least + box.width().millimetres();
     }
     assertThat(model.getElementsByTagNameNS(CORE, "metadata").item(0).getTextContent()).isEqualTo("a & b");
+  }
+
+  /** Boxes 10 × 20 mm, 1 to 8: least x, least y of each as the file has it built [mm]. */
+  private static List<double[]> built(ThreeMfFile file) throws Exception {
+    NodeList items = parse(unzip(file.bytes()).get("3D/3dmodel.model")).getElementsByTagNameNS(CORE, "item");
+    return IntStream.range(0, items.getLength())
+        .mapToObj(i -> element(items, i).getAttribute("transform").split(" "))
+        .map(t -> new double[] {
+          Double.parseDouble(t[9]) + box().check().box().least().x().millimetres(),
+          Double.parseDouble(t[10]) + box().check().box().least().y().millimetres()})
+        .toList();
+  }
+
+  private static ThreeMfFile boxes(int many) {
+    ThreeMfFile file = ThreeMfFile.titled("boxes");
+    for (int i = 1; i <= many; i++) {
+      file = file.with(Part.of("box " + i, box().mesh()));
+    }
+    return file;
+  }
+
+  @Test
+  void parts_lie_in_rows_that_fit_the_bed_with_a_gap() throws Exception {
+    // 20 + 5 + 20 + 5 + 20 mm fill a side of 70 mm: three in a row, the next row 10 + 5 mm behind.
+    BuildVolume machine = BuildVolume.box(Length.millimetres(70), Length.millimetres(50), Length.millimetres(50));
+    List<double[]> places = built(boxes(8).laidOn(machine));
+    for (int i = 0; i < 8; i++) {
+      assertThat(places.get(i)).containsExactly(new double[] {15.0 * (i / 3), 25.0 * (i % 3)}, within(1e-9));
+    }
+    // A round bed of 70 mm holds a square of 49.5 mm: two in a row.
+    BuildVolume round = BuildVolume.cylinder(Length.millimetres(70), Length.millimetres(50));
+    assertThat(built(boxes(8).laidOn(round)).get(2)).containsExactly(new double[] {15.0, 0.0}, within(1e-9));
+    // A part longer than the bed does not keep the others from it.
+    BuildVolume tiny = BuildVolume.cylinder(Length.millimetres(10), Length.millimetres(50));
+    assertThat(built(boxes(3).laidOn(tiny)).get(2)).containsExactly(new double[] {30.0, 0.0}, within(1e-9));
+  }
+
+  @Test
+  void without_a_bed_rows_make_up_about_a_square() throws Exception {
+    // Eight boxes of 15 × 25 mm with their gaps fill a square of 54.8 mm: two in a row, four rows.
+    List<double[]> places = built(boxes(8));
+    assertThat(places.get(7)).containsExactly(new double[] {45.0, 25.0}, within(1e-9));
   }
 
   @Test

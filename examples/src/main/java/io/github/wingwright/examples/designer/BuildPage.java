@@ -92,7 +92,7 @@ final class BuildPage {
                 + plan.list().machine()
                 + ", in "
                 + design.brief().material().name()
-                + ". The list is also in print-list.csv; the parts are in glider.3mf, and one by one in the folder parts."));
+                + ". The list is also in print-list.csv, there with the shims, the number of pieces and the file of each; the parts are in glider.3mf, and one by one in the folder parts."));
     blocks.add(PrintChapter.table(plan.list()));
     List<String> points = new ArrayList<>();
     for (PrintItem item : plan.list().items()) {

@@ -213,7 +213,6 @@ public final class DesignProgram {
     files.put("flight.svg", report.flightPicture().document());
     files.put("section.txt", DesignData.coordinates(design.aircraft().airframe().wing().section()));
     files.put("design.json", DesignData.json(design));
-    files.put("print-list.csv", printing.plan().list().toCsv());
     files.put("BUILD.md", new BuildPage(design, brief, printing.plan()).markdown());
     return files;
   }

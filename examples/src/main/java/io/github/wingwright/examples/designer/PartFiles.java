@@ -21,6 +21,7 @@ final class PartFiles {
   /** Chordal tolerance of the meshes: a tenth of a printed line. */
   static final Length TOLERANCE = Length.millimetres(0.05);
 
+  private static final String PRINT_LIST = "print-list.csv";
   private static final int POINTS = 121;
 
   private PartFiles() {}
@@ -33,13 +34,15 @@ final class PartFiles {
    */
   static Map<String, byte[]> of(Design design, GliderBrief brief) {
     Map<String, byte[]> files = new LinkedHashMap<>();
+    PrintPlan plan = PrintPlan.of(design, brief.printing().machine());
     try {
       GliderParts parts = GliderParts.of(design, TOLERANCE);
-      List<Part> pieces = pieces(parts, PrintPlan.of(design, brief.printing().machine()), files);
-      files.put("glider.3mf", ThreeMfFile.titled(brief.title()).with(pieces).bytes());
+      List<Part> pieces = pieces(parts, plan, files);
+      files.put("glider.3mf", ThreeMfFile.titled(brief.title()).with(pieces).laidOn(plan.list().machine()).bytes());
       for (Part part : pieces) {
-        files.put("parts/" + fileName(part.name()) + ".stl", StlFile.bytes(part));
+        files.put(path(part), StlFile.bytes(part));
       }
+      files.put(PRINT_LIST, text(new PrintListFile(plan.list(), pieces).csv()));
       for (Template template : parts.templates()) {
         String name = "templates/" + fileName(template.title());
         files.put(name + ".svg", template.svg().getBytes(StandardCharsets.UTF_8));
@@ -50,7 +53,8 @@ final class PartFiles {
       files.put("templates/rib-tip.txt", listing(wing, wing.planform().span().times(0.5)));
     } catch (IllegalStateException | IllegalArgumentException e) {
       files.clear();
-      files.put("parts/cannot-be-made.txt", (e.getMessage() + "\n").getBytes(StandardCharsets.UTF_8));
+      files.put("parts/cannot-be-made.txt", text(e.getMessage() + "\n"));
+      files.put(PRINT_LIST, text(new PrintListFile(plan.list(), List.of()).csv()));
     }
     return files;
   }
@@ -61,9 +65,18 @@ final class PartFiles {
       return parts.pieces(plan.list());
     } catch (IllegalStateException e) {
       String words = "The parts are whole; cut for this machine they would need a joint that finds no room: " + e.getMessage();
-      files.put("parts/not-cut.txt", (words + "\n").getBytes(StandardCharsets.UTF_8));
+      files.put("parts/not-cut.txt", text(words + "\n"));
       return parts.parts();
     }
+  }
+
+  private static byte[] text(String words) {
+    return words.getBytes(StandardCharsets.UTF_8);
+  }
+
+  /** Where a part alone lies in the folder. */
+  static String path(Part part) {
+    return "parts/" + fileName(part.name()) + ".stl";
   }
 
   /** {@code "wing, starboard half"} becomes {@code wing-starboard-half}, {@code "shim of 0.5°"} {@code shim-of-0.5-deg}. */
@@ -82,6 +95,6 @@ final class PartFiles {
     for (int i = 0; i < POINTS; i++) {
       text.append(String.format(Locale.ROOT, "%9.3f %9.3f\n", chord * x[i], chord * y[i] + 0.0));
     }
-    return text.toString().getBytes(StandardCharsets.UTF_8);
+    return text(text.toString());
   }
 }

@@ -82,7 +82,7 @@ final class PartsInHand {
         + " over its root chord for each degree.";
   }
 
-  private static boolean isShim(Part part) {
+  static boolean isShim(Part part) {
     return part.name().startsWith(SHIM);
   }
 

@@ -79,9 +79,10 @@ class MakingAndTestingTest {
   @Test
   void the_print_list_is_the_one_of_the_report() throws IOException {
     List<String> list = Files.readAllLines(shared.resolve("hall-glider").resolve("print-list.csv"));
-    assertThat(list).hasSize(5);
+    assertThat(list.stream().filter(line -> !line.startsWith("shim of "))).hasSize(5);
     assertThat(list.get(1)).isEqualTo(
-        "half wing,2,foaming PLA,\"1 wall of 0.42 mm, infill 0 %\",8.04 g,standing on end,0 to 245 mm,none");
+        "half wing,2,foaming PLA,\"1 wall of 0.42 mm, infill 0 %\",8.04 g,standing on end,0 to 245 mm,none,2,"
+            + "parts/wing-starboard-half.stl; parts/wing-port-half.stl");
     assertThat(report).contains("On a smaller machine, of 180 mm × 180 mm × 180 mm: 9 pieces");
   }
 

@@ -22,6 +22,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -36,11 +37,15 @@ class PartFilesTest {
   private static GliderBrief brief;
   private static Map<String, byte[]> files;
 
+  /** Coarser than the files: these are looked at for their names, edges and number. */
+  private static GliderParts parts;
+
   @BeforeAll
   static void solve() throws IOException {
     brief = GliderBrief.from(BriefFile.parse("hall-glider.json", ProgramRun.builtInBrief()));
     design = SizingLoop.of(brief.brief()).madeTo(brief.making().length(), brief.making().mass()).solve();
     files = PartFiles.of(design, brief);
+    parts = GliderParts.of(design, Length.millimetres(0.5));
   }
 
   private static Document model() throws Exception {
@@ -72,7 +77,7 @@ class PartFilesTest {
     assertThat(ThreeMfRules.violations(files.get("glider.3mf"))).isEmpty();
     Length edge = Length.millimetres(120);
     PrintPlan plan = PrintPlan.of(design, BuildVolume.cylinder(edge, edge));
-    List<Part> pieces = GliderParts.of(design, PartFiles.TOLERANCE).pieces(plan.list());
+    List<Part> pieces = parts.pieces(plan.list());
     assertThat(pieces).extracting(Part::name).contains("wing, port half, piece 2 of 3");
     assertThat(ThreeMfRules.violations(ThreeMfFile.titled("pieces").with(pieces).bytes())).isEmpty();
   }
@@ -103,9 +108,21 @@ class PartFilesTest {
     for (String side : List.of("100 mm", "120 mm", "180 mm", "200 mm")) {
       Length edge = Length.parse(side);
       PrintPlan plan = PrintPlan.of(design, BuildVolume.box(edge, edge, edge));
-      List<Part> pieces = GliderParts.of(design, PartFiles.TOLERANCE).pieces(plan.list());
+      List<Part> pieces = parts.pieces(plan.list());
       assertThat(pieces).hasSizeGreaterThan(7);
     }
+  }
+
+  @Test
+  void the_print_list_names_a_file_that_is_there_for_every_piece_and_shim() {
+    List<String> lines = new String(files.get("print-list.csv"), StandardCharsets.UTF_8).lines().toList();
+    assertThat(lines.get(0)).endsWith(",segments,joints,pieces in all,files");
+    assertThat(lines.get(1)).endsWith(",none,2,parts/wing-starboard-half.stl; parts/wing-port-half.stl");
+    assertThat(lines).anyMatch(line -> line.startsWith("shim of 0.5°,1,") && line.endsWith(",1,parts/shim-of-0.5-deg.stl"));
+    List<String> named = lines.stream().skip(1)
+        .flatMap(line -> Stream.of(line.substring(line.lastIndexOf(',') + 1).split("; "))).toList();
+    List<String> there = files.keySet().stream().filter(name -> name.endsWith(".stl")).toList();
+    assertThat(named).containsExactlyInAnyOrderElementsOf(there);
   }
 
   @Test

@@ -33,6 +33,11 @@ public final class Briefs {
 
   private Briefs() {}
 
+  /** Two parabolas about a parabola: its area is two thirds of its thickness whatever its camber. */
+  public static AirfoilSection lens(double thickness, double camber) {
+    return new Lens(thickness, camber);
+  }
+
   /** A glider of 410 mm span with a heavy nose: no ballast is needed. */
   public static DesignBrief balanced() {
     return withNose(Mass.grams(12));
