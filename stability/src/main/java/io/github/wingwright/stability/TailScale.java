@@ -4,15 +4,23 @@ package io.github.wingwright.stability;
 import io.github.wingwright.core.geometry.Panel;
 import io.github.wingwright.core.geometry.Planform;
 import io.github.wingwright.core.geometry.Tail;
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import java.util.List;
 
 /** The same tail in another size. */
-final class TailScale {
+public final class TailScale {
   private TailScale() {}
 
-  /** Grown or shrunk to an area [m²], its shape and the place of its quarter mean chord kept. */
-  static Tail toArea(Tail tail, double area) {
+  /**
+   * Grown or shrunk, its shape and the place of its quarter mean chord kept.
+   *
+   * @param tail the tail
+   * @param area area of its planform [m²], positive
+   * @return the tail with it
+   */
+  public static Tail toArea(Tail tail, double area) {
+    Door.positive(area, "area of the tail");
     Planform old = tail.planform();
     double f = Math.sqrt(area / old.area().si());
     List<Panel> panels =

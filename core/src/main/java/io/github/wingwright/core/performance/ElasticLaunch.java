@@ -18,6 +18,7 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * A stretched elastic that launches a glider: a bungee on the ground, or a rubber loop on a stick held in the hand.
@@ -229,6 +230,58 @@ public final class ElasticLaunch implements Serializable {
    */
   public Speed speed(Mass glider) {
     return Speed.metresPerSecond(releaseSpeed(efficiency, energy().si(), Door.positive(glider, "mass").si(), elasticMass));
+  }
+
+  /**
+   * How far it is pulled back.
+   *
+   * @return x, how much longer than at rest it is when it is let go
+   */
+  public Length stretch() {
+    return Length.metres(stretches[stretches.length - 1]);
+  }
+
+  /**
+   * How hard it pulls on the way.
+   *
+   * @param stretch how much longer than at rest it is, not negative and no more than {@link #stretch()}
+   * @return F, by a straight line between what was measured
+   */
+  public Force pullAt(Length stretch) {
+    double x = Door.within(Door.notNegative(stretch, "stretch").si(), 0.0, stretch().si(), "stretch [m]");
+    int i = 1;
+    while (x > stretches[i]) {
+      i++;
+    }
+    double share = (x - stretches[i - 1]) / (stretches[i] - stretches[i - 1]);
+    return Force.newtons(pulls[i - 1] + share * (pulls[i] - pulls[i - 1]));
+  }
+
+  /**
+   * How far it must be pulled back for a glider to leave it at a speed.
+   *
+   * <p>Example: an elastic that pulls 8 N at 0.5 m gives half of the speed from 0.25 m.
+   *
+   * @param wanted the speed, positive
+   * @param glider mass of the glider, positive
+   * @return the stretch over the length at rest; empty if the full stretch gives less
+   */
+  public Optional<Length> stretchFor(Speed wanted, Mass glider) {
+    double v = Door.positive(wanted, "speed").si();
+    double moved = Door.positive(glider, "mass").si() + elasticMass / 3.0;
+    double left = 0.5 * moved * v * v / efficiency;
+    for (int i = 1; i < stretches.length; i++) {
+      double width = stretches[i] - stretches[i - 1];
+      double area = 0.5 * (pulls[i] + pulls[i - 1]) * width;
+      if (left <= area) {
+        // f·s + ½·k·s² = E over the part of this strip, in the form that bears k = 0.
+        double slope = (pulls[i] - pulls[i - 1]) / width;
+        double part = left == 0.0 ? 0.0 : 2.0 * left / (pulls[i - 1] + Math.sqrt(pulls[i - 1] * pulls[i - 1] + 2.0 * slope * left));
+        return Optional.of(Length.metres(stretches[i - 1] + Math.min(width, part)));
+      }
+      left -= area;
+    }
+    return Optional.empty();
   }
 
   /**

@@ -9,6 +9,7 @@ import io.github.wingwright.core.quantity.Speed;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * Whether a glider flies for a thrower: the speed at which it leaves the hand against the speeds that it needs.
@@ -35,11 +36,11 @@ public record ThrowCheck(
   /** The answer. */
   public enum Verdict {
     /** The throw is slower than the stall. */
-    DOES_NOT_FLY("does not fly for this thrower"),
+    DOES_NOT_FLY("does not fly for %s"),
     /** The throw is above the stall speed, but not by the usual margin. */
-    MARGINAL("flies for this thrower with too little margin"),
+    MARGINAL("flies for %s with too little margin"),
     /** The throw has the usual margin over the stall speed. */
-    FLIES("flies for this thrower");
+    FLIES("flies for %s");
 
     private final String words;
 
@@ -53,7 +54,17 @@ public record ThrowCheck(
      * @return for example {@code "does not fly for this thrower"}
      */
     public String words() {
-      return words;
+      return words("this thrower");
+    }
+
+    /**
+     * The answer in words, for who or what launches it.
+     *
+     * @param launcher for example {@code "this elastic"}
+     * @return for example {@code "flies for this elastic"}
+     */
+    public String words(String launcher) {
+      return String.format(Locale.ROOT, words, launcher);
     }
   }
 

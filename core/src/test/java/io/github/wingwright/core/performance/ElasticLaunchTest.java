@@ -98,4 +98,23 @@ class ElasticLaunchTest {
     assertThatThrownBy(() -> ElasticLaunch.measured(List.of(metres(1), metres(1)), List.of(newtons(1), newtons(2))))
         .hasMessageContaining("must rise");
   }
+
+  @Test
+  void the_stretch_for_a_speed_is_that_from_which_the_shortened_elastic_gives_it() {
+    assertThat(LOOP.stretchFor(LOOP.speed(grams(25)).times(0.5), grams(25)).orElseThrow().si()).isCloseTo(0.25, within(1e-12));
+    assertThat(LOOP.pullAt(metres(0.25)).si()).isCloseTo(4.0, within(1e-12));
+    assertThat(LOOP.stretch()).isEqualTo(metres(0.5));
+    List<Length> x = List.of(metres(0.1), metres(0.3), metres(0.5));
+    ElasticLaunch soft = ElasticLaunch.measured(x, List.of(newtons(3), newtons(3), newtons(8))).withElasticMass(grams(4));
+    for (double part : new double[] {0.2, 0.55, 0.8, 0.999}) {
+      Length stretch = soft.stretchFor(soft.speed(grams(25)).times(part), grams(25)).orElseThrow();
+      List<Length> shorter = new ArrayList<>(x.stream().filter(a -> a.compareTo(stretch) < 0).toList());
+      shorter.add(stretch);
+      ElasticLaunch drawnLess =
+          ElasticLaunch.measured(shorter, shorter.stream().map(soft::pullAt).toList()).withElasticMass(grams(4));
+      assertThat(drawnLess.speed(grams(25)).si()).isCloseTo(part * soft.speed(grams(25)).si(), within(1e-9));
+    }
+    assertThat(LOOP.stretchFor(LOOP.speed(grams(25)).times(1.001), grams(25))).isEmpty();
+    assertThatThrownBy(() -> LOOP.pullAt(metres(0.6))).isInstanceOf(IllegalArgumentException.class);
+  }
 }

@@ -101,7 +101,7 @@ final class BuildPage {
               + item.name()
               + ": "
               + (item.pieces().part().wall().isPositive()
-                  ? item.lying() + ", with a brim; " + item.making() + ", no top and bottom layers where it joins another part."
+                  ? item.lying() + ", with a brim; " + item.making() + ", " + closed(item)
                   : item.lying() + "; all layers solid."));
     }
     inHand().ifPresent(hand -> points.addAll(hand.files()));
@@ -110,6 +110,12 @@ final class BuildPage {
     blocks.add(new Block.Points(points));
     blocks.add(new Block.Findings(plan.findings()));
     return new Chapter("1. Print", blocks);
+  }
+
+  /** As the masses have it, by formula and by mesh: closed at its own ends, open where it is cut for the machine. */
+  private static String closed(PrintItem item) {
+    return "its two ends closed by layers that are together as thick as the wall; more of them add weight"
+        + (item.pieces().joints().isEmpty() ? "." : ", and so do any at the seams between its segments: none there.");
   }
 
   private Chapter glue() {
@@ -234,26 +240,18 @@ final class BuildPage {
   }
 
   private Chapter fly() {
-    GlidePoint trimmed = design.glide().at(design.trim().liftCoefficient());
     GlidePoint best = design.glide().bestGlide();
-    double steep = Math.atan(1.0 / trimmed.liftToDrag());
     Length height = design.brief().launch().height();
     Band distance = design.glide().distanceFrom(height);
-    List<String> points = new ArrayList<>();
-    points.add("Clear the flight path to twice the distance you expect, and have everybody stand behind the thrower.");
-    points.add(
-        "Hold it under the wing, level in roll. Throw it straight ahead, its nose "
-            + Angle.DEGREE.format(steep, 1)
-            + " below the horizon, at "
-            + trimmed.speed().format(units.speed(), 2)
-            + ": a push, as one throws a dart, no swing upward. Below "
-            + design.glide().stallSpeed().format(units.speed(), 2)
-            + " it cannot fly.");
+    LaunchWords launch = new LaunchWords(design, units);
+    List<String> points = new ArrayList<>(launch.steps());
     points.add(
         design.throwCheck().verdict() == ThrowCheck.Verdict.DOES_NOT_FLY
-            ? "Thrown at the " + design.throwCheck().throwSpeed().format(units.speed(), 3) + " of the brief it "
-                + design.throwCheck().verdict().words()
-                + ": it drops from the hand, so no distance is told. Throw it faster, or make it lighter or larger."
+            ? launch.launched("Thrown", "Launched") + " at the " + design.throwCheck().throwSpeed().format(units.speed(), 3) + " of the brief it "
+                + launch.verdict(design.throwCheck())
+                + launch.launched(
+                    ": it drops from the hand, so no distance is told. Throw it faster, or make it lighter or larger.",
+                    ": it drops from the elastic, so no distance is told. Take a stronger elastic, or make it lighter or larger.")
             : "Well trimmed it flies at "
                     + best.speed().format(units.speed(), 2)
                     + " and goes some "
@@ -264,8 +262,8 @@ final class BuildPage {
                     + height.format(units.distance(), 3)
                     + ", in about "
                     + design.glide().durationFrom(height).format(Time.SECOND, 2)
-                    + ". For the verdict on the throw of the brief: "
-                    + design.throwCheck().verdict().words()
+                    + ". For the verdict on the " + launch.launched("throw", "launch") + " of the brief: "
+                    + launch.verdict(design.throwCheck())
                     + ".");
     points.add("Change one thing at a time, and fly three times before you judge it.");
     return points("4. Fly", points);
@@ -293,7 +291,9 @@ final class BuildPage {
     return points(
         "6. Write it down",
         List.of(
-            "Weigh the parts, pace out the distance, stop the time from the hand to the floor, note what it did.",
+            "Weigh the parts, pace out the distance, stop the time from the "
+                + new LaunchWords(design, units).launched("hand", "elastic")
+                + " to the floor, note what it did.",
             "Put it into a file beside the brief, of the same name but ending in .flights.json, as examples/briefs/hall-glider.flights.json is one (its flights are invented). Run the program again: the report then says what glider you have, how to trim it, and how the next one would be sized.",
             "Change one thing in a copy of the brief and run the program with both briefs: it prints what became better and worse, and why."));
   }

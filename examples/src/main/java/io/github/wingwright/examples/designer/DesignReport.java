@@ -135,7 +135,7 @@ final class DesignReport {
     rows.add(
         List.of(
             "launch",
-            asked.launch().speed().format(units.speed(), 3) + " from " + asked.launch().height().format(units.distance(), 3)));
+            new LaunchWords(design, units).asked()));
     rows.add(List.of("material", asked.material().toString()));
     rows.add(List.of("wanted static margin", NamedUnit.NUMBER.format(asked.staticMargin(), 3)));
     rows.add(List.of("made to", brief.making().length().format(units.length(), 3)));
@@ -162,7 +162,7 @@ final class DesignReport {
       blocks.add(new Block.Paragraph(group.getKey()));
       blocks.add(new Block.Sheet(group.getValue()));
     }
-    blocks.add(new Block.Paragraph("Flown, thrown as the brief says; above is the steady glide from the height of the hand:"));
+    blocks.add(new Block.Paragraph("Flown, launched as the brief says; above is the steady glide from the launch height:"));
     blocks.add(new Block.Points(flight.lines()));
     blocks.add(new Block.Paragraph("Ranges, where a number is known only between two ends:"));
     blocks.add(new Block.Points(new DesignSheet(design, units).ranges()));

@@ -24,10 +24,12 @@ final class DesignSheet {
 
   private final Design design;
   private final BriefUnits units;
+  private final LaunchWords launch;
 
   DesignSheet(Design design, BriefUnits units) {
     this.design = design;
     this.units = units;
+    this.launch = new LaunchWords(design, units);
   }
 
   Map<String, List<Entry>> groups() {
@@ -71,7 +73,7 @@ final class DesignSheet {
             entry("best glide speed", "glide.best_glide_speed_m_per_s", units.speed(), 2),
             entry("least sink rate", "glide.minimum_sink_rate_m_per_s", units.speed(), 2),
             entry("stall speed", "stall_speed_m_per_s", units.speed(), 2),
-            entry("launch speed", "launch_speed_m_per_s", units.speed(), 3)));
+            entry(launch.speedLabel(), "launch_speed_m_per_s", units.speed(), 3)));
     if (flies()) {
       List<Entry> flight = new ArrayList<>(groups.get("Flight"));
       flight.add(entry("distance of the steady glide", "glide.distance_m", units.distance(), 2));
@@ -137,7 +139,7 @@ final class DesignSheet {
     }
     lines.add(pad("Ranges", 17) + String.join("; ", ranges()));
     lines.add(pad("In trim", 17) + MinusSign.in(inTrim()));
-    lines.add(pad("Throw", 17) + design.throwCheck().verdict().words());
+    lines.add(pad(launch.head(), 17) + launch.verdict(design.throwCheck()));
     for (int i = 0; i < flown.size(); i++) {
       lines.add(pad(i == 0 ? "Flown" : "", 17) + MinusSign.in(flown.get(i)));
     }
@@ -178,7 +180,7 @@ final class DesignSheet {
         + ", "
         + design.alternative().mass().format(units.mass(), 3)
         + ", "
-        + design.alternative().thrownAt(design.brief().launch().speed()).verdict().words();
+        + launch.verdict(design.alternative().thrownAt(design.brief().launch().speed()));
   }
 
   private String counts() {

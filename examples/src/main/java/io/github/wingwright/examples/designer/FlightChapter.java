@@ -37,6 +37,7 @@ final class FlightChapter {
 
   private final Design design;
   private final BriefUnits units;
+  private final LaunchWords launch;
   private final Hall hall;
   private final FlownThrow thrown;
   private final Throw level;
@@ -48,6 +49,7 @@ final class FlightChapter {
   FlightChapter(Design design, GliderBrief brief) {
     this.design = design;
     units = brief.units();
+    launch = new LaunchWords(design, units);
     hall = brief.hall();
     thrown = new FlownThrow(design, hall);
     level = thrown.level();
@@ -71,7 +73,8 @@ final class FlightChapter {
       paths.add(path("as a point", flight, FlightPicture.Style.MAIN));
     }
     return new FlightPicture(
-            "Thrown level at " + level.speed().format(units.speed(), 3) + " from " + level.height().format(units.distance(), 3),
+            launch.launched("Thrown", "Launched") + " level at "
+                + level.speed().format(units.speed(), 3) + " from " + level.height().format(units.distance(), 3),
             units.distance(),
             new FlightPicture.Room(
                 hall.wallBehind().map(Length::si).orElse(Double.NEGATIVE_INFINITY),
@@ -102,8 +105,9 @@ final class FlightChapter {
     List<Block> blocks = new ArrayList<>();
     blocks.add(
         new Block.Paragraph(
-            "The throw of the brief, level, " + place() + ", flown step by step. What the sheet says is a steady glide from the"
-                + " height of the hand; a throw begins with another speed and another angle, and lands before that has died"
+            "The " + launch.launched("throw", "launch") + " of the brief, level, " + place()
+                + ", flown step by step. What the sheet says is a steady glide from the"
+                + " launch height; a launch begins with another speed and another angle, and lands before that has died"
                 + " out."));
     if (pitch.isEmpty()) {
       blocks.add(new Block.Paragraph("It is flown as a point that holds its lift, not with pitch: " + thrown.withoutPitch() + "."));
@@ -127,12 +131,13 @@ final class FlightChapter {
     blocks.add(
         new Block.Paragraph(
             "Likely values of drag, lift and trim; how deep a stall is, is a rough estimate. Nothing turns or rolls here, and the"
-                + " glider leaves the hand without nodding."));
+                + " glider leaves " + launch.launched("the hand", "the elastic") + " without nodding."));
     return new Chapter("Thrown down the hall", blocks);
   }
 
   private String doesNotFly() {
-    return "It does not fly for this thrower: it leaves the hand at " + level.speed().format(units.speed(), 3)
+    return "It " + launch.verdict(design.throwCheck()) + ": it leaves the " + launch.launched("hand", "elastic") + " at "
+        + level.speed().format(units.speed(), 3)
         + " and stalls below " + design.glide().stallSpeed().format(units.speed(), 3)
         + ". What it falls to the floor in is no distance and no time of a flight, so none is told.";
   }
@@ -140,7 +145,8 @@ final class FlightChapter {
   private void throwing(List<Block> blocks) {
     blocks.add(
         new Block.Paragraph(
-            "The best throw at this speed, " + (pitch.isPresent() ? "with pitch" : "as a point") + ", for a hand that is true to "
+            "The best throw at this speed, " + (pitch.isPresent() ? "with pitch" : "as a point") + ", for "
+                + launch.launched("a hand", "an aim") + " that is true to "
                 + Angle.DEGREE.format(Math.toRadians(ThrowOptimum.CARE_DEGREES), 2) + ":"));
     blocks.add(new Block.Points(bestThrows()));
     pitch.ifPresent(model -> map(model, blocks));
@@ -190,14 +196,16 @@ final class FlightChapter {
   /** What the glider does when it is thrown as the brief says, for the sheet: level, and at the best angle for a hand. */
   List<String> lines() {
     if (!thrown.flies()) {
-      return List.of("no: " + design.throwCheck().verdict().words());
+      return List.of("no: " + launch.verdict(design.throwCheck()));
     }
     List<String> lines = new ArrayList<>();
     lines.add("level at " + level.speed().format(units.speed(), 3) + ": " + told(flight));
     if (!thrown.lasts()) {
       ThrowOptimum care = thrown.angles().careful();
       if (Math.abs(care.angle().degrees()) >= 0.05) {
-        lines.add("best for a hand, " + angle(care) + ": " + told(best.thrown(level.at(care.angle()))));
+        lines.add(
+            launch.launched("best for a hand, ", "best angle to let it go, ") + angle(care) + ": "
+                + told(best.thrown(level.at(care.angle()))));
       }
     }
     return lines;

@@ -60,7 +60,9 @@ final class LateralChapter {
             spiral.isSpirallyStable()
                 ? "stable"
                 : "needs " + spiral.neededDihedral().format(Angle.DEGREE, 2) + " of dihedral"));
-    List<Finding> findings = new ArrayList<>(guidelines.check(total));
+    List<String> measures = guidelines.check(total).stream().map(Finding::subject).toList();
+    List<Finding> findings =
+        new ArrayList<>(modes.findings().stream().filter(f -> measures.contains(f.subject())).toList());
     findings.addAll(spiral.findings());
     return Chapter.of(
         "Across the plane of symmetry",

@@ -72,6 +72,8 @@ class MakingAndTestingTest {
         .contains("under the wing at the mark, 89 mm behind the tip of the nose")
         .contains("Put 20.7 g into the nose")
         .contains("Ready to fly it should weigh 54.5 g")
+        .contains("as one throws a dart")
+        .doesNotContain("spring balance")
         .contains("It stalls", "to the nose", "leading edge up by")
         .contains("Never throw towards people", "eye protection", "licensed engineers");
   }

@@ -70,7 +70,9 @@ final class DesignEvaluation {
     numbers.add("static_margin", Step.of(StaticMargin.MARGIN, numbers.trace(neutralPoint.step()), fraction));
     StaticMargin margin = StaticMargin.of(neutralPoint, masses.centreOfGravity().x(), brief.aircraftClass());
     numbers.findings().addAll(neutralPoint.findings());
-    numbers.findings().addAll(margin.findings());
+    for (Finding finding : margin.findings()) {
+      numbers.findings().add(NoseAmount.added(finding, margin, new Aircraft(airframe, masses)));
+    }
     GlidePerformance glide = GlidePerformance.of(gliding.drag(airframe), Mass.kilograms(mass.value()), brief.air());
     gliding.glideSteps(glide, mass, rho, nu);
     ThrowCheck throwCheck = glide.thrownAt(brief.launch().speed());

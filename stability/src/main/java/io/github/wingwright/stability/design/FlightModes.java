@@ -64,7 +64,8 @@ public final class FlightModes {
   private final StateMatrix longitudinal;
   private final StateMatrix lateral;
   private final List<Row> rows;
-  private final List<Finding> findings;
+  private final List<Finding> plain;
+  private final Lazy<List<Finding>> findings;
   private final Workings workings;
 
   private FlightModes(
@@ -128,11 +129,21 @@ public final class FlightModes {
         small ? FlyingQualities.freeFlightModel() : FlyingQualities.lightAeroplane();
     LateralGuidelines guidelines =
         small ? LateralGuidelines.handLaunchedModel() : LateralGuidelines.lightAeroplane();
-    List<Finding> found = new ArrayList<>(qualities.check(first));
-    found.addAll(qualities.check(second));
+    List<Finding> motions = new ArrayList<>(qualities.check(first));
+    motions.addAll(qualities.check(second));
+    List<Finding> found = new ArrayList<>(motions);
     found.addAll(guidelines.check(across.total()));
     found.addAll(shape.findings());
-    findings = Finding.inOrderOfWeight(found);
+    plain = Finding.inOrderOfWeight(found);
+    findings =
+        new Lazy<>(
+            () -> {
+              ModeAmounts amounts = new ModeAmounts(model, aircraft, glide, liftCoefficient, plain);
+              List<Finding> told = new ArrayList<>(shape.findings(guidelines));
+              motions.forEach(f -> told.add(amounts.withAmounts(f)));
+              told.addAll(shape.findings());
+              return Finding.inOrderOfWeight(told);
+            });
     workings = Workings.of(new ModeSteps(this, along, across, heavier).steps());
   }
 
@@ -381,12 +392,17 @@ public final class FlightModes {
   }
 
   /**
-   * What a builder should know.
+   * What a builder should know, with how much of one change alone would mend it. Reckoned when it is first asked for.
    *
    * @return findings against guidelines for such aircraft, heaviest first
    */
   public List<Finding> findings() {
-    return findings;
+    return findings.get();
+  }
+
+  /** The same without amounts. */
+  List<Finding> plainFindings() {
+    return plain;
   }
 
   /**

@@ -142,7 +142,7 @@ public final class Cautions {
         + NamedUnit.NUMBER.format(elastic.loadFactor(design.aircraft().mass()), 2)
         + " times the weight. Wear eye protection, all who stand near as well; nobody stands in line with it, before or behind;"
         + " never aim at anybody, and let nobody stretch it alone. Look over rubber, knots and hook for cracks before each"
-        + " launch, and throw away rubber that has any. The hook must open forward, so that the glider slips off by itself."
+        + " launch, and throw away rubber that has any. The hook must open to the rear, so that the loop drops off by itself once it is slack."
         + (nose.isPositive()
             ? " The ballast presses back with " + Force.NEWTON.format(forward * nose.si(), 2) + ": it must sit against a wall, not hang in glue."
             : "");
