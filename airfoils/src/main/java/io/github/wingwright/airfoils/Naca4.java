@@ -9,6 +9,7 @@ import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -102,6 +103,7 @@ public final class Naca4 extends ComposedSection {
 
   /** The same section with its thickness laid off in another way. */
   public Naca4 withConstruction(Construction construction) {
+    Objects.requireNonNull(construction, "construction");
     return new Naca4(line, form, construction);
   }
 

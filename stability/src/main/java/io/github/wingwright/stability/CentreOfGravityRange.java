@@ -21,6 +21,7 @@ import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 
 /**
  * Where the centre of gravity may lie: not farther aft than the least static margin allows, not farther forward than the
@@ -355,7 +356,14 @@ public final class CentreOfGravityRange {
    * @param findings what to move if it lies outside
    */
   public record Loaded(
-      LoadingCase loading, Length centreOfGravity, StaticMargin staticMargin, List<Finding> findings) {}
+      LoadingCase loading, Length centreOfGravity, StaticMargin staticMargin, List<Finding> findings) {
+    public Loaded {
+      Objects.requireNonNull(loading, "loading");
+      Objects.requireNonNull(centreOfGravity, "centreOfGravity");
+      Objects.requireNonNull(staticMargin, "staticMargin");
+      Objects.requireNonNull(findings, "findings");
+    }
+  }
 
   /**
    * All loading cases.
@@ -366,6 +374,7 @@ public final class CentreOfGravityRange {
   public record Loadings(List<Loaded> cases, Interval travel) {
     /** Keeps its own list. */
     public Loadings {
+      Objects.requireNonNull(travel, "travel");
       cases = List.copyOf(cases);
     }
 

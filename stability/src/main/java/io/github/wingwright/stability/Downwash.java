@@ -18,6 +18,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.StringJoiner;
 
 /**
@@ -59,6 +60,7 @@ public final class Downwash {
    * @throws IllegalArgumentException if the tail is not behind the wing
    */
   public static Downwash at(Wing wing, Tail tail, double liftSlope, DownwashMethod chosen) {
+    Objects.requireNonNull(chosen, "chosen");
     Door.positive(liftSlope, "lift-curve slope");
     return at(wing, tail, Step.given("lift-curve slope of the wing", "a_w", liftSlope, Source.BRIEF), chosen);
   }

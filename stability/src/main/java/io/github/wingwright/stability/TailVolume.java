@@ -10,6 +10,7 @@ import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
+import java.util.Objects;
 
 /**
  * Tail volume coefficients: how much tail at what arm, against the wing.
@@ -196,6 +197,7 @@ public final class TailVolume {
    * @return S_h or S_v
    */
   public static Area area(Tail.Role role, double coefficient, Length arm, Wing wing) {
+    Objects.requireNonNull(role, "role");
     Door.positive(coefficient, "tail volume coefficient");
     Door.positive(arm, "tail arm");
     return Area.squareMetres(area(coefficient, arm.si(), wing.planform().area().si(), reference(role, wing)));
@@ -211,6 +213,7 @@ public final class TailVolume {
    * @return l_h or l_v
    */
   public static Length arm(Tail.Role role, double coefficient, Area area, Wing wing) {
+    Objects.requireNonNull(role, "role");
     Door.positive(coefficient, "tail volume coefficient");
     Door.positive(area, "tail area");
     return Length.metres(arm(coefficient, area.si(), wing.planform().area().si(), reference(role, wing)));

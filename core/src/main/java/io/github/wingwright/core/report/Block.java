@@ -4,6 +4,7 @@ package io.github.wingwright.core.report;
 import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.basis.Workings;
 import java.util.List;
+import java.util.Objects;
 
 /** A piece of a chapter. */
 public sealed interface Block {
@@ -13,7 +14,11 @@ public sealed interface Block {
    *
    * @param text one paragraph
    */
-  record Paragraph(String text) implements Block {}
+  record Paragraph(String text) implements Block {
+    public Paragraph {
+      Objects.requireNonNull(text, "text");
+    }
+  }
 
   /**
    * Points, one line each.
@@ -65,7 +70,12 @@ public sealed interface Block {
    * @param svg an {@code svg} element
    * @param caption what it shows
    */
-  record Picture(String svg, String caption) implements Block {}
+  record Picture(String svg, String caption) implements Block {
+    public Picture {
+      Objects.requireNonNull(svg, "svg");
+      Objects.requireNonNull(caption, "caption");
+    }
+  }
 
   /**
    * Findings, heaviest first.
@@ -84,5 +94,9 @@ public sealed interface Block {
    *
    * @param workings the steps
    */
-  record Steps(Workings workings) implements Block {}
+  record Steps(Workings workings) implements Block {
+    public Steps {
+      Objects.requireNonNull(workings, "workings");
+    }
+  }
 }

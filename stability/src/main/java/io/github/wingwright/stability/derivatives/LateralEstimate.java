@@ -11,6 +11,7 @@ import io.github.wingwright.stability.dynamics.LateralDerivatives;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -86,6 +87,7 @@ public final class LateralEstimate {
   public record Result(
       LateralDerivatives total, List<LateralContribution> contributions, List<Finding> findings, List<Step> steps) {
     public Result {
+      Objects.requireNonNull(total, "total");
       contributions = List.copyOf(contributions);
       findings = List.copyOf(findings);
       steps = List.copyOf(steps);

@@ -12,13 +12,14 @@ import io.github.wingwright.core.mass.MassItem;
 import io.github.wingwright.core.mass.Material;
 import io.github.wingwright.core.mass.PrintedShell;
 import io.github.wingwright.core.performance.GlideGoal;
-import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.quantity.Speed;
 import io.github.wingwright.core.sizing.WingSizing;
 import io.github.wingwright.stability.AircraftClass;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
@@ -36,7 +37,7 @@ import org.jspecify.annotations.Nullable;
  *     .wing(WingSizing.forSpan(millimetres(410)).aspectRatio(5.5).taperRatio(0.7).section(section))
  *     .wingPolar(EstimatedPolar.of(section))
  *     .fuselage(wing -> FuselageSizing.of(BodyShape.capsule()).considering(…).nearestToTargets())
- *     .tails(plate, new TailBrief(0.5, 3.5, 0.8), new TailBrief(0.035, 1.5, 0.7))
+ *     .tails(plate, EstimatedPolar.of(plate), new TailBrief(0.5, 3.5, 0.8), new TailBrief(0.035, 1.5, 0.7))
  *     .material(Materials.FOAMING_PLA);
  * }</pre>
  */
@@ -79,6 +80,7 @@ public final class DesignBrief {
    * @return the new brief
    */
   public DesignBrief air(AirState air) {
+    Objects.requireNonNull(air, "air");
     return with(p -> p.air = air);
   }
 
@@ -100,6 +102,7 @@ public final class DesignBrief {
    * @return the new brief
    */
   public DesignBrief judgedBy(GlideGoal goal) {
+    Objects.requireNonNull(goal, "goal");
     return with(p -> p.goal = goal);
   }
 
@@ -110,6 +113,7 @@ public final class DesignBrief {
    * @return the new brief
    */
   public DesignBrief forClass(AircraftClass aircraftClass) {
+    Objects.requireNonNull(aircraftClass, "aircraftClass");
     return with(p -> p.aircraftClass = aircraftClass);
   }
 
@@ -121,6 +125,7 @@ public final class DesignBrief {
    * @return the new brief
    */
   public DesignBrief wing(WingSizing wing) {
+    Objects.requireNonNull(wing, "wing");
     return with(p -> p.wing = mass -> wing);
   }
 
@@ -131,6 +136,7 @@ public final class DesignBrief {
    * @return the new brief
    */
   public DesignBrief wing(Function<Mass, WingSizing> wing) {
+    Objects.requireNonNull(wing, "wing");
     return with(p -> p.wing = wing);
   }
 
@@ -141,6 +147,7 @@ public final class DesignBrief {
    * @return the new brief
    */
   public DesignBrief wingPolar(SectionPolar polar) {
+    Objects.requireNonNull(polar, "polar");
     return with(p -> p.wingPolar = polar);
   }
 
@@ -151,6 +158,7 @@ public final class DesignBrief {
    * @return the new brief
    */
   public DesignBrief fuselage(Function<Wing, Sized<Fuselage>> sizing) {
+    Objects.requireNonNull(sizing, "sizing");
     return with(p -> p.fuselage = sizing);
   }
 
@@ -164,6 +172,10 @@ public final class DesignBrief {
    * @return the new brief
    */
   public DesignBrief tails(AirfoilSection section, SectionPolar polar, TailBrief horizontal, TailBrief vertical) {
+    Objects.requireNonNull(section, "section");
+    Objects.requireNonNull(polar, "polar");
+    Objects.requireNonNull(horizontal, "horizontal");
+    Objects.requireNonNull(vertical, "vertical");
     return with(
         p -> {
           p.tailSection = section;
@@ -180,6 +192,7 @@ public final class DesignBrief {
    * @return the new brief
    */
   public DesignBrief material(Material material) {
+    Objects.requireNonNull(material, "material");
     return with(p -> p.material = material);
   }
 

@@ -8,6 +8,7 @@ import io.github.wingwright.core.geometry.Wing;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.sizing.WingSizing;
+import java.util.Objects;
 
 /**
  * Brings the mass, the loading, the ballast and the balance of a design into agreement.
@@ -50,6 +51,7 @@ public final class SizingLoop {
    * @return the loop, which leaves the sized values as they are
    */
   public static SizingLoop of(DesignBrief brief) {
+    Objects.requireNonNull(brief, "brief");
     return new SizingLoop(brief, Making.EXACT);
   }
 

@@ -9,6 +9,7 @@ import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Speed;
 import io.github.wingwright.core.quantity.Time;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * What a timed, straight and steady glide says.
@@ -35,6 +36,15 @@ public record GlideResult(
     Measured liftCoefficient,
     Measured dragCoefficient)
     implements Serializable {
+  public GlideResult {
+    Objects.requireNonNull(flight, "flight");
+    Objects.requireNonNull(liftToDrag, "liftToDrag");
+    Objects.requireNonNull(sinkRate, "sinkRate");
+    Objects.requireNonNull(speed, "speed");
+    Objects.requireNonNull(liftCoefficient, "liftCoefficient");
+    Objects.requireNonNull(dragCoefficient, "dragCoefficient");
+  }
+
   private static final double GRAVITY = Acceleration.STANDARD_GRAVITY.si();
   private static final Source ENERGY = Source.library("balance of energy of a steady glide");
 

@@ -27,6 +27,7 @@ import io.github.wingwright.core.sizing.NoseStrength;
 import io.github.wingwright.stability.design.Design;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * What the throw and the wall do to a printed glider, part by part, and whether it holds.
@@ -83,6 +84,12 @@ public final class LaunchLoads {
    * @param unit the unit of both
    */
   public record Load(String place, String cause, double value, double capacity, NamedUnit<?> unit) {
+    public Load {
+      Objects.requireNonNull(place, "place");
+      Objects.requireNonNull(cause, "cause");
+      Objects.requireNonNull(unit, "unit");
+    }
+
     /**
      * How many times the load the part carries.
      *
