@@ -4,6 +4,7 @@ package io.github.wingwright.airfoils;
 import io.github.wingwright.core.basis.Formula;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.quantity.NamedUnit;
+import java.util.Objects;
 
 /**
  * The thickness form of the NACA 4-digit sections.
@@ -59,6 +60,7 @@ public record FourDigitThickness(double thickness, double coefficient) implement
 
   /** The form with one of the two published trailing edges. */
   public static FourDigitThickness of(double thickness, TrailingEdge trailingEdge) {
+    Objects.requireNonNull(trailingEdge, "trailingEdge");
     return new FourDigitThickness(thickness, trailingEdge.coefficient());
   }
 

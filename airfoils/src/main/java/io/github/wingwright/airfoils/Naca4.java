@@ -93,6 +93,7 @@ public final class Naca4 extends ComposedSection {
 
   /** The same section with one of the two published trailing edges. */
   public Naca4 withTrailingEdge(TrailingEdge trailingEdge) {
+    Objects.requireNonNull(trailingEdge, "trailingEdge");
     return new Naca4(line, FourDigitThickness.of(form.thickness(), trailingEdge), construction());
   }
 

@@ -374,6 +374,7 @@ public final class CentreOfGravityRange {
   public record Loadings(List<Loaded> cases, Interval travel) {
     /** Keeps its own list. */
     public Loadings {
+      Objects.requireNonNull(cases, "cases");
       Objects.requireNonNull(travel, "travel");
       cases = List.copyOf(cases);
     }

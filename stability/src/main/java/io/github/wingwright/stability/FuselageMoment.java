@@ -9,6 +9,7 @@ import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Volume;
+import java.util.Objects;
 
 /**
  * The pitching-moment slope of a fuselage or nacelle, C_mα,f = dC_m/dα [1/rad] on S·c̄, positive: it destabilises.
@@ -164,6 +165,7 @@ public final class FuselageMoment {
       double tailGradient,
       double tailArm,
       int strips) {
+    Objects.requireNonNull(shape, "shape");
     Door.within(strips, 1, 1_000_000, "number of strips");
     double ahead = 0.0;
     double front = Math.max(0.0, Math.min(rootLeadingEdge, length));

@@ -38,6 +38,7 @@ public record PrincipalAxes(
 
   /** Keeps its own list. */
   public PrincipalAxes {
+    Objects.requireNonNull(findings, "findings");
     Objects.requireNonNull(roll, "roll");
     Objects.requireNonNull(pitch, "pitch");
     Objects.requireNonNull(yaw, "yaw");
@@ -52,6 +53,7 @@ public record PrincipalAxes(
    * @return the principal moments and the inclination
    */
   public static PrincipalAxes of(Inertia inertia) {
+    Objects.requireNonNull(inertia, "inertia");
     double xx = inertia.roll().si();
     double zz = inertia.yaw().si();
     double xz = inertia.productXz().si();

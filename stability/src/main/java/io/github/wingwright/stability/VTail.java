@@ -19,6 +19,7 @@ import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.stability.derivatives.FinLateral;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A V-tail that does what a horizontal and a vertical tail do together.
@@ -137,6 +138,8 @@ public final class VTail {
    * @return the V-tail
    */
   public static VTail replacing(Area horizontal, Area vertical) {
+    Objects.requireNonNull(horizontal, "horizontal");
+    Objects.requireNonNull(vertical, "vertical");
     Door.positive(horizontal, "horizontal tail area");
     Door.positive(vertical, "vertical tail area");
     Step level = Step.given("horizontal tail area", "S_h", horizontal, Source.BRIEF);

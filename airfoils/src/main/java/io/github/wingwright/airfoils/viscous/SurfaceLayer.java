@@ -19,6 +19,7 @@ public record SurfaceLayer(
     implements Serializable {
   /** Copies the stations. */
   public SurfaceLayer {
+    Objects.requireNonNull(stations, "stations");
     Objects.requireNonNull(regime, "regime");
     stations = List.copyOf(stations);
   }

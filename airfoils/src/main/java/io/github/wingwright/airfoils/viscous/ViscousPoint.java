@@ -30,6 +30,7 @@ public record ViscousPoint(
     List<Finding> findings) {
   /** Copies the findings. */
   public ViscousPoint {
+    Objects.requireNonNull(findings, "findings");
     Objects.requireNonNull(angleOfAttack, "angleOfAttack");
     Objects.requireNonNull(upper, "upper");
     Objects.requireNonNull(lower, "lower");

@@ -21,6 +21,8 @@ public record BodyProfile(Fuselage body, Length wall, double upsweepStart, Angle
 
   /** Refuses what is no part of the body. */
   public BodyProfile {
+    Objects.requireNonNull(wall, "wall");
+    Objects.requireNonNull(upsweep, "upsweep");
     Objects.requireNonNull(body, "body");
     Door.notNegative(wall, "wall");
     Door.within(upsweepStart, 0.0, 1.0, "start of the upsweep");
@@ -45,6 +47,7 @@ public record BodyProfile(Fuselage body, Length wall, double upsweepStart, Angle
    * @return the profile
    */
   public BodyProfile withWall(Length thickness) {
+    Objects.requireNonNull(thickness, "thickness");
     return new BodyProfile(body, thickness, upsweepStart, upsweep);
   }
 
@@ -56,6 +59,7 @@ public record BodyProfile(Fuselage body, Length wall, double upsweepStart, Angle
    * @return the profile
    */
   public BodyProfile withUpsweep(double start, Angle angle) {
+    Objects.requireNonNull(angle, "angle");
     return new BodyProfile(body, wall, start, angle);
   }
 

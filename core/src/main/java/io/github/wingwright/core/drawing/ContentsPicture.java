@@ -83,6 +83,9 @@ public record ContentsPicture(
       Length clearance) {
     /** Refuses what has no size. */
     public Item {
+      Objects.requireNonNull(length, "length");
+      Objects.requireNonNull(height, "height");
+      Objects.requireNonNull(clearance, "clearance");
       Objects.requireNonNull(name, "name");
       Objects.requireNonNull(form, "form");
       Objects.requireNonNull(front, "front");
@@ -103,6 +106,8 @@ public record ContentsPicture(
      * @return the item, without clearance
      */
     public static Item box(String name, Length front, Length middle, Length length, Length height) {
+      Objects.requireNonNull(length, "length");
+      Objects.requireNonNull(height, "height");
       Objects.requireNonNull(name, "name");
       Objects.requireNonNull(front, "front");
       Objects.requireNonNull(middle, "middle");
@@ -121,6 +126,8 @@ public record ContentsPicture(
      */
     public static Item cylinder(
         String name, Length front, Length middle, Length length, Length diameter) {
+      Objects.requireNonNull(length, "length");
+      Objects.requireNonNull(diameter, "diameter");
       Objects.requireNonNull(name, "name");
       Objects.requireNonNull(front, "front");
       Objects.requireNonNull(middle, "middle");
@@ -137,6 +144,7 @@ public record ContentsPicture(
      * @return the item, without clearance
      */
     public static Item sphere(String name, Length front, Length middle, Length diameter) {
+      Objects.requireNonNull(diameter, "diameter");
       Objects.requireNonNull(name, "name");
       Objects.requireNonNull(front, "front");
       Objects.requireNonNull(middle, "middle");
@@ -154,6 +162,9 @@ public record ContentsPicture(
      * @return the item, without clearance
      */
     public static Item seat(String name, Length front, Length floor, Length length, Length height) {
+      Objects.requireNonNull(floor, "floor");
+      Objects.requireNonNull(length, "length");
+      Objects.requireNonNull(height, "height");
       Objects.requireNonNull(name, "name");
       Objects.requireNonNull(front, "front");
       return new Item(
@@ -170,6 +181,9 @@ public record ContentsPicture(
      * @return the item
      */
     public static Item wheel(String name, Length axle, Length ground, Length diameter) {
+      Objects.requireNonNull(axle, "axle");
+      Objects.requireNonNull(ground, "ground");
+      Objects.requireNonNull(diameter, "diameter");
       Objects.requireNonNull(name, "name");
       Length radius = diameter.times(0.5);
       return new Item(
@@ -189,6 +203,7 @@ public record ContentsPicture(
      * @return the item
      */
     public Item withClearance(Length room) {
+      Objects.requireNonNull(room, "room");
       return new Item(name, form, front, middle, length, height, room);
     }
   }
@@ -235,6 +250,10 @@ public record ContentsPicture(
      * @return the line
      */
     public static SightLine vision(String label, Length eyeX, Length eyeZ, Angle down, Length toX) {
+      Objects.requireNonNull(eyeX, "eyeX");
+      Objects.requireNonNull(eyeZ, "eyeZ");
+      Objects.requireNonNull(down, "down");
+      Objects.requireNonNull(toX, "toX");
       Objects.requireNonNull(label, "label");
       Length drop = eyeX.minus(toX).times(down.tangent());
       return new SightLine(label, Style.SIGHT, eyeX, eyeZ, toX, eyeZ.minus(drop));
@@ -269,6 +288,10 @@ public record ContentsPicture(
      */
     public static SightLine rotation(
         String label, Length wheelX, Length groundZ, Angle angle, Length toX) {
+      Objects.requireNonNull(wheelX, "wheelX");
+      Objects.requireNonNull(groundZ, "groundZ");
+      Objects.requireNonNull(angle, "angle");
+      Objects.requireNonNull(toX, "toX");
       Objects.requireNonNull(label, "label");
       Length rise = toX.minus(wheelX).times(angle.tangent());
       return new SightLine(label, Style.ROTATION, wheelX, groundZ, toX, groundZ.plus(rise));

@@ -78,6 +78,9 @@ public record RegionPicture(String title, FeasibleRegion region, List<Mark> mark
 
     /** Refuses what is no body. */
     public Mark {
+      Objects.requireNonNull(label, "label");
+      Objects.requireNonNull(body, "body");
+      Objects.requireNonNull(kind, "kind");
       if (!(body.length() > 0.0 && body.diameter() > 0.0)
           || Double.isInfinite(body.length() + body.diameter())) {
         throw new IllegalArgumentException(

@@ -28,6 +28,7 @@ public sealed interface Block {
   record Points(List<String> points) implements Block {
     /** Keeps its own list. */
     public Points {
+      Objects.requireNonNull(points, "points");
       points = List.copyOf(points);
     }
   }
@@ -41,6 +42,8 @@ public sealed interface Block {
   record Table(List<String> header, List<List<String>> rows) implements Block {
     /** Keeps its own lists and refuses a ragged table. */
     public Table {
+      Objects.requireNonNull(header, "header");
+      Objects.requireNonNull(rows, "rows");
       header = List.copyOf(header);
       rows = rows.stream().map(List::copyOf).toList();
       for (List<String> row : rows) {
@@ -60,6 +63,7 @@ public sealed interface Block {
   record Sheet(List<Entry> entries) implements Block {
     /** Keeps its own list. */
     public Sheet {
+      Objects.requireNonNull(entries, "entries");
       entries = List.copyOf(entries);
     }
   }
@@ -85,6 +89,7 @@ public sealed interface Block {
   record Findings(List<Finding> findings) implements Block {
     /** Sorts them. */
     public Findings {
+      Objects.requireNonNull(findings, "findings");
       findings = Finding.inOrderOfWeight(findings);
     }
   }

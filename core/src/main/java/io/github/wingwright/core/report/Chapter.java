@@ -13,6 +13,7 @@ import java.util.Objects;
 public record Chapter(String title, List<Block> blocks) {
   /** Keeps its own list. */
   public Chapter {
+    Objects.requireNonNull(blocks, "blocks");
     Objects.requireNonNull(title, "title");
     blocks = List.copyOf(blocks);
   }

@@ -28,6 +28,7 @@ public record Entry(String label, Step step, NamedUnit<?> unit, int digits) {
    * @return the entry
    */
   public static Entry of(Step step) {
+    Objects.requireNonNull(step, "step");
     return new Entry(step.name(), step, step.unit(), 4);
   }
 

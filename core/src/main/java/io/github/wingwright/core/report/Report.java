@@ -14,6 +14,7 @@ import java.util.Objects;
 public record Report(String title, String subtitle, List<Chapter> chapters) {
   /** Keeps its own list. */
   public Report {
+    Objects.requireNonNull(chapters, "chapters");
     Objects.requireNonNull(title, "title");
     Objects.requireNonNull(subtitle, "subtitle");
     chapters = List.copyOf(chapters);

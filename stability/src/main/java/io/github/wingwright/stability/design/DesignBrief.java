@@ -67,6 +67,7 @@ public final class DesignBrief {
    * @return the brief
    */
   public static DesignBrief named(String name) {
+    Objects.requireNonNull(name, "name");
     if (name.isBlank()) {
       throw new IllegalArgumentException("name of a design must not be blank");
     }
@@ -92,6 +93,8 @@ public final class DesignBrief {
    * @return the new brief
    */
   public DesignBrief thrown(Speed speed, Length height) {
+    Objects.requireNonNull(speed, "speed");
+    Objects.requireNonNull(height, "height");
     return with(p -> p.launch = new Launch(speed, height));
   }
 
@@ -203,6 +206,7 @@ public final class DesignBrief {
    * @return the new brief
    */
   public DesignBrief lineWidth(Length width) {
+    Objects.requireNonNull(width, "width");
     if (!(width.si() > 0.0)) {
       throw new IllegalArgumentException("line width must be positive, was " + width);
     }
@@ -252,6 +256,7 @@ public final class DesignBrief {
    * @return the new brief
    */
   public DesignBrief tailThickness(Length thickness) {
+    Objects.requireNonNull(thickness, "thickness");
     if (!(thickness.si() > 0.0)) {
       throw new IllegalArgumentException("tail thickness must be positive, was " + thickness);
     }
@@ -294,6 +299,7 @@ public final class DesignBrief {
    * @return the new brief
    */
   public DesignBrief tailArmAtLeast(Length least) {
+    Objects.requireNonNull(least, "least");
     if (!(least.si() >= 0.0) || Double.isInfinite(least.si())) {
       throw new IllegalArgumentException("least tail arm must not be negative, was " + least);
     }
@@ -307,6 +313,7 @@ public final class DesignBrief {
    * @return the new brief
    */
   public DesignBrief carrying(MassItem item) {
+    Objects.requireNonNull(item, "item");
     List<MassItem> more = new ArrayList<>(parts.carried);
     more.add(item);
     return with(p -> p.carried = List.copyOf(more));

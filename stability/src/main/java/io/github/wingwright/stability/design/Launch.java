@@ -4,6 +4,7 @@ package io.github.wingwright.stability.design;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Speed;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * How the glider is launched: thrown from the hand, level.
@@ -14,6 +15,8 @@ import java.io.Serializable;
 public record Launch(Speed speed, Length height) implements Serializable {
   /** Refuses a launch that is none. */
   public Launch {
+    Objects.requireNonNull(speed, "speed");
+    Objects.requireNonNull(height, "height");
     if (!(speed.si() > 0.0) || Double.isInfinite(speed.si())) {
       throw new IllegalArgumentException("launch speed must be positive, was " + speed);
     }

@@ -63,6 +63,8 @@ public final class SizingLoop {
    * @return the new loop
    */
   public SizingLoop madeTo(Length length, Mass mass) {
+    Objects.requireNonNull(length, "length");
+    Objects.requireNonNull(mass, "mass");
     return new SizingLoop(brief, new Making(length, mass));
   }
 

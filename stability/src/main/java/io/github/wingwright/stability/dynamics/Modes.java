@@ -23,6 +23,7 @@ import java.util.stream.Collectors;
  */
 public record Modes(List<Mode> all) {
   public Modes {
+    Objects.requireNonNull(all, "all");
     all = List.copyOf(all);
   }
 

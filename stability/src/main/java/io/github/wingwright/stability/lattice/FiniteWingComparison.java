@@ -87,6 +87,8 @@ public record FiniteWingComparison(List<Row> methods, List<Finding> findings) {
   }
 
   public FiniteWingComparison {
+    Objects.requireNonNull(methods, "methods");
+    Objects.requireNonNull(findings, "findings");
     methods = List.copyOf(methods);
     findings = List.copyOf(findings);
   }
