@@ -213,7 +213,7 @@ public final class CentreOfGravityRange {
         t.fuselageSlope,
         t.wingAlone,
         inputs.bodyAngle,
-        t.tailCentre);
+        t.trimCentre);
   }
 
   /**

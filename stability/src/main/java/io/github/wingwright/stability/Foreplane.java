@@ -48,6 +48,17 @@ public final class Foreplane {
           .from(MUTUAL)
           .computedBy(Foreplane::downwash);
 
+  /** Where the lift of a foreplane acts in trim. */
+  public static final Formula TRIM_CENTRE =
+      Formula.named("where the lift of the foreplane acts in trim, fraction of c̄")
+          .gives("h_t", NamedUnit.NUMBER)
+          .as("h_h − 2·C_f / (π·A)")
+          .where("h_h", "aerodynamic centre of the foreplane", -15, 0)
+          .where("C_f", "moment slope of the fuselage C_mα,f", NamedUnit.PER_RADIAN, -1, 3)
+          .where("A", "aspect ratio of the wing", 2, 40)
+          .from(MUTUAL)
+          .computedBy(Foreplane::trimCentre);
+
   private Foreplane() {}
 
   /**
@@ -73,5 +84,20 @@ public final class Foreplane {
    */
   public static double downwash(double foreplaneLift, double aspectRatio) {
     return 2.0 * foreplaneLift / (Math.PI * aspectRatio);
+  }
+
+  /**
+   * Where the lift of a foreplane acts in trim. Its wake turns the whole aircraft nose up for the wing to lift the same, and
+   * the fuselage with it: at one lift coefficient that is a moment C_mα,f·ε_w, as if the foreplane lifted further ahead.
+   *
+   * <p>Example: h_h = −2.25, C_mα,f = 0.4, A = 8 give −2.282.
+   *
+   * @param foreplaneCentre h_h
+   * @param fuselageSlope C_mα,f [1/rad]
+   * @param aspectRatio A of the wing, positive
+   * @return h_t, to be used for h_h in the formulas of {@link TrimFormulas}
+   */
+  public static double trimCentre(double foreplaneCentre, double fuselageSlope, double aspectRatio) {
+    return foreplaneCentre - fuselageSlope * downwash(1.0, aspectRatio);
   }
 }

@@ -163,7 +163,7 @@ public final class ForeplaneSizing {
         t.fuselageSlope.value(),
         t.wingAlone.value(),
         inputs.bodyAngle.value(),
-        t.tailCentre.value());
+        t.trimCentre.value());
   }
 
   /** The model with a foreplane of another area, its shape and its quarter chord kept. */

@@ -106,6 +106,10 @@ final class PitchTerms {
   final Step tailSlope;
   final Step downwash;
   final Step tailCentre;
+
+  /** Where the lift of the tail acts in trim: a foreplane's wake turns the fuselage as well. */
+  final Step trimCentre;
+
   final Step tailOnWing;
 
   /** The methods of downwash; null without a tail behind the wing. */
@@ -169,6 +173,7 @@ final class PitchTerms {
     tailOnWing = Step.of(NeutralPoint.TAIL_SLOPE, efficiency, areaRatio, tailSlope, downwash);
     wingSlope = hasForeplane ? Step.of(Foreplane.WING_SLOPE, alone, tailOnWing, aspectRatio) : alone;
     fuselageSlope = bodies(wing, arm);
+    trimCentre = hasForeplane ? Step.of(Foreplane.TRIM_CENTRE, tailCentre, fuselageSlope, aspectRatio) : tailCentre;
   }
 
   private Step bodies(Wing wing, double arm) {
@@ -243,7 +248,7 @@ final class PitchTerms {
 
   /** How far the centre of gravity must move for the tail to lift only what it can, from the moment equation. */
   Length relief(double tailLift, double usable, double lift) {
-    double arm = Math.abs(tailCentre.value() - wingCentre.value() + fuselageSlope.value() / wingAlone.value());
+    double arm = Math.abs(trimCentre.value() - wingCentre.value() + fuselageSlope.value() / wingAlone.value());
     double excess = (Math.abs(tailLift) - usable) * efficiency.value() * areaRatio.value();
     return Length.metres(excess * arm / Math.max(Math.abs(lift), 1e-3) * chord.value());
   }

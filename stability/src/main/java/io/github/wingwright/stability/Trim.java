@@ -85,7 +85,7 @@ public final class Trim {
     Step lift = Step.given("lift coefficient", "C_L", liftCoefficient, Sources.ASKED);
     Step tailLift =
         Step.of(
-            TrimFormulas.TAIL_LIFT, moment, lift, h, t.wingCentre, t.fuselageSlope, t.wingAlone, body, t.tailCentre);
+            TrimFormulas.TAIL_LIFT, moment, lift, h, t.wingCentre, t.fuselageSlope, t.wingAlone, body, t.trimCentre);
     Step wingAngle = Step.of(TrimFormulas.WING_ANGLE, lift, tailLift, t.wingAlone);
     Step tailAngle = Step.of(TrimFormulas.TAIL_ANGLE, tailLift, t.efficiency, t.areaRatio, t.tailSlope);
     Step atWing = Step.of(Foreplane.DOWNWASH, tailLift, t.aspectRatio);
@@ -227,7 +227,7 @@ public final class Trim {
               t.fuselageSlope.value(),
               wingSlope,
               zeroLift - incidence,
-              t.tailCentre.value());
+              t.trimCentre.value());
       double atWing = t.hasForeplane ? Foreplane.downwash(tailLift, t.aspectRatio.value()) : 0.0;
       return TrimFormulas.foreplaneDecalage(
           zeroLift,

@@ -149,7 +149,7 @@ public final class TrimmedPolar implements DragLaw {
         terms.fuselageSlope.value(),
         terms.wingAlone.value(),
         bodyAngle,
-        terms.tailCentre.value());
+        terms.trimCentre.value());
   }
 
   /**

@@ -43,6 +43,7 @@ class ForeplaneTest {
   @Test
   void the_documented_example_holds() {
     assertThat(Foreplane.wingSlope(4.8, 0.9, 8)).isCloseTo(4.456, within(1e-3));
+    assertThat(Foreplane.trimCentre(-2.25, 0.4, 8)).isCloseTo(-2.282, within(1e-3));
   }
 
   @Test

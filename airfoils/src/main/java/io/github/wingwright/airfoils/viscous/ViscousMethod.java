@@ -145,7 +145,7 @@ public final class ViscousMethod {
    * @param step step, rising or falling [rad]
    * @param count number of steps
    * @param toStall whether to end where the lift turns back, or where points have no solution: one going down, two in a
-   *     row going up, where a gap is more often bridged
+   *     row going up, where a gap is more often bridged; second solutions are not looked for then: they change no number
    */
   List<ViscousPoint> sweep(double reynolds, double from, double step, int count, boolean toStall) {
     List<ViscousPoint> points = new ArrayList<>();
@@ -161,7 +161,9 @@ public final class ViscousMethod {
           if (!solver.startedAfresh) {
             point = Optional.of(nearer(solver, before, point.get()));
           }
-          lookBack(solver, points);
+          if (!toStall) {
+            lookBack(solver, points);
+          }
         }
       }
       point.ifPresent(points::add);

@@ -15,6 +15,7 @@ import io.github.wingwright.core.quantity.NamedUnit;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * The drag of a whole aircraft at any lift and speed: the wing's section at its own Reynolds number, induced drag, and the
@@ -86,6 +87,7 @@ public final class AircraftDrag implements DragLaw, Serializable {
    * @return the drag
    */
   public AircraftDrag withSection(SectionPolar other) {
+    Objects.requireNonNull(other, "section");
     return new AircraftDrag(other, area, chord, aspectRatio, inducedLoss, rest);
   }
 

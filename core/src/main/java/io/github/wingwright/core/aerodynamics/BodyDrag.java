@@ -13,6 +13,7 @@ import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * The drag of a body: friction times form factor.
@@ -55,6 +56,9 @@ public record BodyDrag(
 
   /** Refuses what is not a body. */
   public BodyDrag {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(friction, "friction");
+    Objects.requireNonNull(formFactor, "form factor");
     Door.positive(length, "length of " + name + " in metres");
     Door.positive(fineness, "fineness ratio of " + name);
     Door.positive(wettedArea, "wetted area of " + name + " in square metres");
@@ -168,7 +172,15 @@ public record BodyDrag(
    * @param fineness step of f
    * @param wettedArea step of S_wet
    */
-  public record Shape(Step length, Step fineness, Step wettedArea) {}
+  public record Shape(Step length, Step fineness, Step wettedArea) {
+
+    /** Refuses null. */
+    public Shape {
+      Objects.requireNonNull(length, "length");
+      Objects.requireNonNull(fineness, "fineness");
+      Objects.requireNonNull(wettedArea, "wetted area");
+    }
+}
 
   /**
    * The drag area as a line of the workings that goes on from those of the geometry.

@@ -20,6 +20,7 @@ import io.github.wingwright.core.quantity.Volume;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 
 /**
  * The price of a body: its drag against fineness ratio, while one thing stays as it is.
@@ -341,6 +342,11 @@ public final class BodyDragCurve {
 
     /** Keeps its own list. */
     public Optimum {
+      Objects.requireNonNull(body, "body");
+      Objects.requireNonNull(dragArea, "drag area");
+      Objects.requireNonNull(within, "within");
+      Objects.requireNonNull(held, "held");
+      Objects.requireNonNull(form, "form");
       findings = List.copyOf(findings);
     }
 

@@ -10,6 +10,7 @@ import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.StringJoiner;
 
 /**
@@ -29,6 +30,13 @@ public record DragBreakdown(List<Part> lines, Step coefficient, List<Finding> fi
    * @param share its share of the sum
    */
   public record Part(String name, Area dragArea, double share) {
+
+    /** Refuses null. */
+    public Part {
+      Objects.requireNonNull(name, "name");
+      Objects.requireNonNull(dragArea, "drag area");
+    }
+
     @Override
     public String toString() {
       return name + " " + dragArea + ", " + Math.round(100.0 * share) + " %";
@@ -39,6 +47,7 @@ public record DragBreakdown(List<Part> lines, Step coefficient, List<Finding> fi
 
   /** Keeps its own lists. */
   public DragBreakdown {
+    Objects.requireNonNull(coefficient, "coefficient");
     lines = List.copyOf(lines);
     findings = Finding.inOrderOfWeight(findings);
   }

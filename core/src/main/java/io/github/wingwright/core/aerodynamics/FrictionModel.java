@@ -9,6 +9,7 @@ import io.github.wingwright.core.quantity.Length;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * How the friction of a surface is reckoned: laminar, turbulent, mixed, or a laminar part; smooth or rough.
@@ -71,6 +72,7 @@ public final class FrictionModel implements Serializable {
    * @return the model
    */
   public static FrictionModel turbulent(TurbulentFriction law) {
+    Objects.requireNonNull(law, "law");
     return new FrictionModel(Kind.TURBULENT, law, 0.0, 0.0);
   }
 
@@ -82,6 +84,7 @@ public final class FrictionModel implements Serializable {
    * @return the model
    */
   public static FrictionModel mixed(double transitionReynolds, TurbulentFriction law) {
+    Objects.requireNonNull(law, "law");
     return new FrictionModel(
         Kind.MIXED, law, Door.positive(transitionReynolds, "Reynolds number of transition"), 0.0);
   }
@@ -94,6 +97,7 @@ public final class FrictionModel implements Serializable {
    * @return the model
    */
   public static FrictionModel partlyLaminar(double laminarPart, TurbulentFriction law) {
+    Objects.requireNonNull(law, "law");
     return new FrictionModel(
         Kind.PARTLY_LAMINAR, law, Door.within(laminarPart, 0.0, 1.0, "laminar part"), 0.0);
   }
@@ -115,6 +119,7 @@ public final class FrictionModel implements Serializable {
    * @return the model
    */
   public FrictionModel by(TurbulentFriction other) {
+    Objects.requireNonNull(other, "law");
     return new FrictionModel(kind, other, parameter, roughness);
   }
 

@@ -10,6 +10,7 @@ import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.StringJoiner;
 
 /**
@@ -37,6 +38,14 @@ public record MethodComparison(List<Row> rows, Band coefficient) {
    */
   public record Row(
       String component, String method, double dragArea, boolean chosen, boolean applies, Source source) {
+
+    /** Refuses null. */
+    public Row {
+      Objects.requireNonNull(component, "component");
+      Objects.requireNonNull(method, "method");
+      Objects.requireNonNull(source, "source");
+    }
+
     @Override
     public String toString() {
       return component + ", " + method + ": " + Area.SQUARE_CENTIMETRE.format(dragArea, 4) + (chosen ? ", chosen" : "");
@@ -45,6 +54,7 @@ public record MethodComparison(List<Row> rows, Band coefficient) {
 
   /** Keeps its own list. */
   public MethodComparison {
+    Objects.requireNonNull(coefficient, "coefficient");
     rows = List.copyOf(rows);
   }
 

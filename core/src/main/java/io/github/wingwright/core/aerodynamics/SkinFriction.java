@@ -8,6 +8,7 @@ import io.github.wingwright.core.ConvergenceException;
 import io.github.wingwright.core.quantity.KinematicViscosity;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
+import java.util.Objects;
 
 /**
  * Mean skin friction of one side of a smooth flat plate.
@@ -195,6 +196,7 @@ public final class SkinFriction {
    * @return mean C_f of one side
    */
   public static double mixed(double reynolds, double transitionReynolds, TurbulentFriction law) {
+    Objects.requireNonNull(law, "law");
     if (reynolds <= transitionReynolds) {
       return laminar(reynolds);
     }
@@ -228,6 +230,7 @@ public final class SkinFriction {
    * @return mean C_f of one side
    */
   public static double mixedWithContinuousThickness(double reynolds, double transitionReynolds, TurbulentFriction law) {
+    Objects.requireNonNull(law, "law");
     if (reynolds <= transitionReynolds) {
       return laminar(reynolds);
     }

@@ -12,6 +12,7 @@ import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * The profile drag of a wing or tail: friction times form factor.
@@ -45,6 +46,9 @@ public record SurfaceDrag(
 
   /** Refuses what is not a surface. */
   public SurfaceDrag {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(friction, "friction");
+    Objects.requireNonNull(formFactor, "form factor");
     Door.positive(chord, "mean chord of " + name + " in metres");
     Door.within(thickness, 0.0, 0.5, "thickness ratio of " + name);
     Door.within(thicknessPosition, 0.05, 0.95, "place of greatest thickness of " + name);

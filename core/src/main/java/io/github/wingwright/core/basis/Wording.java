@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.basis;
 
+import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.ScalarQuantity;
 import java.util.ArrayList;
@@ -80,7 +81,10 @@ public final class Wording {
   private static <Q extends ScalarQuantity<Q>> String show(Q quantity, int digits, List<NamedUnit<?>> units) {
     for (NamedUnit<Q> own : quantity.kind().units()) {
       if (units.contains(own)) {
-        return quantity.format(own, digits);
+        // Nobody reads 0.0164 ft: below a foot there are inches.
+        return own.equals(Length.FOOT) && Math.abs(quantity.si()) < 0.3048
+            ? Length.INCH.format(quantity.si(), digits)
+            : quantity.format(own, digits);
       }
     }
     return quantity.format(digits);

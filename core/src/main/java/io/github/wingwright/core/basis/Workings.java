@@ -22,6 +22,7 @@ public final class Workings {
   private static final int FEWEST_INPUT_DIGITS = 4;
   private static final int MOST_DIGITS = 17;
   private static final int MOST_GIVEN_DIGITS = 7;
+  private static final int LONG_GIVEN_DIGITS = 6;
 
   /** The reader's own arithmetic rounds differently; a result so near the middle of two printed ones is not safe. */
   private static final double READER = 1e-12;
@@ -136,7 +137,7 @@ public final class Workings {
    */
   public static String result(Step step) {
     return step instanceof Step.Given
-        ? step.unit().format(step.value(), givenDigits(step.value()))
+        ? step.unit().format(step.value(), shownDigits(step.value()))
         : step.unit().format(step.value(), RESULT_DIGITS);
   }
 
@@ -186,7 +187,7 @@ public final class Workings {
     return MOST_DIGITS;
   }
 
-  /** A given value is printed as it was given, unless that takes more digits than anybody gives. */
+  /** The digits that a given value takes to be printed as it was given, at most ten. */
   private static int givenDigits(double value) {
     for (int digits = FEWEST_INPUT_DIGITS; digits < 10; digits++) {
       double read = Double.parseDouble(NamedUnit.NUMBER.format(value, digits));
@@ -195,6 +196,12 @@ public final class Workings {
       }
     }
     return 10;
+  }
+
+  /** A given value is printed as it was given, unless that takes more digits than anybody gives. */
+  private static int shownDigits(double value) {
+    int given = givenDigits(value);
+    return given <= MOST_GIVEN_DIGITS ? given : LONG_GIVEN_DIGITS;
   }
 
   @Override

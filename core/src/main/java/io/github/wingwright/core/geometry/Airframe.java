@@ -3,6 +3,7 @@ package io.github.wingwright.core.geometry;
 
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -16,6 +17,8 @@ public record Airframe(Fuselage fuselage, Wing wing, List<Tail> tails) implement
 
   /** Keeps its own list. */
   public Airframe {
+    Objects.requireNonNull(fuselage, "fuselage");
+    Objects.requireNonNull(wing, "wing");
     tails = List.copyOf(tails);
   }
 

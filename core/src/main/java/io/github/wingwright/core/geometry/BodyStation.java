@@ -4,6 +4,7 @@ package io.github.wingwright.core.geometry;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * A section of a body at a station.
@@ -19,6 +20,7 @@ public record BodyStation(Length x, Length width, Length height, Length centreHe
 
   /** Refuses a section without size. */
   public BodyStation {
+    Objects.requireNonNull(section, "section");
     Door.positive(x, "station");
     Door.positive(width, "width at station " + x);
     Door.positive(height, "height at station " + x);

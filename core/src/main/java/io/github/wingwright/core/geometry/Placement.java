@@ -3,6 +3,7 @@ package io.github.wingwright.core.geometry;
 
 import io.github.wingwright.core.quantity.Length;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * Where a part sits: x aft of the nose tip, y to starboard, z up.
@@ -12,6 +13,14 @@ import java.io.Serializable;
  * @param z height above the fuselage reference line
  */
 public record Placement(Length x, Length y, Length z) implements Serializable {
+
+  /** Refuses null. */
+  public Placement {
+    Objects.requireNonNull(x, "x");
+    Objects.requireNonNull(y, "y");
+    Objects.requireNonNull(z, "z");
+  }
+
 
   /**
    * A place in the plane of symmetry.

@@ -5,6 +5,7 @@ import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Length;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * A tail surface.
@@ -57,6 +58,11 @@ public record Tail(Role role, Planform planform, AirfoilSection section, Placeme
 
   /** Refuses a planform that does not go with the role. */
   public Tail {
+    Objects.requireNonNull(role, "role");
+    Objects.requireNonNull(planform, "planform");
+    Objects.requireNonNull(section, "section");
+    Objects.requireNonNull(placement, "placement");
+    Objects.requireNonNull(incidence, "incidence");
     if (planform.isMirrored() != role.isMirrored()) {
       throw new IllegalArgumentException(
           "planform of a " + role.words + " must have " + (role.isMirrored() ? "two halves" : "one half")

@@ -4,6 +4,7 @@ package io.github.wingwright.core.geometry;
 import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Length;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * The wing.
@@ -18,6 +19,10 @@ public record Wing(Planform planform, AirfoilSection section, Placement placemen
 
   /** Refuses a planform of one half. */
   public Wing {
+    Objects.requireNonNull(planform, "planform");
+    Objects.requireNonNull(section, "section");
+    Objects.requireNonNull(placement, "placement");
+    Objects.requireNonNull(incidence, "incidence");
     if (!planform.isMirrored()) {
       throw new IllegalArgumentException("planform of a wing must have two halves, was " + planform);
     }

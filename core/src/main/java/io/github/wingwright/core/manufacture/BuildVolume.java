@@ -2,9 +2,6 @@
 package io.github.wingwright.core.manufacture;
 
 import io.github.wingwright.core.basis.Finding;
-import io.github.wingwright.core.basis.Interval;
-import io.github.wingwright.core.basis.Severity;
-import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.geometry.Inscribed;
 import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Door;
@@ -28,12 +25,16 @@ import org.jspecify.annotations.Nullable;
  * <p>Width and depth are those of the box around the part across its length; a part lies on its width, or on edge on its depth.
  * Standing, its section may be turned on the bed as well. In a cylinder one of the two sides stays level, which leaves the
  * rectangle of √(D² − w²) by H for the length and the other side. What skirts, clips and brims take is subtracted by
- * {@link #keepingClear}.
+ * {@link #keepingClear}. A part exactly as long, wide or deep as the limit fits: sizes are held to a part in 10⁹, so that
+ * the last bit of a sum does not decide. Only raised in a box the limit itself is found to no more than a part in 10⁴.
  */
 public final class BuildVolume implements Serializable {
   private static final long serialVersionUID = 1L;
 
-  private static final Source MACHINE = Source.library("geometry of a part in the space of the machine");
+  /** What a size may be beyond its limit, over the limit: the rounding of sums, far below a micrometre. */
+  private static final double SLACK = 1e-9;
+
+  private static final int HALVINGS = 60;
   private static final Angle RIGHT = Angle.degrees(90);
 
   /** Sides of the box [m], the longer side of the bed first; of a cylinder its diameter twice. */
@@ -163,27 +164,50 @@ public final class BuildVolume implements Serializable {
 
   /** Lying along a side, the depth up. */
   private double straight(double width, double depth) {
-    if (depth > height) {
+    if (!within(depth, height)) {
       return 0.0;
     }
     if (round) {
-      return width > a ? 0.0 : Math.sqrt(a * a - width * width);
+      return within(width, a) ? Math.sqrt(Math.max(0.0, a * a - width * width)) : 0.0;
     }
-    return width <= b ? a : width <= a ? b : 0.0;
+    return within(width, b) ? a : within(width, a) ? b : 0.0;
   }
 
   private double diagonal(double width, double depth) {
-    if (depth > height) {
-      return 0.0;
+    if (round || !within(depth, height)) {
+      return straight(width, depth);
     }
-    return round ? straight(width, depth) : Inscribed.longestRectangle(a, b, width);
+    return within(width, b) ? Inscribed.longestRectangle(a, b, Math.min(width, b)) : shortAndWide(width);
+  }
+
+  /** A part wider than the bed is deep: the same rectangle with its sides exchanged, by halving. */
+  private double shortAndWide(double width) {
+    if (within(width, a)) {
+      return b;
+    }
+    double fits = 0.0;
+    double beyond = b;
+    for (int i = 0; i < HALVINGS; i++) {
+      double middle = 0.5 * (fits + beyond);
+      if (Inscribed.longestRectangle(a, b, middle) >= width) {
+        fits = middle;
+      } else {
+        beyond = middle;
+      }
+    }
+    return fits;
   }
 
   private boolean standsOnBed(double width, double depth) {
     if (round) {
-      return Math.hypot(width, depth) <= a;
+      return within(Math.hypot(width, depth), a);
     }
-    return Inscribed.longestRectangle(a, b, Math.min(width, depth)) >= Math.max(width, depth);
+    double less = Math.min(width, depth);
+    return within(less, b) && within(Math.max(width, depth), Inscribed.longestRectangle(a, b, Math.min(less, b)));
+  }
+
+  private static boolean within(double size, double limit) {
+    return size <= limit * (1.0 + SLACK);
   }
 
   private double raised(double width, double depth) {
@@ -224,7 +248,7 @@ public final class BuildVolume implements Serializable {
     double w = width.si();
     double d = depth.si();
     for (Lay lay : Lay.values()) {
-      if (lays.contains(lay) && longest(lay, w, d) >= length.si()) {
+      if (lays.contains(lay) && within(length.si(), longest(lay, w, d))) {
         return Optional.of(lying(lay, length.si(), w, d));
       }
     }
@@ -234,23 +258,23 @@ public final class BuildVolume implements Serializable {
   private Orientation lying(Lay lay, double length, double w, double d) {
     return switch (lay) {
       case STRAIGHT -> {
-        boolean across = !round && w > b;
+        boolean across = !round && !within(w, b);
         yield new Orientation(lay, across ? RIGHT : Angle.ZERO, Angle.ZERO, Angle.ZERO);
       }
       case DIAGONAL -> new Orientation(lay, slant(w), Angle.ZERO, Angle.ZERO);
       case ON_EDGE -> {
-        boolean straight = straight(d, w) >= length;
+        boolean straight = within(length, straight(d, w));
         Angle turned = straight ? Angle.ZERO : slant(d);
         yield new Orientation(lay, turned, Angle.ZERO, RIGHT);
       }
       case UPRIGHT -> {
-        boolean straight = round || Math.max(w, d) <= a && Math.min(w, d) <= b;
+        boolean straight = round || within(Math.max(w, d), a) && within(Math.min(w, d), b);
         double turned = straight ? 0.0 : Inscribed.slant(a, b, Math.min(w, d));
         yield new Orientation(lay, Angle.radians(turned), RIGHT, Angle.ZERO);
       }
       case RAISED -> {
         if (round) {
-          boolean onEdge = raisedInCylinder(w, d) < length;
+          boolean onEdge = !within(length, raisedInCylinder(w, d));
           double level = onEdge ? d : w;
           double chord = Math.sqrt(a * a - level * level);
           double up = Inscribed.slant(chord, height, onEdge ? w : d);
@@ -265,7 +289,12 @@ public final class BuildVolume implements Serializable {
   }
 
   private Angle slant(double width) {
-    return round ? Angle.ZERO : Angle.radians(Inscribed.slant(a, b, width));
+    if (round) {
+      return Angle.ZERO;
+    }
+    return within(width, b)
+        ? Angle.radians(Inscribed.slant(a, b, Math.min(width, b)))
+        : Angle.radians(0.5 * Math.PI - Inscribed.slant(a, b, shortAndWide(width)));
   }
 
   /**
@@ -291,38 +320,14 @@ public final class BuildVolume implements Serializable {
    * @param length its length, positive
    * @param width its width, not negative
    * @param depth its depth, not negative
-   * @param lays how it may lie
-   * @return a serious finding, empty if it fits
+   * @param lays how it may lie; at least one
+   * @return a serious finding that names the limit passed and by how much, empty if it fits
    */
   public Optional<Finding> obstacle(String name, Length length, Length width, Length depth, Set<Lay> lays) {
     if (orientation(length, width, depth, lays).isPresent()) {
       return Optional.empty();
     }
-    double longest = longest(width, depth, lays).si();
-    if (longest == 0.0) {
-      return Optional.of(
-          Finding.of(
-              Severity.SERIOUS,
-              name,
-              "Its section of " + width + " × " + depth + " does not go into the machine of " + this + " in any lay allowed.",
-              Math.max(width.si(), depth.si()),
-              Interval.between(0.0, Math.max(a, height)),
-              Length.MILLIMETRE,
-              MACHINE));
-    }
-    return Optional.of(
-        Finding.of(
-            Severity.SERIOUS,
-            name,
-            "It is "
-                + Length.metres(length.si() - longest).format(Length.MILLIMETRE, 3)
-                + " too long for the machine of "
-                + this
-                + ".",
-            length.si(),
-            Interval.between(0.0, longest),
-            Length.MILLIMETRE,
-            MACHINE));
+    return Optional.of(Obstacle.of(this, name, length, width, depth, lays));
   }
 
   @Override

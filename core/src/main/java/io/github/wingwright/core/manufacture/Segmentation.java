@@ -153,40 +153,7 @@ public final class Segmentation implements Serializable {
    * @return one line for each change that would do alone; none if it already is in one piece
    */
   public List<String> changesForOnePiece() {
-    if (segments.size() == 1) {
-      return List.of();
-    }
-    List<String> changes = new ArrayList<>();
-    double longest = machine.longest(part.width(), part.depth(), lays).si();
-    double length = part.length().si();
-    if (longest > 0.0) {
-      changes.add(
-          part.name()
-              + " shorter by "
-              + mm(length - longest)
-              + ", to "
-              + mm(longest));
-    }
-    if (lays.contains(Lay.UPRIGHT) && machine.longest(Lay.UPRIGHT, part.width(), part.depth()).isPositive()) {
-      changes.add("a machine that is " + mm(length) + " high, " + mm(length - machine.height().si()) + " more than this one");
-    }
-    if (lays.contains(Lay.DIAGONAL)) {
-      // In a square bed √2·a − w: the side that a diagonal part needs.
-      changes.add("a square bed of " + mm((length + part.width().si()) / Math.sqrt(2.0)) + ", with the part lying across it");
-    }
-    for (Lay lay : List.of(Lay.DIAGONAL, Lay.ON_EDGE)) {
-      if (!lays.contains(lay) && machine.longest(lay, part.width(), part.depth()).si() >= length) {
-        changes.add("printed " + lay.words() + ", where it fits, not " + lays.iterator().next().words());
-      }
-    }
-    if (!lays.contains(Lay.RAISED) && machine.longest(Lay.RAISED, part.width(), part.depth()).si() >= length) {
-      changes.add("printed raised towards the far upper corner, where it fits, on supports all along");
-    }
-    return changes;
-  }
-
-  private static String mm(double metres) {
-    return Length.MILLIMETRE.format(metres, 4);
+    return segments.size() == 1 ? List.of() : new OnePiece(part, machine, lays).changes();
   }
 
   /**
@@ -197,7 +164,7 @@ public final class Segmentation implements Serializable {
   public List<Finding> findings() {
     List<Finding> findings = new ArrayList<>();
     if (segments.isEmpty()) {
-      machine.obstacle(part.name(), part.length(), part.width(), part.depth(), lays).ifPresent(findings::add);
+      findings.add(obstacle());
       return findings;
     }
     if (segments.size() > 1) {
@@ -231,6 +198,29 @@ public final class Segmentation implements Serializable {
       }
     }
     return findings;
+  }
+
+  /** Why not even pieces can be made: the first place whose section is too large, or no room beside a tongue. */
+  private Finding obstacle() {
+    EnumSet<Lay> unraised = EnumSet.copyOf(lays);
+    unraised.remove(Lay.RAISED);
+    if (unraised.isEmpty()) {
+      return machine.obstacle(part.name(), part.length(), part.width(), part.depth(), lays).orElseThrow();
+    }
+    Length shortest = Length.metres(JointChoice.overlap(part));
+    Optional<SlenderPart.Station> tooLarge =
+        part.stations().stream().filter(s -> !machine.longest(s.width(), s.depth(), unraised).isPositive()).findFirst();
+    if (tooLarge.isPresent()) {
+      SlenderPart.Station s = tooLarge.get();
+      String place = part.name() + " at " + s.at().format(Length.MILLIMETRE, 3) + " from its first end";
+      return machine.obstacle(place, shortest, s.width(), s.depth(), unraised).orElseThrow();
+    }
+    return Finding.of(
+        Severity.SERIOUS,
+        part.name(),
+        "No piece of it goes into the machine of " + machine + " with a tongue of " + shortest.format(Length.MILLIMETRE, 3)
+            + " for its joint; it is " + part.length() + " long.",
+        SPLIT);
   }
 
   @Override

@@ -111,6 +111,10 @@ public final class Templates {
       labels.add(new Label(
           new Point(along + 1.0, edge - 0.5 * chord), planform.chordAt(at).format(Length.MILLIMETRE, 4)));
     }
+    if (planform.isMirrored() && !whole) {
+      double below = leading.get(0).y() - 0.5 * planform.rootChord().millimetres() - 5.0;
+      labels.add(new Label(new Point(1.0, below), "cut two, one mirrored"));
+    }
     List<Point> outline = new ArrayList<>();
     if (whole) {
       for (int i = leading.size() - 1; i > 0; i--) {
@@ -161,6 +165,8 @@ public final class Templates {
     lines.add(mark(0.0, 0.0, length, 0.0, 0.0));
     lines.add(mark(0.0, 0.0, length, 0.0, down));
     List<Label> labels = new ArrayList<>();
+    view(labels, "from the side, nose at the left, tail at the right", 1e3 * upperMost(upper));
+    view(labels, "from above, nose at the left, tail at the right", 1e3 * upperMost(side) + down);
     solid.seat().ifPresent(seat -> {
       double floor = seat.floor().si();
       double from = seat.from().si();
@@ -186,6 +192,19 @@ public final class Templates {
           "centre of gravity, " + mark.format(Length.MILLIMETRE, 4)));
     });
     return new Template(title, lines, labels);
+  }
+
+  /** Over the outline, where neither seat nor slots have words. */
+  private static void view(List<Label> labels, String words, double top) {
+    labels.add(new Label(new Point(0.0, top + 2.0), words));
+  }
+
+  private static double upperMost(double[] curve) {
+    double top = Double.NEGATIVE_INFINITY;
+    for (int i = 1; i < curve.length; i += 3) {
+      top = Math.max(top, curve[i]);
+    }
+    return top;
   }
 
   private static List<Point> closed(double[] upper, double[] lower, double sign, double shift) {

@@ -15,6 +15,7 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -279,6 +280,13 @@ public final class Ballast implements Serializable {
    * @param distance how far, positive aft
    */
   public record Move(String item, Length distance) implements Serializable {
+
+    /** Refuses null. */
+    public Move {
+      Objects.requireNonNull(item, "item");
+      Objects.requireNonNull(distance, "distance");
+    }
+
     @Override
     public String toString() {
       return item + " by " + distance.magnitude() + (distance.isNegative() ? " forward" : " aft");

@@ -10,6 +10,7 @@ import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Mass;
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * What a frame or a foam core is covered with: mass over area, as a range.
@@ -48,6 +49,8 @@ public record Covering(String name, Band arealDensity, Source source) implements
 
   /** Refuses what weighs less than nothing. */
   public Covering {
+    Objects.requireNonNull(arealDensity, "areal density");
+    Objects.requireNonNull(source, "source");
     Door.said(name, "name of a covering");
     Door.notNegative(arealDensity.low(), "areal density of " + name);
   }

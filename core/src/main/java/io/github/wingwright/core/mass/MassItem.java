@@ -8,6 +8,7 @@ import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
 import java.io.Serializable;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -28,6 +29,9 @@ public final class MassItem implements Serializable {
   private final Source source;
 
   private MassItem(String name, Band mass, Placement centreOfGravity, Inertia ownInertia, Source source) {
+    Objects.requireNonNull(centreOfGravity, "centre of gravity");
+    Objects.requireNonNull(ownInertia, "own inertia");
+    Objects.requireNonNull(source, "source");
     this.name = Door.said(name, "name of a mass item");
     if (!(mass.low() >= 0.0) || !(mass.high() < Double.POSITIVE_INFINITY)) {
       throw new IllegalArgumentException(

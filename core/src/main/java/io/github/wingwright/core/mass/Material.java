@@ -7,6 +7,7 @@ import io.github.wingwright.core.quantity.Density;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Pressure;
 import java.io.Serializable;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -56,6 +57,7 @@ public final class Material implements Serializable {
    * @return the material
    */
   public static Material of(String name, Density density, Source source) {
+    Objects.requireNonNull(source, "source");
     return of(name, density, density, density, source);
   }
 
@@ -70,6 +72,7 @@ public final class Material implements Serializable {
    * @return the material
    */
   public static Material of(String name, Density low, Density likely, Density high, Source source) {
+    Objects.requireNonNull(source, "source");
     Door.positive(low, "density of " + name);
     Door.positive(high, "density of " + name);
     return new Material(name, new Band(low.si(), likely.si(), high.si()), null, source, null, null, null);
@@ -85,6 +88,7 @@ public final class Material implements Serializable {
    * @return the material
    */
   public Material withElasticModulus(Pressure low, Pressure likely, Pressure high, Source from) {
+    Objects.requireNonNull(from, "source");
     Door.positive(low, "elastic modulus of " + name);
     Door.positive(high, "elastic modulus of " + name);
     return new Material(name, density, new Band(low.si(), likely.si(), high.si()), source, from, strength, strengthSource);
@@ -100,6 +104,7 @@ public final class Material implements Serializable {
    * @return the material
    */
   public Material withStrength(Pressure low, Pressure likely, Pressure high, Source from) {
+    Objects.requireNonNull(from, "source");
     Door.positive(low, "strength of " + name);
     Door.positive(high, "strength of " + name);
     Band stress = new Band(low.si(), likely.si(), high.si());
@@ -116,6 +121,7 @@ public final class Material implements Serializable {
    * @return the material
    */
   public Material withDensity(Density low, Density likely, Density high, Source from) {
+    Objects.requireNonNull(from, "source");
     Door.positive(low, "density of " + name);
     Door.positive(high, "density of " + name);
     Band weighed = new Band(low.si(), likely.si(), high.si());

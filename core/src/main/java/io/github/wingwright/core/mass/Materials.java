@@ -12,11 +12,10 @@ import java.util.stream.Collectors;
  * all a foaming polymer differ from batch to batch, the last by a factor of two with temperature and flow.
  *
  * <p>Stiffness is given along the printed line, the grain or the fibre; across printed layers it is lower. Where no
- * stiffness is given none was found that could be stood for. The ranges of PLA, ABS, PETG
- * and carbon tube hold the values of one paper and one maker's data sheet; other published values lie outside them: ABS of
- * 1.44 GPa, PLA of 22.9 MPa in one maker's data, PLA of 3 to 4 GPa and 50 to 65 MPa, PETG of up to 3 GPa and 56 MPa on a page
- * on additive materials. Makers and prints scatter more than a range here says; all ranges of stiffness and strength are from
- * memory, as their sources say.
+ * stiffness is given none was found that could be stood for. The ranges of PLA, PETG, ABS and PC were widened until they hold
+ * what was found published, which disagrees: PLA of 22.9 MPa in one maker's data, of 3 to 4 GPa and 50 to 65 MPa on a page of
+ * data on additive materials; PETG of up to 3 GPa and 56 MPa, PC of 2 to 3 GPa and 58 to 75 MPa there; ABS of 1.44 GPa in a
+ * maker's data. Their likely values, and all other ranges of stiffness and strength, are from memory, as their sources say.
  */
 public final class Materials {
   private static final Source FILAMENT =
@@ -47,8 +46,8 @@ public final class Materials {
 
   /** Polylactide, printed. */
   public static final Material PLA =
-      polymer("PLA", 1.22, 1.24, 1.26, FILAMENT).withElasticModulus(gpa(2.3), gpa(2.8), gpa(3.5), POLYMER_STIFFNESS)
-          .withStrength(mpa(35), mpa(50), mpa(60), POLYMER_STRENGTH);
+      polymer("PLA", 1.22, 1.24, 1.26, FILAMENT).withElasticModulus(gpa(2.3), gpa(2.8), gpa(4.0), POLYMER_STIFFNESS)
+          .withStrength(mpa(22), mpa(50), mpa(65), POLYMER_STRENGTH);
 
   /** Foaming polylactide, printed hot so that it foams fully. */
   public static final Material FOAMING_PLA =
@@ -63,12 +62,12 @@ public final class Materials {
 
   /** Glycol-modified polyester, printed. */
   public static final Material PETG =
-      polymer("PETG", 1.25, 1.27, 1.29, FILAMENT).withElasticModulus(gpa(1.6), gpa(1.9), gpa(2.2), POLYMER_STIFFNESS)
-          .withStrength(mpa(35), mpa(45), mpa(50), POLYMER_STRENGTH);
+      polymer("PETG", 1.25, 1.27, 1.29, FILAMENT).withElasticModulus(gpa(1.6), gpa(1.9), gpa(3.0), POLYMER_STIFFNESS)
+          .withStrength(mpa(35), mpa(45), mpa(56), POLYMER_STRENGTH);
 
   /** Acrylonitrile butadiene styrene, printed. */
   public static final Material ABS =
-      polymer("ABS", 1.03, 1.04, 1.05, FILAMENT).withElasticModulus(gpa(1.6), gpa(2.0), gpa(2.4), POLYMER_STIFFNESS)
+      polymer("ABS", 1.03, 1.04, 1.05, FILAMENT).withElasticModulus(gpa(1.4), gpa(2.0), gpa(2.4), POLYMER_STIFFNESS)
           .withStrength(mpa(28), mpa(35), mpa(42), POLYMER_STRENGTH);
 
   /** Acrylonitrile styrene acrylate, printed. */
@@ -83,8 +82,8 @@ public final class Materials {
 
   /** Polycarbonate, printed. */
   public static final Material PC =
-      polymer("PC", 1.19, 1.20, 1.21, FILAMENT).withElasticModulus(gpa(1.9), gpa(2.2), gpa(2.4), POLYMER_STIFFNESS)
-          .withStrength(mpa(45), mpa(58), mpa(68), POLYMER_STRENGTH);
+      polymer("PC", 1.19, 1.20, 1.21, FILAMENT).withElasticModulus(gpa(1.9), gpa(2.2), gpa(3.0), POLYMER_STIFFNESS)
+          .withStrength(mpa(45), mpa(58), mpa(75), POLYMER_STRENGTH);
 
   /** Polypropylene, printed. */
   public static final Material PP =

@@ -17,6 +17,7 @@ import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Volume;
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -83,6 +84,7 @@ public final class PrintedShell implements Serializable {
       Length layerHeight,
       double levelPart,
       double infill) {
+    Objects.requireNonNull(material, "material");
     this.material = material;
     this.walls = Door.within(walls, 0, 20, "number of walls");
     this.lineWidth = Door.positive(lineWidth, "line width");

@@ -122,28 +122,41 @@ public final class ElasticLaunch implements Serializable {
   }
 
   /**
-   * An elastic whose pull was measured: rubber is stiff at first, then soft, then stiff again.
+   * An elastic whose pull was measured: rubber is stiff at first, then soft, then stiff again, but pulls never less the
+   * further it is stretched.
    *
-   * @param stretches stretches over the length at rest, positive, rising
-   * @param pulls the pull at each, not negative; at no stretch there is none
+   * @param stretches stretches over the length at rest, rising; the first may be none
+   * @param pulls the pull at each, not falling; at no stretch there is none
    * @return the launch from the last stretch
+   * @throws IllegalArgumentException if a row cannot be; the message says which
    */
   public static ElasticLaunch measured(List<Length> stretches, List<Force> pulls) {
     if (stretches.isEmpty() || stretches.size() != pulls.size()) {
       throw new IllegalArgumentException(
           "stretches and pulls must be as many of each, at least one, were " + stretches.size() + " and " + pulls.size());
     }
-    double[] x = new double[stretches.size() + 1];
+    boolean fromRest = stretches.get(0).si() == 0.0;
+    int rows = stretches.size();
+    double[] x = new double[fromRest ? rows : rows + 1];
     double[] f = new double[x.length];
-    for (int i = 1; i < x.length; i++) {
-      x[i] = Door.positive(stretches.get(i - 1), "stretch of the elastic").si();
-      f[i] = Door.notNegative(pulls.get(i - 1), "pull of the elastic").si();
-      if (!(x[i] > x[i - 1])) {
+    for (int row = 1; row <= rows; row++) {
+      int at = fromRest ? row - 1 : row;
+      x[at] = Door.notNegative(stretches.get(row - 1), "stretch of the elastic in row " + row).si();
+      f[at] = Door.notNegative(pulls.get(row - 1), "pull of the elastic in row " + row).si();
+      if (at == 0 && f[0] > 0.0) {
+        throw new IllegalArgumentException("pull of the elastic must be 0 N without stretch, was " + pulls.get(0) + " in row 1");
+      }
+      if (at > 0 && !(x[at] > x[at - 1])) {
         throw new IllegalArgumentException(
-            "stretches must rise, were " + Length.metres(x[i - 1]) + " then " + stretches.get(i - 1));
+            "stretches must rise, were " + Length.metres(x[at - 1]) + " then " + stretches.get(row - 1) + " in row " + row);
+      }
+      if (at > 0 && f[at] < f[at - 1]) {
+        throw new IllegalArgumentException(
+            "pulls must not fall while it is stretched, were " + Force.newtons(f[at - 1]) + " then " + pulls.get(row - 1)
+                + " in row " + row + ": enter what was measured on the way out");
       }
     }
-    Door.positive(pulls.get(pulls.size() - 1), "pull at full stretch");
+    Door.positive(pulls.get(rows - 1), "pull at full stretch");
     return new ElasticLaunch(x, f, USUAL_EFFICIENCY, 0.0);
   }
 

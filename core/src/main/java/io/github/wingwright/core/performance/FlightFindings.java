@@ -27,8 +27,8 @@ final class FlightFindings {
           finding(
               Severity.NOTE,
               "flight after a stall",
-              "From the stall on its path is a rough estimate: no method knows the drag and the moment of a stalled small wing"
-                  + " to better than a third. That it stalls is sure, how far it gets then is not."));
+              "From the stall on its path is a rough estimate: within fifteen degrees behind the stall a thick"
+                  + " section may have half the lift and half again the drag that are reckoned here. That it stalls is sure, how far it gets then is not."));
     }
     if (flight.startSpeed() > FASTEST_HAND) {
       findings.add(

@@ -153,6 +153,27 @@ public final class RangeMap {
         Door.within(column, 0, speeds.length - 1, "column")];
   }
 
+  /**
+   * The map to look at in a shell: throw speeds across, settings down, at most ten of each, evenly taken from the map with both
+   * ends.
+   *
+   * @param setting what the settings are called, such as {@code "decalage, °"}
+   * @param perSetting what a setting is multiplied with to be shown: 1, or 180/π for angles in degrees
+   * @return the table
+   */
+  public RangeTable table(String setting, double perSetting) {
+    return new RangeTable(this, Door.said(setting, "name of the settings"), Door.finite(perSetting, "factor of the settings"));
+  }
+
+  /**
+   * The same with the settings as they are.
+   *
+   * @return the table
+   */
+  public RangeTable table() {
+    return table("settings", 1.0);
+  }
+
   private static List<Double> listed(double[] values) {
     return Arrays.stream(values).boxed().toList();
   }

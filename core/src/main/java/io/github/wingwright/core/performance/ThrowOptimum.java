@@ -33,6 +33,10 @@ public record ThrowOptimum(Angle angle, double value, double nearby, GlideGoal g
   private static final double LOWEST = -60.0;
   private static final int STEPS = 270;
   private static final double WIDTH = 0.5;
+
+  /** Steps of a tenth of a degree where a hand should aim. */
+  private static final int FINER = 5;
+
   private static final double EQUAL = 1e-9;
   private static final Tolerance FINE = Tolerance.absolute(Math.toRadians(1e-3));
 
@@ -65,25 +69,46 @@ public record ThrowOptimum(Angle angle, double value, double nearby, GlideGoal g
       i = last;
     }
     optima.sort(Comparator.comparingDouble(ThrowOptimum::value).reversed());
-    return new ThrowAngles(optima, careful(goal, values));
+    return new ThrowAngles(optima, careful(model, goal, how, values));
   }
 
-  /** Of the angles flown, the one whose worst neighbour within the care of a hand is best. */
-  private static ThrowOptimum careful(GlideGoal goal, double[] values) {
+  /** The angle whose worst neighbour within the care of a hand is best: of the angles flown, then to a tenth of a degree. */
+  private static ThrowOptimum careful(FlightModel model, GlideGoal goal, Throw how, double[] values) {
     int reach = (int) Math.rint(CARE_DEGREES / WIDTH);
+    int coarse = steadiest(values, reach);
+    int first = Math.max(0, coarse - reach - 1);
+    double[] fine = new double[Math.min(STEPS, coarse + reach + 1) * FINER - first * FINER + 1];
+    for (int i = 0; i < fine.length; i++) {
+      fine[i] =
+          i % FINER == 0
+              ? values[first + i / FINER]
+              : model.value(goal, how.speed().si(), finer(first, i), how.height().si());
+    }
+    int best = steadiest(fine, reach * FINER);
+    return new ThrowOptimum(Angle.radians(finer(first, best)), fine[best], worst(fine, best, reach * FINER), goal);
+  }
+
+  private static double finer(int first, int i) {
+    return Math.toRadians(LOWEST + WIDTH * first + WIDTH / FINER * i);
+  }
+
+  /** Where the least of the values within reach is greatest. */
+  private static int steadiest(double[] values, int reach) {
     int best = reach;
-    double most = Double.NEGATIVE_INFINITY;
-    for (int i = reach; i <= STEPS - reach; i++) {
-      double least = Double.POSITIVE_INFINITY;
-      for (int k = i - reach; k <= i + reach; k++) {
-        least = Math.min(least, values[k]);
-      }
-      if (least > most) {
-        most = least;
+    for (int i = reach + 1; i < values.length - reach; i++) {
+      if (worst(values, i, reach) > worst(values, best, reach)) {
         best = i;
       }
     }
-    return new ThrowOptimum(Angle.radians(degrees(best)), values[best], most, goal);
+    return best;
+  }
+
+  private static double worst(double[] values, int centre, int reach) {
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = centre - reach; i <= centre + reach; i++) {
+      least = Math.min(least, values[i]);
+    }
+    return least;
   }
 
   private static double degrees(int i) {

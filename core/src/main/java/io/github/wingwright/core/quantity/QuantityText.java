@@ -29,6 +29,8 @@ final class QuantityText {
           "([+-]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)(?:[eE][+-]?[0-9]+)?)\\s*"
               + "([^\\s0-9+-][^\\s]*(?:\\s+[^\\s0-9.+-][^\\s]*)*)?\\s*");
 
+  private static final Pattern WHOLE = Pattern.compile("[+-]?[0-9]+\\.?0*");
+
   private QuantityText() {}
 
   static <Q extends ScalarQuantity<Q>> QuantityKind.Written<Q> parse(String text, QuantityKind<Q> kind) {
@@ -42,12 +44,13 @@ final class QuantityText {
     Matcher term = TERM.matcher(plain);
     NamedUnit<Q> first = null;
     NamedUnit<Q> last = null;
+    String previous = "";
     double sum = 0.0;
     boolean negative = plain.startsWith("-");
     int end = 0;
     while (end < plain.length()) {
       if (!term.find(end) || term.start() != end) {
-        throw refuse(text, kind, "there is no number at \"" + plain.substring(end) + "\"");
+        throw refuse(text, kind, noNumber(plain, end));
       }
       String unitText = term.group(2);
       if (unitText == null) {
@@ -63,18 +66,34 @@ final class QuantityText {
           throw refuse(text, kind, "only the first term may have a sign");
         }
         // A second term is a smaller unit without an offset: feet and inches, hours and minutes.
+        if (!WHOLE.matcher(previous).matches()) {
+          throw refuse(text, kind, "only the last term may have decimals");
+        }
         if (last == null || unit.toSi(1.0) >= last.toSi(1.0) || unit.toSi(0.0) != 0.0 || last.toSi(0.0) != 0.0) {
           throw refuse(text, kind, "each further term needs a smaller unit than the one before");
+        }
+        // To a billionth: 12 in are a foot, and so are 11.9999999999.
+        if (unit.toSi(value) >= last.toSi(1.0) * (1.0 - 1e-9)) {
+          throw refuse(
+              text,
+              kind,
+              "\"" + term.group(1) + " " + unit.symbol() + "\" after \"" + last.symbol() + "\" must be less than one " + last.symbol());
         }
         sum = negative ? sum - unit.toSi(value) : sum + unit.toSi(value);
       }
       last = unit;
+      previous = term.group(1);
       end = term.end();
     }
     if (first == null || !Double.isFinite(sum)) {
       throw refuse(text, kind, "the number is too large");
     }
     return new QuantityKind.Written<>(kind.ofSi(sum), first);
+  }
+
+  private static String noNumber(String plain, int end) {
+    String rest = plain.substring(end);
+    return rest.matches("[+-]\\s*[+-].*") ? "it has two signs" : "there is no number at \"" + rest + "\"";
   }
 
   private static <Q extends ScalarQuantity<Q>> NamedUnit<Q> unit(String text, String unitText, QuantityKind<Q> kind) {

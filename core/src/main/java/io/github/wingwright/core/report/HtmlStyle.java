@@ -47,7 +47,7 @@ final class HtmlStyle {
       .top a { color: var(--soft); text-decoration: none; }
       @media (max-width: 56rem) { main { padding: 1.5rem 1.5rem 3rem; } }
       @media print {
-        @page { margin: 18mm 16mm; }
+        @page { margin: 18mm 16mm; @bottom-right { content: counter(page) ' of ' counter(pages); font: 8pt Helvetica, Arial, sans-serif; } }
         html { font-size: 12pt; }
         body { background: #fff; font-size: 10pt; line-height: 1.4; }
         main { padding: 0; max-width: none; }

@@ -122,7 +122,8 @@ final class HtmlWriter {
   }
 
   private void sheet(StringBuilder out, List<Entry> entries) {
-    out.append("<div class=\"wide\"><table>\n<tbody>\n");
+    out.append("<div class=\"wide\"><table>\n<thead><tr><th>quantity</th><th>symbol</th>");
+    out.append("<th class=\"number\">value</th></tr></thead>\n<tbody>\n");
     for (Entry entry : entries) {
       Integer anchor = anchors.get(entry.step());
       String symbol = symbol(entry.step().symbol());

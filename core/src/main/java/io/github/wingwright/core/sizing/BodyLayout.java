@@ -79,6 +79,7 @@ public final class BodyLayout {
    */
   public static ShapeConsideration seesOverNose(
       Angle angle, Length eyeFromNose, Length eyeBelowTop, Length windscreenFromNose) {
+    Door.finite(eyeBelowTop, "eye below the top");
     Door.positive(angle, "over-nose angle");
     Door.positive(eyeFromNose, "distance of the eye from the nose");
     Door.positive(windscreenFromNose, "distance of the windscreen from the nose");
@@ -259,6 +260,7 @@ public final class BodyLayout {
    */
   public static ShapeConsideration standsOnMainWheels(
       Angle tipBack, double wheelShare, Length strut, double gravityShare, Length gravityHeight) {
+    Door.finite(gravityHeight, "height of the centre of gravity");
     Door.positive(tipBack, "tip-back angle");
     Door.within(wheelShare, 0.0, 1.0, "place of the wheels");
     Door.within(gravityShare, 0.0, wheelShare, "place of the centre of gravity");

@@ -14,6 +14,7 @@ import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Pressure;
 import io.github.wingwright.core.quantity.SecondMomentOfArea;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * The wall that a body is made of: how thick, how dense, how stiff.
@@ -69,6 +70,8 @@ public record BodyShell(Length wall, Density density, Pressure modulus, Source w
 
   /** Refuses what is no wall. */
   public BodyShell {
+    Objects.requireNonNull(wallSource, "wall source");
+    Objects.requireNonNull(modulusSource, "modulus source");
     Door.positive(wall, "wall thickness");
     Door.positive(density, "density of the wall");
     Door.positive(modulus, "modulus of elasticity");

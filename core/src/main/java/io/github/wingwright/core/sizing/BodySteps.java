@@ -5,6 +5,7 @@ import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.geometry.BodyShape;
 import io.github.wingwright.core.geometry.Fuselage;
+import java.util.Objects;
 
 /**
  * The geometry of a body as lines of the workings, each once, so that all that is reckoned from it stands in one
@@ -26,6 +27,18 @@ public record BodySteps(
     Step frontalArea,
     Step volume,
     Step wettedArea) {
+
+  /** Refuses null. */
+  public BodySteps {
+    Objects.requireNonNull(shape, "shape");
+    Objects.requireNonNull(length, "length");
+    Objects.requireNonNull(diameter, "diameter");
+    Objects.requireNonNull(fineness, "fineness");
+    Objects.requireNonNull(frontalArea, "frontal area");
+    Objects.requireNonNull(volume, "volume");
+    Objects.requireNonNull(wettedArea, "wetted area");
+  }
+
 
   /**
    * From length and diameter.

@@ -14,6 +14,7 @@ import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Speed;
 import io.github.wingwright.core.quantity.Volume;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -64,10 +65,12 @@ public final class Considerations {
           "overlap of a joint must leave something of a part of " + longestPart + ", was " + joint);
     }
     return new LengthWithin(
-        Wording.of("length at most ")
-            .and(Length.metres(longest))
-            .and(" in " + segments + " segments of ")
-            .and(longestPart),
+        segments == 1
+            ? Wording.of("length at most ").and(longestPart).and(" in one piece")
+            : Wording.of("length at most ")
+                .and(Length.metres(longest))
+                .and(" in " + segments + " segments of ")
+                .and(longestPart),
         Strength.LIMIT,
         Source.BRIEF,
         Interval.atMost(longest),
@@ -128,6 +131,7 @@ public final class Considerations {
   }
 
   private static Consideration fineness(double least, double most, String context, Source source) {
+    Objects.requireNonNull(source, "source");
     Door.positive(least, "least fineness ratio");
     Door.positive(most, "greatest fineness ratio");
     if (least > most) {
@@ -419,6 +423,7 @@ public final class Considerations {
    * @return the consideration by that name
    */
   public static ShapeConsideration called(String name, ShapeConsideration consideration) {
+    Objects.requireNonNull(consideration, "consideration");
     Door.said(name, "name of the consideration");
     return shape -> called(name, consideration.on(shape));
   }

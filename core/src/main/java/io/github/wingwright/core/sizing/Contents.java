@@ -12,6 +12,7 @@ import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -146,7 +147,14 @@ public final class Contents {
    * @param thing the thing
    * @param front distance of its front from the nose tip
    */
-  public record Place(Thing thing, Length front) {}
+  public record Place(Thing thing, Length front) {
+
+    /** Refuses null. */
+    public Place {
+      Objects.requireNonNull(thing, "thing");
+      Objects.requireNonNull(front, "front");
+    }
+}
 
   /**
    * Places everything in a body.

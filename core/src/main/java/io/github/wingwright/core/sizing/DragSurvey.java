@@ -13,6 +13,7 @@ import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Volume;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.DoubleFunction;
 import java.util.function.DoubleUnaryOperator;
 
@@ -39,6 +40,9 @@ public record DragSurvey(
 
   /** Keeps a copy. */
   public DragSurvey {
+    Objects.requireNonNull(held, "held");
+    Objects.requireNonNull(best, "best");
+    Objects.requireNonNull(withinOnePercent, "within one percent");
     points = List.copyOf(points);
   }
 
@@ -51,6 +55,14 @@ public record DragSurvey(
    * @param dragArea D/q [m²]
    */
   public record Point(double fineness, double length, double diameter, double dragArea) {
+    /** Refuses what is no body, and a drag that is no number. */
+    public Point {
+      Door.positive(fineness, "fineness ratio");
+      Door.positive(length, "length");
+      Door.positive(diameter, "diameter");
+      Door.finite(dragArea, "drag area");
+    }
+
     @Override
     public String toString() {
       return "f "

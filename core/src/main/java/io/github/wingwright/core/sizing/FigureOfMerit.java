@@ -4,6 +4,7 @@ package io.github.wingwright.core.sizing;
 import io.github.wingwright.core.geometry.Fuselage;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.NamedUnit;
+import java.util.Objects;
 
 /**
  * What the mission is judged by, so that a price can be told in its own currency: metres of flight, seconds in the air.
@@ -17,6 +18,8 @@ public record FigureOfMerit(String name, NamedUnit<?> unit, boolean moreIsBetter
 
   /** Refuses a figure without a name. */
   public FigureOfMerit {
+    Objects.requireNonNull(unit, "unit");
+    Objects.requireNonNull(value, "value");
     Door.said(name, "name of the figure of merit");
   }
 

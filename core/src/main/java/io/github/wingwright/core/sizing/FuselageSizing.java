@@ -256,11 +256,15 @@ public final class FuselageSizing {
   /**
    * What the considerations leave of the diameter, at the length that is fixed or follows from the rule.
    *
-   * @return the range
+   * @return the range; where the length is free its variable says at which length it was taken
    * @throws IllegalStateException if the length is neither fixed nor bounded
    */
   public FeasibleRange diameterRange() {
-    return negotiation.diameterRange(lengthOf());
+    double at = lengthOf();
+    FeasibleRange range = negotiation.diameterRange(at);
+    return length.isPresent()
+        ? range
+        : FeasibleRange.of(range.variable() + " at length " + unit.format(at, 4), unit, range.bounds());
   }
 
   /**

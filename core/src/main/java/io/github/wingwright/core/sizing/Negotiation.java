@@ -215,8 +215,8 @@ final class Negotiation {
   }
 
   /**
-   * The length where no length satisfies everything. Considerations that no body at all satisfies are left out; if the rest
-   * agrees it is the longest at which it does, else the one at which the worst miss is smallest, limits first.
+   * The length where no length satisfies everything. Considerations that no body satisfies within the limits on the length
+   * are left out: to come a little nearer to what cannot be had is worth no other consideration. If the rest agrees it is the longest at which it does, else the one at which the worst miss is smallest, limits first.
    */
   double leastBadLength() {
     Negotiation rest = possible();
@@ -245,9 +245,12 @@ final class Negotiation {
     return possible().lengths(false);
   }
 
-  /** Without those that no body satisfies; itself if there are none. */
+  /** Without those that no body satisfies of a length that the limits allow; itself if there are none. */
   private Negotiation possible() {
-    List<Weighed> rest = weighed.stream().filter(w -> w.binds() && !lengthsLeftBy(w).isEmpty()).toList();
+    Interval limits = lengths(true);
+    Interval allowed = limits.isEmpty() ? Interval.ALL : limits;
+    List<Weighed> rest =
+        weighed.stream().filter(w -> w.binds() && !lengthsLeftBy(w).intersect(allowed).isEmpty()).toList();
     boolean all = rest.size() == weighed.stream().filter(Weighed::binds).count();
     return all ? this : new Negotiation(shape, rest, unit, lengthsLeft);
   }

@@ -5,6 +5,7 @@ import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * Something that goes inside a body: a box, a cylinder or a sphere, its middle on the middle line of the body.
@@ -37,6 +38,7 @@ public record Thing(String name, Form form, Length length, Length width, Length 
 
   /** Refuses what has no size, and what is round but not as wide as high. */
   public Thing {
+    Objects.requireNonNull(form, "form");
     Door.said(name, "name of the thing");
     Door.positive(length, "length of " + name);
     Door.positive(width, "width of " + name);

@@ -12,6 +12,7 @@ import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Speed;
+import java.util.Objects;
 import java.util.function.Function;
 
 /** The considerations on a wing's chord that come with the library, each with the strength that it usually has. */
@@ -186,6 +187,7 @@ public final class WingConsiderations {
    * @return least ≤ b²/S ≤ most
    */
   public static WingConsideration aspectRatioWithin(double least, double most, Source source) {
+    Objects.requireNonNull(source, "source");
     Door.positive(least, "least aspect ratio");
     Door.positive(most, "greatest aspect ratio");
     if (least > most) {

@@ -4,6 +4,7 @@ package io.github.wingwright.core.sizing;
 import io.github.wingwright.core.geometry.AirfoilSection;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
+import java.util.Objects;
 
 /**
  * What of a wing stays while its chord is negotiated.
@@ -16,6 +17,7 @@ public record WingFrame(double span, double taperRatio, AirfoilSection section) 
 
   /** Refuses what is no wing. */
   public WingFrame {
+    Objects.requireNonNull(section, "section");
     Door.positive(span, "span");
     Door.within(taperRatio, 0.0, 1.5, "taper ratio");
   }

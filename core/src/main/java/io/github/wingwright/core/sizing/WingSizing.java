@@ -17,6 +17,7 @@ import io.github.wingwright.core.quantity.Speed;
 import io.github.wingwright.core.quantity.WingLoading;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -57,7 +58,11 @@ public final class WingSizing {
   record Shape(double taperRatio, Angle sweep, Angle dihedral, Angle washout, Optional<AirfoilSection> section) {}
 
   /** A consideration and what was decided about it. */
-  record WeighedWing(WingConsideration consideration, Decision decision) {}
+  record WeighedWing(WingConsideration consideration, Decision decision) {
+    WeighedWing {
+      Objects.requireNonNull(consideration, "consideration");
+    }
+  }
 
   private WingSizing(WingInputs inputs, Shape shape, List<WeighedWing> weighed, NamedUnit<Length> unit) {
     this.inputs = inputs;
@@ -267,6 +272,7 @@ public final class WingSizing {
    * @return the new specification
    */
   public WingSizing showing(NamedUnit<Length> shown) {
+    Objects.requireNonNull(shown, "unit");
     return new WingSizing(inputs, shape, weighed, shown);
   }
 

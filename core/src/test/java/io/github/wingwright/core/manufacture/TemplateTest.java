@@ -100,7 +100,17 @@ class TemplateTest {
       assertThat(outline[2] - outline[0]).isCloseTo(220.0, within(0.002));
       assertThat(outline[3] - outline[1]).isCloseTo(22.0, within(0.02));
     }
-    assertThat(svg.getTextContent()).contains("wing seat", "tail slots", "centre of gravity, 80 mm");
+    assertThat(svg.getTextContent()).contains(
+        "wing seat", "tail slots", "centre of gravity, 80 mm",
+        "from the side, nose at the left, tail at the right", "from above, nose at the left, tail at the right");
+  }
+
+  @Test
+  void one_half_is_cut_twice_and_a_whole_or_a_fin_once() {
+    Planform fin = Planform.taperedFin(Area.squareCentimetres(30), 1.5, 0.7);
+    assertThat(Templates.panels("wing half", WING).svg()).contains("cut two, one mirrored");
+    assertThat(Templates.whole("tailplane", WING).svg()).doesNotContain("cut two");
+    assertThat(Templates.panels("fin", fin).svg()).doesNotContain("cut two");
   }
 
   @Test

@@ -71,6 +71,21 @@ class ElasticLaunchTest {
   }
 
   @Test
+  void a_row_that_cannot_be_is_named() {
+    assertThatThrownBy(() -> ElasticLaunch.measured(List.of(metres(0.1), metres(0.2), metres(0.3)), List.of(newtons(2), newtons(3), newtons(2.5))))
+        .hasMessageContaining("must not fall")
+        .hasMessageContaining("row 3");
+    assertThatThrownBy(() -> ElasticLaunch.measured(List.of(metres(0.1), metres(0.1)), List.of(newtons(1), newtons(2))))
+        .hasMessageContaining("row 2");
+    assertThatThrownBy(() -> ElasticLaunch.measured(List.of(metres(0), metres(0.1)), List.of(newtons(1), newtons(2))))
+        .hasMessageContaining("row 1");
+    assertThatThrownBy(() -> ElasticLaunch.measured(List.of(metres(0.1), metres(0.2)), List.of(newtons(1), newtons(-2))))
+        .hasMessageContaining("row 2");
+    assertThat(ElasticLaunch.measured(List.of(metres(0), metres(0.5)), List.of(newtons(0), newtons(8))).energy())
+        .isEqualTo(LOOP.energy());
+  }
+
+  @Test
   void what_cannot_be_is_refused() {
     assertThatThrownBy(() -> ElasticLaunch.pulling(newtons(0), metres(1))).hasMessageContaining("pull of the elastic");
     assertThatThrownBy(() -> ElasticLaunch.pulling(newtons(1), metres(-1))).hasMessageContaining("stretch of the elastic");

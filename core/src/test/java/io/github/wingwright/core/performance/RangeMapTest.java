@@ -95,4 +95,16 @@ class RangeMapTest {
     assertThatThrownBy(() -> RangeMap.evenly(1, 0.5, 3)).isInstanceOf(IllegalArgumentException.class)
         .hasMessage("last number must be above the first, was 0.5 after 1.0");
   }
+
+  @Test
+  void the_table_shows_both_ends_and_values_of_the_map_between() {
+    RangeMap map = RangeMap.of(RangeMap.evenly(4, 12, 100), RangeMap.evenly(0.0, 0.1, 33), k -> v -> 100 * k + v);
+    String[] lines = map.table("decalage, °", 180 / Math.PI).toString().split("\n");
+    assertThat(lines).hasSize(12).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(75));
+    assertThat(lines[0]).startsWith("decalage, °");
+    assertThat(map.table().toString()).startsWith("settings down");
+    assertThat(lines[1].trim()).startsWith("4.00").endsWith("12.0");
+    assertThat(lines[2].trim().split(" +")).startsWith("0.00", "4.00").endsWith("12.0");
+    assertThat(lines[11].trim().split(" +")).startsWith("5.73", "14.0").endsWith("22.0");
+  }
 }

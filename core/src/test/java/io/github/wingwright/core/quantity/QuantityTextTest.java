@@ -95,8 +95,10 @@ class QuantityTextTest {
       NaN m        ; there is no number at "NaN m"
       Infinity m   ; there is no number at "Infinity m"
       ∞ m          ; there is no number at "∞ m"
-      --5 m        ; there is no number at "--5 m"
-      +-5 m        ; there is no number at "+-5 m"
+      --5 m        ; it has two signs
+      +-5 m        ; it has two signs
+      5 ft 13 in   ; "13 in" after "ft" must be less than one ft
+      5.5 ft 3 in  ; only the last term may have decimals
       - 5 m        ; there is no number at "- 5 m"
       ５ m         ; there is no number at "５ m"
       ١٢ m         ; there is no number at "١٢ m"

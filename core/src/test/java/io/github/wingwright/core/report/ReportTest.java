@@ -211,4 +211,12 @@ class ReportTest {
             "<i>C</i><sub>L</sub> 0.5, <i>ω</i><sub>n</sub> and <i>C</i><sub>mα̇</sub>, but wing.area_m2, a_long_name and"
                 + " fin_2.svg");
   }
+
+  @Test
+  void a_sheet_repeats_its_head_on_the_next_page_and_every_page_has_its_number() {
+    Step step = Step.given("span", "b", 0.48, Source.BRIEF);
+    String html =
+        new Report("t", "", List.of(Chapter.of("c", new Block.Sheet(List.of(Entry.of(step)))))).toHtml();
+    assertThat(html).containsPattern("<table>\\s*<thead>").contains("counter(page)", "table-header-group");
+  }
 }

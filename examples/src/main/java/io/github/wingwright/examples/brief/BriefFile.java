@@ -9,6 +9,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -43,15 +44,26 @@ public final class BriefFile {
    */
   public static Field read(Path file) {
     try {
-      if (!Files.isRegularFile(file)) {
+      if (Files.isDirectory(file)) {
+        throw new BriefException(file + ": is a folder; the argument must be the path of a brief in JSON");
+      }
+      if (!Files.exists(file)) {
         throw new BriefException(file + ": there is no such file; the argument must be the path of a brief in JSON");
+      }
+      if (!Files.isRegularFile(file)) {
+        throw new BriefException(file + ": is no plain file; the argument must be the path of a brief in JSON");
+      }
+      if (!Files.isReadable(file)) {
+        throw new BriefException(file + ": may not be read by you; give yourself the right to read it");
       }
       if (Files.size(file) > LARGEST) {
         throw new BriefException(file + ": a brief must be at most 1 MB, was " + Files.size(file) + " bytes");
       }
       return parse(String.valueOf(file.getFileName()), Files.readString(file, StandardCharsets.UTF_8));
+    } catch (CharacterCodingException e) {
+      throw new BriefException(file + ": is not text in UTF-8; a brief is a text file in JSON", e);
     } catch (IOException e) {
-      throw new BriefException(file + ": cannot be read as UTF-8 text: " + e.getMessage(), e);
+      throw new BriefException(file + ": cannot be read: " + e.getMessage(), e);
     }
   }
 
@@ -69,6 +81,12 @@ public final class BriefFile {
     }
     // An editor may have put a byte order mark in front.
     String text = json.startsWith("\uFEFF") ? json.substring(1) : json;
+    if (text.isBlank()) {
+      throw new BriefException(name + ", line 1, column 1: the file is empty; a brief must be a JSON object in braces");
+    }
+    if (text.indexOf('\0') >= 0) {
+      throw new BriefException(name + ": is not a text file; a brief is a text file in JSON");
+    }
     try (JsonParser parser = JSON.createParser(text)) {
       return top(name, parser);
     } catch (IOException e) {

@@ -83,7 +83,18 @@ public final class Field {
    */
   public Field required(String name) {
     return optional(name)
-        .orElseThrow(() -> error("field \"" + name + "\" is missing; the fields here are: " + String.join(", ", fields().keySet())));
+        .orElseThrow(() -> error("field \"" + name + "\" is missing; " + present(name)));
+  }
+
+  private String present(String missing) {
+    Set<String> there = fields().keySet();
+    Set<String> others = new LinkedHashSet<>(there);
+    others.removeAll(asked);
+    return there.isEmpty()
+        ? "there is no field here at all"
+        : "the fields here are: "
+            + String.join(", ", there)
+            + NearMiss.of(missing, others).map(near -> "; is \"" + near + "\" meant?").orElse("");
   }
 
   /**
@@ -105,7 +116,13 @@ public final class Field {
   public void refuseTheRest() {
     for (Map.Entry<String, Field> entry : fields().entrySet()) {
       if (!asked.contains(entry.getKey())) {
-        throw entry.getValue().error("unknown field; accepted here are: " + String.join(", ", asked));
+        throw entry
+            .getValue()
+            .error(
+                "unknown field"
+                    + NearMiss.of(entry.getKey(), asked).map(near -> ", did you mean \"" + near + "\"?").orElse("")
+                    + "; accepted here are: "
+                    + String.join(", ", asked));
       }
     }
   }
@@ -182,6 +199,22 @@ public final class Field {
   }
 
   /**
+   * A whole number between two ends.
+   *
+   * @param least least number accepted
+   * @param most greatest number accepted
+   * @return the number
+   * @throws BriefException if this is not a number, not a whole one, or not an accepted one
+   */
+  public int whole(int least, int most) {
+    double number = number(Interval.between(least, most));
+    if (number != Math.rint(number)) {
+      throw error("must be a whole number, was " + describe());
+    }
+    return (int) number;
+  }
+
+  /**
    * A quantity between two ends, with the unit that it was written in.
    *
    * @param kind the kind of quantity
@@ -236,7 +269,13 @@ public final class Field {
       }
     }
     String words = Arrays.stream(type.getEnumConstants()).map(Field::word).collect(Collectors.joining(", "));
-    throw error("must be one of: " + words + ", was " + describe());
+    Set<String> accepted = Arrays.stream(type.getEnumConstants()).map(Field::word).collect(Collectors.toSet());
+    throw error(
+        "must be one of: "
+            + words
+            + ", was "
+            + describe()
+            + NearMiss.of(text, accepted).map(near -> "; did you mean \"" + near + "\"?").orElse(""));
   }
 
   /**
@@ -289,6 +328,6 @@ public final class Field {
     if (content instanceof String text) {
       return text.isBlank() ? "empty text" : "\"" + shortened(text) + "\"";
     }
-    return content.toString();
+    return content instanceof Double number ? NamedUnit.NUMBER.format(number, 10) : content.toString();
   }
 }

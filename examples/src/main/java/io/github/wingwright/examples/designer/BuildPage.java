@@ -9,6 +9,7 @@ import io.github.wingwright.core.manufacture.Joint;
 import io.github.wingwright.core.manufacture.PrintItem;
 import io.github.wingwright.core.mass.MassItem;
 import io.github.wingwright.core.performance.GlidePoint;
+import io.github.wingwright.core.performance.ThrowCheck;
 import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
@@ -249,19 +250,23 @@ final class BuildPage {
             + design.glide().stallSpeed().format(units.speed(), 2)
             + " it cannot fly.");
     points.add(
-        "Well trimmed it flies at "
-            + best.speed().format(units.speed(), 2)
-            + " and goes some "
-            + NamedUnit.NUMBER.format(units.distance().fromSi(distance.low()), 2)
-            + " to "
-            + units.distance().format(distance.high(), 2)
-            + " from "
-            + height.format(units.distance(), 3)
-            + ", in about "
-            + design.glide().durationFrom(height).format(Time.SECOND, 2)
-            + ". For the verdict on the throw of the brief: "
-            + design.throwCheck().verdict().words()
-            + ".");
+        design.throwCheck().verdict() == ThrowCheck.Verdict.DOES_NOT_FLY
+            ? "Thrown at the " + design.throwCheck().throwSpeed().format(units.speed(), 3) + " of the brief it "
+                + design.throwCheck().verdict().words()
+                + ": it drops from the hand, so no distance is told. Throw it faster, or make it lighter or larger."
+            : "Well trimmed it flies at "
+                    + best.speed().format(units.speed(), 2)
+                    + " and goes some "
+                    + NamedUnit.NUMBER.format(units.distance().fromSi(distance.low()), 2)
+                    + " to "
+                    + units.distance().format(distance.high(), 2)
+                    + " from "
+                    + height.format(units.distance(), 3)
+                    + ", in about "
+                    + design.glide().durationFrom(height).format(Time.SECOND, 2)
+                    + ". For the verdict on the throw of the brief: "
+                    + design.throwCheck().verdict().words()
+                    + ".");
     points.add("Change one thing at a time, and fly three times before you judge it.");
     return points("4. Fly", points);
   }

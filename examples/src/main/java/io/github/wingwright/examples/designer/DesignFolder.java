@@ -12,6 +12,7 @@ import java.nio.file.StandardCopyOption;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.UUID;
@@ -36,10 +37,11 @@ public final class DesignFolder {
    *
    * @param folder where
    * @param files name and text of each file
+   * @return what is left of the folder before and could not be deleted, beside the new one; empty as a rule
    * @throws IOException if it cannot be written; then nothing has changed
    */
-  public static void write(Path folder, Map<String, String> files) throws IOException {
-    write(folder, files, Map.of());
+  public static Optional<Path> write(Path folder, Map<String, String> files) throws IOException {
+    return write(folder, files, Map.of());
   }
 
   /**
@@ -48,9 +50,22 @@ public final class DesignFolder {
    * @param folder where
    * @param files name and text of each file
    * @param others path, with folders of its own if need be, and bytes of each other file
+   * @return what is left of the folder before and could not be deleted, beside the new one; empty as a rule
    * @throws IOException if it cannot be written; then nothing has changed
    */
-  public static void write(Path folder, Map<String, String> files, Map<String, byte[]> others) throws IOException {
+  public static Optional<Path> write(Path folder, Map<String, String> files, Map<String, byte[]> others)
+      throws IOException {
+    return write(folder, files, others, DesignFolder::delete);
+  }
+
+  /** How a folder is taken away. */
+  interface Removal {
+    void remove(Path folder) throws IOException;
+  }
+
+  /** The same, with the way in which the folder before is taken away. */
+  static Optional<Path> write(
+      Path folder, Map<String, String> files, Map<String, byte[]> others, Removal removal) throws IOException {
     Path parent = folder.toAbsolutePath().getParent();
     if (parent == null) {
       throw new IOException("folder must have a parent, was " + folder);
@@ -72,7 +87,8 @@ public final class DesignFolder {
       if (Files.isDirectory(folder)) {
         keepForeign(folder, fresh);
       }
-      replace(folder, fresh, parent);
+      Optional<Path> old = replace(folder, fresh, parent);
+      return old.isPresent() && !removed(old.get(), removal) ? old : Optional.empty();
     } catch (IOException e) {
       try {
         delete(fresh);
@@ -123,10 +139,21 @@ public final class DesignFolder {
     }
   }
 
-  private static void replace(Path folder, Path fresh, Path parent) throws IOException {
+  /** Once the new folder stands, what is left of the old one is no reason to call it a failure. */
+  private static boolean removed(Path old, Removal removal) {
+    try {
+      removal.remove(old);
+      return true;
+    } catch (IOException e) {
+      return false;
+    }
+  }
+
+  /** Puts the new folder in its place; the one before then has another name, which is returned. */
+  private static Optional<Path> replace(Path folder, Path fresh, Path parent) throws IOException {
     if (!Files.exists(folder)) {
       Files.move(fresh, folder, StandardCopyOption.ATOMIC_MOVE);
-      return;
+      return Optional.empty();
     }
     if (!Files.isDirectory(folder)) {
       throw new IOException(folder + " is in the way and is not a folder");
@@ -139,7 +166,7 @@ public final class DesignFolder {
       Files.move(old, folder, StandardCopyOption.ATOMIC_MOVE);
       throw e;
     }
-    delete(old);
+    return Optional.of(old);
   }
 
   private static void delete(Path folder) throws IOException {

@@ -3,6 +3,7 @@ package io.github.wingwright.examples.designer;
 
 import io.github.wingwright.core.ConvergenceException;
 import io.github.wingwright.core.quantity.Angle;
+import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.report.Chapter;
 import io.github.wingwright.examples.brief.BriefException;
 import io.github.wingwright.examples.brief.BriefFile;
@@ -82,7 +83,8 @@ public final class DesignProgram {
       Map<String, String> files = files(design, sheet, further, flight);
       Path folder = designs.resolve(design.brief().name());
       Map<String, byte[]> parts = meanwhile.join();
-      DesignFolder.write(folder, files, parts);
+      DesignFolder.write(folder, files, parts)
+          .ifPresent(old -> err.println("The folder before could not be deleted; it is left as " + old + "."));
       out.println(sheet.brief().title());
       new DesignSheet(design, sheet.brief().units()).lines(flight.lines()).forEach(out::println);
       difference.forEach(out::println);
@@ -130,13 +132,39 @@ public final class DesignProgram {
 
     Design design() {
       try {
-        return flyable(
-            SizingLoop.of(brief.brief()).madeTo(brief.making().length(), brief.making().mass()).solve());
+        return slotted(
+            flyable(SizingLoop.of(brief.brief()).madeTo(brief.making().length(), brief.making().mass()).solve()));
       } catch (ConvergenceException | IllegalStateException | IllegalArgumentException e) {
-        BriefException refused = top.error("no design satisfies this brief: " + e.getMessage());
+        BriefException refused = culprit(e).error("no design satisfies this brief: " + e.getMessage());
         refused.initCause(e);
         throw refused;
       }
+    }
+
+    /** A mass that does not settle comes of a wing whose area follows the mass: what asks for that is to be looked at. */
+    private Field culprit(RuntimeException refusal) {
+      Field wing = top.required("wing");
+      return refusal instanceof ConvergenceException
+          ? wing.optional("loading").or(() -> wing.optional("target_speed")).orElse(wing)
+          : top;
+    }
+
+    /** Slots for the tails that take a third of the body or more leave nothing to hold them. */
+    private Design slotted(Design design) {
+      Length plate = brief.brief().tailThickness();
+      Length body = design.sizedFuselage().value().diameter();
+      if (plate.times(3.0).compareTo(body) > 0) {
+        Field tails = top.required("tails");
+        throw tails
+            .optional("thickness")
+            .orElse(tails)
+            .error(
+                "thickness must be at most a third of the body's diameter of "
+                    + body
+                    + ", because the slots for the tails would cut the body in two; was "
+                    + plate);
+      }
+      return design;
     }
 
     /** A tail that must stand steeper than any of the methods knows is no tail; the lattice would refuse it. */

@@ -48,7 +48,7 @@ final class DesignReport {
     this.brief = brief;
     this.units = brief.units();
     // Looking for the best body takes longest of what several parts of the report share.
-    this.fuselage = ForkJoinPool.commonPool().submit(() -> GliderFuselage.of(design, brief));
+    this.fuselage = ForkJoinPool.commonPool().submit(() -> GliderFuselage.of(design, brief, flight.thrown()));
     this.flight = flight;
     this.further = List.copyOf(further);
   }

@@ -10,11 +10,9 @@ import io.github.wingwright.core.performance.Flight;
 import io.github.wingwright.core.performance.FlightModel;
 import io.github.wingwright.core.performance.GlideGoal;
 import io.github.wingwright.core.performance.Hall;
-import io.github.wingwright.core.performance.LaunchTrajectory;
 import io.github.wingwright.core.performance.RangeMap;
 import io.github.wingwright.core.performance.Throw;
 import io.github.wingwright.core.performance.ThrowAngles;
-import io.github.wingwright.core.performance.ThrowCheck;
 import io.github.wingwright.core.performance.ThrowOptimum;
 import io.github.wingwright.core.performance.TrackPoint;
 import io.github.wingwright.core.quantity.Angle;
@@ -28,7 +26,6 @@ import io.github.wingwright.stability.flight.PitchFlight;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 
 /** The throw of the brief, simulated: as a point, and with pitch where the design has a tail that trims. */
 final class FlightChapter {
@@ -38,38 +35,31 @@ final class FlightChapter {
   /** How far the map goes to either side of the decalage of the design. */
   private static final double DECALAGES = Math.toRadians(5.0);
 
-  /** A flight that is longer than this is mostly steady glide [s]. */
-  private static final double LONG = 20.0;
-
   private final Design design;
   private final BriefUnits units;
   private final Hall hall;
+  private final FlownThrow thrown;
   private final Throw level;
   private final Optional<PitchFlight> pitch;
-  private final String withoutPitch;
   private final FlightModel best;
   private final Flight pointFlight;
   private final Flight flight;
-  private @Nullable ThrowAngles found;
 
   FlightChapter(Design design, GliderBrief brief) {
     this.design = design;
     units = brief.units();
     hall = brief.hall();
-    level = Throw.level(design.brief().launch().speed(), design.brief().launch().height());
-    LaunchTrajectory point = LaunchTrajectory.of(design.glide()).in(hall);
-    Optional<PitchFlight> found = Optional.empty();
-    String why = "";
-    try {
-      found = Optional.of(PitchFlight.of(design).in(hall));
-    } catch (IllegalStateException none) {
-      why = String.valueOf(none.getMessage());
-    }
-    pitch = found;
-    withoutPitch = why;
-    best = found.isPresent() ? found.get() : point;
-    pointFlight = point.thrown(level);
-    flight = best.thrown(level);
+    thrown = new FlownThrow(design, hall);
+    level = thrown.level();
+    pitch = thrown.pitch();
+    best = thrown.model();
+    pointFlight = thrown.asPoint().thrown(level);
+    flight = thrown.flight();
+  }
+
+  /** The throw that it tells of. */
+  FlownThrow thrown() {
+    return thrown;
   }
 
   Svg picture() {
@@ -95,7 +85,7 @@ final class FlightChapter {
     List<TrackPoint> track = flight.track();
     return new FlightPicture.Path(
         label,
-        style == FlightPicture.Style.MAIN
+        style == FlightPicture.Style.MAIN && thrown.flies()
             ? flight.distance().format(units.distance(), 3) + " in " + flight.time().format(Time.SECOND, 2)
             : "",
         track.stream().map(TrackPoint::seconds).toList(),
@@ -106,6 +96,9 @@ final class FlightChapter {
   }
 
   Chapter chapter() {
+    if (!thrown.flies()) {
+      return Chapter.of("Thrown down the hall", new Block.Paragraph(doesNotFly()));
+    }
     List<Block> blocks = new ArrayList<>();
     blocks.add(
         new Block.Paragraph(
@@ -113,7 +106,7 @@ final class FlightChapter {
                 + " height of the hand; a throw begins with another speed and another angle, and lands before that has died"
                 + " out."));
     if (pitch.isEmpty()) {
-      blocks.add(new Block.Paragraph("It is flown as a point that holds its lift, not with pitch: " + withoutPitch + "."));
+      blocks.add(new Block.Paragraph("It is flown as a point that holds its lift, not with pitch: " + thrown.withoutPitch() + "."));
     }
     blocks.add(
         new Block.Table(
@@ -125,7 +118,7 @@ final class FlightChapter {
     if (!findings.isEmpty()) {
       blocks.add(new Block.Findings(findings));
     }
-    if (flight.time().si() > LONG) {
+    if (thrown.lasts()) {
       blocks.add(
           new Block.Paragraph("It flies so long that the throw matters little: its glide does. So no best throw is looked for."));
     } else {
@@ -136,6 +129,12 @@ final class FlightChapter {
             "Likely values of drag, lift and trim; how deep a stall is, is a rough estimate. Nothing turns or rolls here, and the"
                 + " glider leaves the hand without nodding."));
     return new Chapter("Thrown down the hall", blocks);
+  }
+
+  private String doesNotFly() {
+    return "It does not fly for this thrower: it leaves the hand at " + level.speed().format(units.speed(), 3)
+        + " and stalls below " + design.glide().stallSpeed().format(units.speed(), 3)
+        + ". What it falls to the floor in is no distance and no time of a flight, so none is told.";
   }
 
   private void throwing(List<Block> blocks) {
@@ -188,32 +187,20 @@ final class FlightChapter {
     return design.brief().goal();
   }
 
-  /** The best angles, looked for once. */
-  private synchronized ThrowAngles angles() {
-    if (found == null) {
-      found = best.bestAngles(goal(), level.speed(), level.height());
-    }
-    return found;
-  }
-
   /** What the glider does when it is thrown as the brief says, for the sheet: level, and at the best angle for a hand. */
   List<String> lines() {
-    if (!flies()) {
+    if (!thrown.flies()) {
       return List.of("no: " + design.throwCheck().verdict().words());
     }
     List<String> lines = new ArrayList<>();
     lines.add("level at " + level.speed().format(units.speed(), 3) + ": " + told(flight));
-    if (flight.time().si() <= LONG) {
-      ThrowOptimum care = angles().careful();
+    if (!thrown.lasts()) {
+      ThrowOptimum care = thrown.angles().careful();
       if (Math.abs(care.angle().degrees()) >= 0.05) {
         lines.add("best for a hand, " + angle(care) + ": " + told(best.thrown(level.at(care.angle()))));
       }
     }
     return lines;
-  }
-
-  private boolean flies() {
-    return design.throwCheck().verdict() != ThrowCheck.Verdict.DOES_NOT_FLY;
   }
 
   private String told(Flight flown) {
@@ -223,7 +210,7 @@ final class FlightChapter {
   }
 
   private List<String> bestThrows() {
-    ThrowAngles angles = angles();
+    ThrowAngles angles = thrown.angles();
     ThrowOptimum care = angles.careful();
     List<String> points = new ArrayList<>();
     points.add(

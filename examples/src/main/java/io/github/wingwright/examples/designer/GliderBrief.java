@@ -45,6 +45,7 @@ import io.github.wingwright.core.sizing.WingConsiderations;
 import io.github.wingwright.core.sizing.WingSizing;
 import io.github.wingwright.examples.brief.Field;
 import io.github.wingwright.stability.design.DesignBrief;
+import io.github.wingwright.stability.design.Launch;
 import io.github.wingwright.stability.design.Making;
 import io.github.wingwright.stability.design.TailBrief;
 import java.util.List;
@@ -117,14 +118,14 @@ record GliderBrief(
     String purpose = top.optional("purpose").map(Field::text).orElse("");
     GlideGoal goal = top.required("figure_of_merit").choice(GlideGoal.class);
     AirState air = air(top.required("conditions"));
-    LaunchBrief launch = top.required("launch").as(LaunchBrief::from);
-    QuantityKind.Written<Speed> speed = launch.speed();
-    QuantityKind.Written<Length> height = launch.height();
+    LaunchBrief written = top.required("launch").as(LaunchBrief::from);
+    Launch launch = written.launch();
+    Speed speed = launch.speed();
     PrintingBrief printing = top.required("machine").as(PrintingBrief::from);
     Machine machine = Machine.from(top.required("machine"));
     Material material = top.required("material").as(GliderBrief::material);
     Field wingField = top.required("wing");
-    BriefUnits units = new BriefUnits(machine.unitFor(wingField), height.unit(), speed.unit());
+    BriefUnits units = new BriefUnits(machine.unitFor(wingField), written.heightUnit(), written.speedUnit());
     Field tails = top.required("tails");
     Length least = tails.required("least_arm").quantity(Length.KIND, "10 mm", "10 m");
     Length plate = tails.optional("thickness").map(f -> f.quantity(Length.KIND, "0.2 mm", "50 mm")).orElse(machine.lineWidth.times(2.0));
@@ -134,14 +135,14 @@ record GliderBrief(
     DesignBrief brief =
         DesignBrief.named(name)
             .air(air)
-            .thrown(speed.value(), height.value())
+            .launched(launch)
             .judgedBy(goal)
             .material(material)
             .lineWidth(machine.lineWidth)
             .tailThickness(plate)
             .tailArmAtLeast(least);
-    brief = wing(brief, wingField, machine, air, speed.value(), units);
-    Negotiated body = fuselage(brief.air(), top.required("fuselage"), machine, material, least, speed.value(), units);
+    brief = wing(brief, wingField, machine, air, speed, units);
+    Negotiated body = fuselage(brief.air(), top.required("fuselage"), machine, material, least, speed, units);
     brief = brief.fuselage(wing -> body.choice().apply(body.sizing().apply(wing))).bodyWalls(body.walls());
     ComposedSection section = ComposedSection.plate(0.02, 0.0);
     brief = brief.tails(section, EstimatedPolar.of(section), horizontal, vertical);
@@ -151,7 +152,7 @@ record GliderBrief(
     for (Field item : top.optional("carried").map(Field::items).orElse(List.of())) {
       brief = brief.carrying(carried(item));
     }
-    Hall hall = top.optional("hall").map(f -> hall(f, height.value())).orElse(Hall.OUTDOORS);
+    Hall hall = top.optional("hall").map(f -> hall(f, launch.height())).orElse(Hall.OUTDOORS);
     top.refuseTheRest();
     return new GliderBrief(brief, title, purpose, machine.making(), units, body.sizing(), hall, printing);
   }
@@ -282,9 +283,9 @@ record GliderBrief(
     }
     Optional<Field> polarField = field.optional("polar");
     Polar polar = polarField.map(f -> f.choice(Polar.class)).orElse(Polar.ESTIMATED);
-    int walls = (int) field.optional("walls").map(f -> whole(f, 1, 20)).orElse(1.0).doubleValue();
+    int walls = field.optional("walls").map(f -> f.whole(1, 20)).orElse(1);
     double infill = field.optional("infill").map(f -> f.number(Interval.between(0.0, 1.0))).orElse(0.0);
-    int pieces = (int) field.optional("pieces_of_each_half").map(f -> whole(f, 1, 10)).orElse(1.0).doubleValue();
+    int pieces = field.optional("pieces_of_each_half").map(f -> f.whole(1, 10)).orElse(1);
     field.refuseTheRest();
     // The edge that the machine can make, on the root chord that the wing will have, to begin with a tenth of the span.
     double edge = Math.min(0.03, machine.thinnest.si() / (span.map(Length::si).orElse(0.4) / 6.0));
@@ -313,14 +314,6 @@ record GliderBrief(
     }
   }
 
-  private static double whole(Field field, int least, int most) {
-    double number = field.number(Interval.between(least, most));
-    if (number != Math.rint(number)) {
-      throw field.error("must be a whole number, was " + number);
-    }
-    return number;
-  }
-
   /** What a fuselage is negotiated between, and how it is then chosen. */
   private record Negotiated(
       Function<Wing, FuselageSizing> sizing, Function<FuselageSizing, Sized<Fuselage>> choice, int walls) {}
@@ -328,7 +321,7 @@ record GliderBrief(
   private static Negotiated fuselage(
       AirState air, Field field, Machine machine, Material material, Length leastArm, Speed launch, BriefUnits units) {
     BodyShape shape = shape(field);
-    int walls = (int) field.optional("walls").map(f -> whole(f, 1, 20)).orElse(2.0).doubleValue();
+    int walls = field.optional("walls").map(f -> f.whole(1, 20)).orElse(2);
     Optional<Interval> fineness = field.optional("fineness_range").map(GliderBrief::fineness);
     double multiple = field.required("diameter_over_wing_thickness").number(Interval.between(0.5, 30.0));
     Optional<Contents> contents = field.optional("contents").map(Contents::from);

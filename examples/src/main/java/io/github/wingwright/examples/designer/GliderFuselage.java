@@ -21,7 +21,7 @@ import io.github.wingwright.stability.design.QuickEvaluation;
 final class GliderFuselage {
   private GliderFuselage() {}
 
-  static FuselageChapter of(Design design, GliderBrief brief) {
+  static FuselageChapter of(Design design, GliderBrief brief, FlownThrow thrown) {
     GlidePoint glide = design.glide().bestGlide();
     Wing wing = design.aircraft().airframe().wing();
     FlightDrag drag =
@@ -29,8 +29,8 @@ final class GliderFuselage {
             FlightCondition.of(design.brief().air(), glide.speed()),
             FrictionModel.laminar(),
             BodyFormFactor.HOERNER_LAMINAR);
-    FuselageSizing sizing =
-        brief.fuselage().apply(design.sizedWing().value()).judgedBy(figure(design)).judgedBy(FlownFigure.of(design, brief));
+    FuselageSizing glides = brief.fuselage().apply(design.sizedWing().value()).judgedBy(figure(design));
+    FuselageSizing sizing = FlownFigure.judging(glides, design, brief, thrown);
     Area whole = wing.planform().area().times(glide.dragCoefficient());
     return FuselageChapter.of(sizing, design.sizedFuselage(), drag)
         .madeTo(design.aircraft().airframe().fuselage())

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.examples.designer;
 
+import io.github.wingwright.core.basis.Step;
+import io.github.wingwright.core.basis.Workings;
 import io.github.wingwright.core.geometry.Airframe;
 import io.github.wingwright.core.manufacture.BuildVolume;
 import io.github.wingwright.core.manufacture.Joint;
@@ -67,6 +69,13 @@ final class PrintChapter {
                 + "."));
     smaller.ifPresent(other -> blocks.addAll(besides(other)));
     blocks.addAll(loads());
+    List<Step> elastic = plan.loads().elasticWorkings();
+    if (!elastic.isEmpty()) {
+      blocks.add(
+          new Block.Paragraph(
+              "The elastic accelerates the glider by its hook; every part lags behind by its own mass. This is felt as it is let go, before there is any lift, so it does not add to the loads of the throw:"));
+      blocks.add(new Block.Steps(Workings.of(elastic)));
+    }
     blocks.add(new Block.Paragraph("What to know about making it:"));
     blocks.add(new Block.Findings(plan.findings()));
     return new Chapter("Printing", blocks);

@@ -3,6 +3,7 @@ package io.github.wingwright.examples.fuselage;
 
 import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.sizing.FuselageSizing;
+import io.github.wingwright.examples.brief.Field;
 import java.util.Map;
 import java.util.Optional;
 
@@ -11,15 +12,18 @@ import java.util.Optional;
  *
  * @param sizing the specification with all of them
  * @param rules what each asks, as a formula in words, by the name of the consideration
+ * @param entries where each stands in the brief, by the name of the consideration
  * @param overNose angle at which the pilot must see over the nose
  * @param rotation angle by which the aeroplane rotates
  */
 record Asked(
     FuselageSizing sizing,
     Map<String, String> rules,
+    Map<String, Field> entries,
     Optional<Angle> overNose,
     Optional<Angle> rotation) {
   Asked {
     rules = Map.copyOf(rules);
+    entries = Map.copyOf(entries);
   }
 }

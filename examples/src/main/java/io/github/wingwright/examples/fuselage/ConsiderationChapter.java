@@ -46,11 +46,12 @@ final class ConsiderationChapter {
     List<String> rules = new ArrayList<>();
     for (Weighed one : region.considerations()) {
       Consideration c = one.consideration();
+      String name = c.nameIn(units.all());
       String part =
           clashing.contains(c.name()) ? "clashes" : binding.contains(c.name()) ? "binds" : "";
       rows.add(
           List.of(
-              c.name(),
+              name,
               strength(one),
               c.source().cite(),
               one.decision().applies() ? diameters(c) : "",
@@ -59,7 +60,7 @@ final class ConsiderationChapter {
               part));
       String rule = study.brief().asked().rules().get(c.name());
       rules.add(
-          c.name()
+          name
               + ": "
               + (rule == null ? "L/d ≥ f_min: a stouter body of this family does not exist" : rule)
               + attained(one));
@@ -89,7 +90,7 @@ final class ConsiderationChapter {
     Consideration c = one.consideration();
     String words =
         c.givingWayTo(body.length().si(), body.diameter().si(), units.length())
-            .replace("\"" + c.name() + "\" with ", "");
+            .replace("\"" + c.nameIn(units.length()) + "\" with ", "");
     boolean measured =
         !words.startsWith("\"") && !words.contains("contents") && one.decision().applies();
     return measured ? ". This body: " + words : "";

@@ -207,8 +207,11 @@ record FuselageBrief(
             .draggingAs(drag(flight, flow))
             .judgedBy(mission.asFigure());
     Field considerations = top.required("considerations");
+    if (considerations.fields().isEmpty()) {
+      throw considerations.error("must hold at least one consideration that bounds the body, has none");
+    }
     Asked asked =
-        new ConsiderationReader(considerations, units, wing, shell, inside, pilot, wheels)
+        new ConsiderationReader(considerations, shape, units, wing, shell, inside, pilot, wheels)
             .read(plain);
     top.refuseTheRest();
     return new FuselageBrief(

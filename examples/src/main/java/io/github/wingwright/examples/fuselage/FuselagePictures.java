@@ -184,7 +184,7 @@ final class FuselagePictures {
             seat ->
                 new Length[] {
                   seat.front().plus(pilot.eyeBehindFront()),
-                  roof().minus(ConsiderationReader.eyeBelowTop(brief.inside().orElseThrow(), pilot))
+                  roof().minus(LayoutRules.eyeBelowTop(brief.inside().orElseThrow(), pilot))
                 });
   }
 

@@ -77,7 +77,8 @@ public final class FuselageProgram {
       BodyStudy study = study(top, brief);
       Map<String, String> files = new FuselageReport(study).files();
       Path folder = designs.resolve(brief.name());
-      DesignFolder.write(folder, files);
+      DesignFolder.write(folder, files)
+          .ifPresent(old -> err.println("The folder before could not be deleted; it is left as " + old + "."));
       out.println(brief.title());
       new FuselageSheet(study).lines().forEach(out::println);
       out.println(folder + ":");

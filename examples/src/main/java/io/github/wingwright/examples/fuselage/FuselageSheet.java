@@ -19,7 +19,7 @@ import java.util.stream.Collectors;
 /** The short sheet for a terminal. */
 final class FuselageSheet {
   private static final int HEAD = 15;
-  private static final int NAME = 52;
+  private static final int NAME = 64;
   private static final int WIDTH = 100;
 
   private final BodyStudy study;

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.examples.fuselage;
 
-import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.sizing.BodyShell;
@@ -117,8 +116,8 @@ record Inside(
 
   private static Cabin cabin(Field field) {
     return new Cabin(
-        whole(field.required("rows"), 50),
-        whole(field.required("abreast"), 12),
+        field.required("rows").whole(1, 50),
+        field.required("abreast").whole(1, 12),
         field.required("seat_width").quantity(Length.KIND, "0.2 m", "2 m"),
         field.optional("aisle").map(f -> f.quantity(Length.KIND, "0 m", "2 m")).orElse(Length.ZERO),
         field.required("height").quantity(Length.KIND, "0.4 m", "3 m"),
@@ -127,13 +126,5 @@ record Inside(
             .optional("crew_station")
             .map(f -> f.quantity(Length.KIND, "0 m", "5 m"))
             .orElse(Length.ZERO));
-  }
-
-  private static int whole(Field field, int most) {
-    double number = field.number(Interval.between(1.0, most));
-    if (number != Math.rint(number)) {
-      throw field.error("must be a whole number, was " + number);
-    }
-    return (int) number;
   }
 }

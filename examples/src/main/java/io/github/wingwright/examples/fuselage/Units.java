@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.examples.fuselage;
 
+import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Area;
+import io.github.wingwright.core.quantity.Force;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.quantity.NamedUnit;
@@ -44,7 +46,7 @@ record Units(NamedUnit<Length> length, NamedUnit<Mass> mass, NamedUnit<Speed> sp
   }
 
   String show(Length value) {
-    return value.format(length, 4);
+    return value.format(length.equals(Length.FOOT) && Math.abs(value.si()) < 0.3048 ? Length.INCH : length, 4);
   }
 
   String show(Mass value) {
@@ -53,6 +55,13 @@ record Units(NamedUnit<Length> length, NamedUnit<Mass> mass, NamedUnit<Speed> sp
 
   String show(Speed value) {
     return value.format(speed, 4);
+  }
+
+  /** One unit for each kind of quantity that a consideration may name. */
+  NamedUnit<?>[] all() {
+    return inches()
+        ? new NamedUnit<?>[] {length, mass, speed, volume(), Force.POUND_FORCE, Angle.DEGREE}
+        : new NamedUnit<?>[] {length, mass, speed, volume(), Angle.DEGREE};
   }
 
   boolean large() {

@@ -34,6 +34,8 @@ class BadBriefTest {
     return Stream.of(
         changed("unknown field", "\"taper_ratio\": 0.75", "\"tapper_ratio\": 0.75", "line 15, column 11", "\"taper_ratio\" is missing", "tapper_ratio"),
         changed("unknown field beside the known ones", "\"walls\": 1,", "\"walls\": 1, \"colour\": \"red\",", "line 21, column 27", "\"wing.colour\"", "unknown field", "accepted here are", "taper_ratio"),
+        changed("tails too thick for the body", "\"thickness\": \"0.84 mm\"", "\"thickness\": \"50 mm\"", "\"tails.thickness\"", "at most a third of the body's diameter of 22 mm", "was 50 mm"),
+        changed("a loading that nothing printed reaches", "\"span\": \"480 mm\",", "\"loading\": \"1.36 kg/m²\",", "\"wing.loading\"", "every glider tried came out heavier", "1.37 kg/m²"),
         changed("unknown field at the top", "\"material\"", "\"wings\": 2, \"material\"", "\"wings\"", "unknown field", "conditions"),
         changed("missing field", "\"section\": \"4406\",", "", "field \"wing\"", "\"section\" is missing"),
         changed("missing object", "\"balance\": { \"static_margin\": 0.15 },", "", "\"balance\" is missing"),

@@ -40,6 +40,20 @@ class DesignFolderTest {
   }
 
   @Test
+  void a_folder_before_that_cannot_be_deleted_is_named_and_the_new_one_stands() throws IOException {
+    Path folder = temporary.resolve("glider");
+    assertThat(DesignFolder.write(folder, Map.of("report.html", "old"))).isEmpty();
+    Path left =
+        DesignFolder.write(folder, Map.of("report.html", "new"), Map.of(), old -> {
+          throw new IOException("held open");
+        }).orElseThrow();
+    assertThat(folder.resolve("report.html")).hasContent("new");
+    assertThat(left).isNotEqualTo(folder).hasParent(temporary);
+    assertThat(left.resolve("report.html")).hasContent("old");
+    assertThat(DesignFolder.write(folder, Map.of("report.html", "newer"))).isEmpty();
+  }
+
+  @Test
   void a_file_in_the_way_is_not_overwritten() throws IOException {
     Path file = Files.writeString(temporary.resolve("glider"), "a file");
     assertThatThrownBy(() -> DesignFolder.write(file, Map.of("report.html", "new")))

@@ -78,4 +78,16 @@ class FlightChapterTest {
         ProgramRun.of(folder, ProgramRun.write(folder, ProgramRun.changed("\"length\": \"45 m\"", "\"width\": \"20 m\"")));
     assertThat(wide.err()).contains("hall.width", "unknown field");
   }
+
+  @Test
+  void a_throw_that_does_not_fly_tells_no_distance_on_sheet_report_page_and_picture() throws Exception {
+    ProgramRun run =
+        ProgramRun.of(folder, ProgramRun.write(folder, ProgramRun.changed("\"speed\": \"7 m/s\"", "\"speed\": \"4 m/s\"")));
+    assertThat(run.err()).isEmpty();
+    assertThat(run.out()).contains("no: does not fly for this thrower").doesNotContain("distance of the steady glide", "level at");
+    String chapter = Files.readString(folder.resolve("hall-glider/report.html"));
+    assertThat(chapter).contains("stalls below").doesNotContain("distance flown", "steady glide, as on the sheet", "The best throw at this speed");
+    assertThat(Files.readString(folder.resolve("hall-glider/BUILD.md"))).contains("so no distance is told").doesNotContain("goes some");
+    assertThat(Files.readString(folder.resolve("hall-glider/flight.svg"))).doesNotContain(" m in ");
+  }
 }

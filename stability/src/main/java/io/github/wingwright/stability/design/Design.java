@@ -15,6 +15,7 @@ import io.github.wingwright.core.geometry.Wing;
 import io.github.wingwright.core.performance.GlidePerformance;
 import io.github.wingwright.core.performance.ThrowCheck;
 import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.sizing.FuselageSizing;
 import io.github.wingwright.stability.CentreOfGravityRange;
 import io.github.wingwright.stability.LateralStability;
 import io.github.wingwright.stability.NeutralPoint;
@@ -298,6 +299,23 @@ public final class Design {
   public CentreOfGravityRange centreOfGravityRange(double leastMargin) {
     double tailLift = brief.tailPolar().likelyUsableLift(tailReynolds());
     return CentreOfGravityRange.of(pitchModel, leastMargin, glide.usableLift(), tailLift);
+  }
+
+  /**
+   * The same wing, as it is made, with another fuselage: tails, masses, ballast, balance, glide and trim are reckoned anew and
+   * not rounded. What a change of the fuselage alone is worth.
+   *
+   * @param other the fuselage; it is not held against the considerations of the brief
+   * @return the design with it
+   * @throws IllegalStateException if it is too short for the tails, or no ballast balances it
+   */
+  public Design withFuselage(Fuselage other) {
+    List<Step> made = List.of(number("wing.span_m"), number("wing.root_chord_m"), number("wing.tip_chord_m"));
+    Sized<Wing> same =
+        new Sized<>(aircraft.airframe().wing(), wing.range(), Workings.of(made), wing.findings(), wing.prices());
+    Sized<Fuselage> body = FuselageSizing.of(other.shape()).length(other.length()).diameter(other.diameter());
+    QuickDesign quick = new QuickDesign(brief, same.value(), other);
+    return new DesignEvaluation(new SizedGlider(brief, Making.EXACT, same, body, quick, quick.settled())).design();
   }
 
   private double tailReynolds() {

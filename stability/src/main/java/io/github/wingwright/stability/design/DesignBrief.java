@@ -95,7 +95,18 @@ public final class DesignBrief {
   public DesignBrief thrown(Speed speed, Length height) {
     Objects.requireNonNull(speed, "speed");
     Objects.requireNonNull(height, "height");
-    return with(p -> p.launch = new Launch(speed, height));
+    return launched(Launch.thrown(speed, height));
+  }
+
+  /**
+   * How it is launched, from the hand or by an elastic.
+   *
+   * @param launch the launch
+   * @return the new brief
+   */
+  public DesignBrief launched(Launch launch) {
+    Objects.requireNonNull(launch, "launch");
+    return with(p -> p.launch = launch);
   }
 
   /**

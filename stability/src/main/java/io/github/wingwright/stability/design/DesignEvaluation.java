@@ -76,6 +76,7 @@ final class DesignEvaluation {
     ThrowCheck throwCheck = glide.thrownAt(brief.launch().speed());
     numbers.findings().addAll(glide.findings());
     numbers.findings().addAll(throwCheck.findings());
+    numbers.findings().addAll(brief.launch().findings(masses.mass()));
     double trimLift = trimLift().value();
     Trim trim = pitch.trim(masses.centreOfGravity().x(), trimLift);
     numbers.add("decalage_rad", trim.step());

@@ -326,9 +326,19 @@ public final class QuickDesign {
     return evaluate(InducedLoss.of(planform));
   }
 
-  QuickEvaluation evaluate(double loss) {
+  private BalanceSearch settledSearch() {
     BalanceSearch search = new BalanceSearch(this);
     search.settle(FIRST_MASS_RATIO * (wingMass + numbers.material * bodyWalls + numbers.carriedMass));
+    return search;
+  }
+
+  /** The balance with its mass settled. */
+  Balance settled() {
+    return settledSearch().balance();
+  }
+
+  QuickEvaluation evaluate(double loss) {
+    BalanceSearch search = settledSearch();
     double mass = search.mass();
     double rho = numbers.density;
     double nu = numbers.viscosity;

@@ -7,6 +7,7 @@ import io.github.wingwright.core.geometry.Fuselage;
 import io.github.wingwright.core.geometry.Wing;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
+import io.github.wingwright.core.quantity.WingLoading;
 import io.github.wingwright.core.sizing.WingSizing;
 import java.util.Objects;
 
@@ -80,6 +81,9 @@ public final class SizingLoop {
     double before = mass;
     double changeBefore = Double.NaN;
     double cameOut = mass;
+    double lightest = Double.POSITIVE_INFINITY;
+    double massOfLightest = mass;
+    boolean alwaysHeavier = true;
     int round = 0;
     while (round < MOST_ROUNDS && mass < HOPELESS) {
       round++;
@@ -90,6 +94,13 @@ public final class SizingLoop {
       QuickDesign.Balance balance = quick.balance(mass);
       cameOut = balance.mass();
       double change = cameOut - mass;
+      // This very wing, asked for by the loading that it came out with, would have settled at once.
+      double loading = cameOut / wing.value().planform().area().si();
+      if (loading < lightest) {
+        lightest = loading;
+        massOfLightest = cameOut;
+      }
+      alwaysHeavier &= change > 0.0;
       if (Math.abs(change) <= SETTLED * mass) {
         return new DesignEvaluation(new SizedGlider(brief, making, wing, fuselage, quick, balance)).design();
       }
@@ -99,11 +110,24 @@ public final class SizingLoop {
       mass = next;
     }
     throw ConvergenceException.atValues(
-        "the mass of the design would not settle (kg: the mass a round began with, and the one that came out)",
+        "the mass of the design would not settle"
+            + (alwaysHeavier ? tooHeavy(lightest, massOfLightest) : "")
+            + " (kg: the mass a round began with, and the one that came out)",
         round,
         changeBefore,
         before,
         cameOut);
+  }
+
+  /** What is in the way where every glider came out heavier than the mass its wing was made for. */
+  private static String tooHeavy(double lightest, double mass) {
+    double reachable = Math.ceil(100.0 * lightest) / 100.0;
+    return ", because every glider tried came out heavier than the mass its wing was made for: a larger wing weighs more than it may"
+        + " carry. The lightest wing loading that came out was "
+        + WingLoading.KILOGRAM_PER_SQUARE_METRE.format(reachable, 4)
+        + ", of a glider of "
+        + Mass.kilograms(mass).format(3)
+        + "; ask for more than that, or for thinner walls or a lighter material";
   }
 
   /**

@@ -53,11 +53,6 @@ public final class PitchFlight implements FlightModel {
   /** What the wing adds to the pitch damping of the tail (Nelson, from memory). */
   private static final double WING_DAMPING = 1.1;
 
-  private static final double SMALL_TURN = Math.toRadians(0.1);
-  private static final double WIDE_TURN = Math.toRadians(5.0);
-  private static final double CLOSE = 1e-9;
-  private static final int MOST_ROUNDS = 20;
-
   /** A shim of six degrees is the most that is advised. */
   private static final int MOST_TENTHS = 60;
 
@@ -140,27 +135,7 @@ public final class PitchFlight implements FlightModel {
     Door.within(liftCoefficient, 0.01, 3.0, "lift coefficient");
     PitchModel own = model.withAirframe(aircraft.airframe());
     Length centreOfGravity = aircraft.centreOfGravity().x();
-    PitchFlight set = of(own, aircraft, drag, air, liftCoefficient, Setting.of(own, centreOfGravity, liftCoefficient));
-    return set.glider.parts.hasForeplane() ? set.trimmedFor(liftCoefficient) : set;
-  }
-
-  /**
-   * Sets a foreplane so that the lift is met. The decalage of trim leaves out what the wake of the foreplane, by raising the
-   * angle of the whole aircraft, does to the moment of the fuselage: some hundredths of the lift coefficient.
-   */
-  private PitchFlight trimmedFor(double lift) {
-    PitchFlight before = this;
-    PitchFlight now = of(glider, setting - SMALL_TURN, wind, heldAt, hall);
-    for (int i = 0; i < MOST_ROUNDS && Math.abs(now.equations.trim().lift() - lift) > CLOSE; i++) {
-      double slope = (now.equations.trim().lift() - before.equations.trim().lift()) / (now.setting - before.setting);
-      double next = now.setting + (lift - now.equations.trim().lift()) / slope;
-      if (!(Math.abs(next - setting) <= WIDE_TURN)) {
-        return this;
-      }
-      before = now;
-      now = of(glider, next, wind, heldAt, hall);
-    }
-    return now;
+    return of(own, aircraft, drag, air, liftCoefficient, Setting.of(own, centreOfGravity, liftCoefficient));
   }
 
   /** Decalage, or the wing's own moment without a tail, and the angle of attack in trim. */

@@ -6,9 +6,13 @@ import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Severity;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.geometry.Fuselage;
+import io.github.wingwright.core.mass.MassItem;
+import io.github.wingwright.core.performance.ElasticLaunch;
 import io.github.wingwright.core.quantity.Energy;
+import io.github.wingwright.core.quantity.Force;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
+import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Speed;
 import io.github.wingwright.stability.design.Design;
 import java.util.ArrayList;
@@ -96,17 +100,14 @@ public final class Cautions {
     List<String> lines = new ArrayList<>();
     Speed launch = design.brief().launch().speed();
     lines.add(
-        "Thrown at "
+        (design.brief().launch().elastic().isPresent() ? "Leaving the elastic at " : "Thrown at ")
             + launch.format(Speed.METRE_PER_SECOND, 3)
             + ", this glider carries "
             + kineticEnergy().format(Energy.JOULE, 2)
             + " behind a nose of "
             + noseRadius().format(Length.MILLIMETRE, 2)
             + " radius. Never throw towards people or faces; keep the flight path clear; give it a soft cap and a nose of at least 5 mm radius.");
-    lines.add(
-        "From an elastic or a catapult it leaves faster than from the hand, and its energy grows with the square: twice the speed is "
-            + Energy.JOULE.format(4.0 * kineticEnergy().si(), 2)
-            + ". Wear eye protection, all who stand near as well; inspect the rubber, and never aim at anybody.");
+    lines.add(design.brief().launch().elastic().map(this::pulled).orElseGet(this::ifPulled));
     lines.add(
         "Hot nozzles and beds burn, and printing gives off fumes and fine particles"
             + (styrene() ? ", styrene among them with this material" : "")
@@ -123,6 +124,30 @@ public final class Cautions {
     lines.add(
         "All numbers are a first estimate for a model; where a value is a range, plan for both of its ends. For anything that carries people they are no more than a beginning for licensed engineers and inspectors.");
     return lines;
+  }
+
+  private String ifPulled() {
+    return "From an elastic or a catapult it leaves faster than from the hand, and its energy grows with the square: twice the speed is "
+        + Energy.JOULE.format(4.0 * kineticEnergy().si(), 2)
+        + ". Wear eye protection, all who stand near as well; inspect the rubber, and never aim at anybody.";
+  }
+
+  /** An elastic is a weapon before it is a launch: what it holds, and where its pull goes. */
+  private String pulled(ElasticLaunch elastic) {
+    Mass nose = design.aircraft().masses().item("ballast").map(MassItem::mass).orElse(Mass.ZERO);
+    double forward = elastic.greatestPull().si() / design.aircraft().mass().si();
+    return "The stretched elastic holds "
+        + elastic.energy().format(Energy.JOULE, 2)
+        + " and pulls with "
+        + elastic.greatestPull().format(Force.NEWTON, 2)
+        + ", "
+        + NamedUnit.NUMBER.format(elastic.loadFactor(design.aircraft().mass()), 2)
+        + " times the weight. Wear eye protection, all who stand near as well; nobody stands in line with it, before or behind;"
+        + " never aim at anybody, and let nobody stretch it alone. Look over rubber, knots and hook for cracks before each"
+        + " launch, and throw away rubber that has any. The hook must open forward, so that the glider slips off by itself."
+        + (nose.isPositive()
+            ? " The ballast presses back with " + Force.NEWTON.format(forward * nose.si(), 2) + ": it must sit against a wall, not hang in glue."
+            : "");
   }
 
   private boolean styrene() {

@@ -5,6 +5,7 @@ import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Severity;
 import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.geometry.Airframe;
 import io.github.wingwright.core.geometry.Fuselage;
 import io.github.wingwright.core.geometry.Planform;
@@ -27,7 +28,7 @@ import io.github.wingwright.core.sizing.NoseStrength;
 import io.github.wingwright.stability.design.Design;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
+import java.util.Optional;
 
 /**
  * What the throw and the wall do to a printed glider, part by part, and whether it holds.
@@ -44,6 +45,8 @@ import java.util.Objects;
  * <p>on the mean, with peaks of twice as much. Parts printed standing are bent across their layers, where a print has about
  * half of its strength along the line (from memory: a third to four fifths; published ranges of printed specimens
  * give 0.57 to 0.68 for PETG and 0.7 for PLA, public data page on materials of additive manufacturing). Wing and body are thin shells.
+ *
+ * <p>A launch by an elastic adds the pull at the hook and what lags behind it.
  */
 public final class LaunchLoads {
   /** Strength across the printed layers over that along the line. */
@@ -84,12 +87,6 @@ public final class LaunchLoads {
    * @param unit the unit of both
    */
   public record Load(String place, String cause, double value, double capacity, NamedUnit<?> unit) {
-    public Load {
-      Objects.requireNonNull(place, "place");
-      Objects.requireNonNull(cause, "cause");
-      Objects.requireNonNull(unit, "unit");
-    }
-
     /**
      * How many times the load the part carries.
      *
@@ -211,7 +208,7 @@ public final class LaunchLoads {
   /**
    * All loads.
    *
-   * @return wing root, boom, nose; in the throw and at the impact
+   * @return wing root, boom, nose; in the throw, at the impact, and in the pull of an elastic
    */
   public List<Load> loads() {
     return List.copyOf(loads);
@@ -254,6 +251,20 @@ public final class LaunchLoads {
     });
     airframe.verticalTail().ifPresent(fin -> tail(fin, across));
     airframe.horizontalTail().ifPresent(tail -> tail(tail, across));
+    elastic().ifPresent(pulled -> loads.addAll(pulled.loads()));
+  }
+
+  private Optional<ElasticLoads> elastic() {
+    return design.brief().launch().elastic().map(pulling -> new ElasticLoads(design, pulling));
+  }
+
+  /**
+   * How the loads of an elastic were reckoned.
+   *
+   * @return the workings of its acceleration and of what follows from it; none for a throw from the hand
+   */
+  public List<Step> elasticWorkings() {
+    return elastic().map(ElasticLoads::workings).orElse(List.of());
   }
 
   /** What pushes on the body from behind at a distance from the nose: ballast and caps in the nose stop by themselves. */
@@ -327,8 +338,10 @@ public final class LaunchLoads {
 
   private static Finding thrown(Load load) {
     boolean breaks = load.reserve() < 1.0;
-    String words = breaks ? "It breaks in the throw: " : "It holds the throw with little reserve; prints and glue scatter: ";
-    return finding(breaks ? Severity.SERIOUS : Severity.CAUTION, load, words + load + ". Add a wall or a spar.");
+    boolean pulled = load.cause().startsWith(ElasticLoads.CAUSE);
+    String when = pulled ? "pull" : "throw";
+    String words = breaks ? "It breaks in the " + when + ": " : "It holds the " + when + " with little reserve; prints and glue scatter: ";
+    return finding(breaks ? Severity.SERIOUS : Severity.CAUTION, load, words + load + (pulled ? ". Add a wall or a spar, or stretch the elastic less." : ". Add a wall or a spar."));
   }
 
   /** An impact may never happen, and a softer nose halves it: what stroke the part would ask for. */

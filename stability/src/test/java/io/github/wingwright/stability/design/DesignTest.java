@@ -219,4 +219,16 @@ class DesignTest {
       assertThat(same.stream().filter(s -> s.value() == value)).as(symbol + ": " + same).hasSize(1);
     }
   }
+
+  @Test
+  void with_its_own_fuselage_it_is_the_design_before_rounding_and_with_a_thicker_one_it_is_worse() {
+    Design exact = SizingLoop.of(TestGlider.brief()).solve();
+    Fuselage body = exact.aircraft().airframe().fuselage();
+    Design same = exact.withFuselage(body);
+    exact.numbers().forEach((name, step) ->
+        assertThat(same.number(name).value()).as(name).isCloseTo(step.value(), within(1e-7 * Math.max(1e-3, Math.abs(step.value())))));
+    Design thick = exact.withFuselage(new Fuselage(body.shape(), body.length(), body.diameter().times(1.3)));
+    assertThat(thick.glide().bestGlide().liftToDrag()).isLessThan(exact.glide().bestGlide().liftToDrag());
+    assertThat(thick.aircraft().airframe().wing().planform()).isEqualTo(exact.aircraft().airframe().wing().planform());
+  }
 }

@@ -16,6 +16,8 @@ import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.quantity.Speed;
 import io.github.wingwright.core.quantity.WingLoading;
 import io.github.wingwright.core.sizing.WingSizing;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -138,6 +140,30 @@ class SizingLoopTest {
     assertThat(e).hasMessageContaining("mass").hasMessageContaining("settle");
     assertThat(e.lastValues()[1]).isGreaterThan(e.lastValues()[0]);
     assertThat(e.iterations()).isLessThan(100);
+  }
+
+  @Test
+  void a_loading_that_cannot_be_reached_hears_one_that_can() {
+    ConvergenceException e = catchThrowableOfType(ConvergenceException.class, () -> SizingLoop.of(byLoading(0.4)).solve());
+    assertThat(e).hasMessageContaining("every glider tried came out heavier").hasMessageContaining("a larger wing weighs more");
+    Matcher said = Pattern.compile("came out was ([0-9.]+) kg/m²").matcher(e.getMessage());
+    assertThat(said.find()).isTrue();
+    double reachable = Double.parseDouble(said.group(1));
+    assertThat(reachable).isGreaterThan(0.4);
+    double more = 1.3 * reachable;
+    assertThat(value(SizingLoop.of(byLoading(more)).solve(), "wing.loading_kg_per_m2")).isCloseTo(more, within(1e-8));
+  }
+
+  private static DesignBrief byLoading(double kilogramsPerSquareMetre) {
+    WingSizing wing =
+        WingSizing.open()
+            .wingLoading(WingLoading.kilogramsPerSquareMetre(kilogramsPerSquareMetre))
+            .aspectRatio(6.5)
+            .taperRatio(0.7)
+            .section(TestGlider.WEDGE);
+    return TestGlider.brief()
+        .wing(wing)
+        .fuselage(sized -> TestGlider.body(700.0 * sized.planform().span().metres()).apply(sized));
   }
 
   @Test

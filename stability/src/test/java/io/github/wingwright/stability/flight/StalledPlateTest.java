@@ -10,6 +10,7 @@ import io.github.wingwright.stability.PitchParts;
 import io.github.wingwright.stability.TrimmedPolar;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -115,5 +116,16 @@ class StalledPlateTest {
     double drag = StalledPlate.drag(1.22, 0.09, stall, angle);
     double fromSquare = Math.toDegrees(Math.atan2(lift, drag)) - (90 - degrees);
     assertThat(fromSquare).as("degrees from square").isCloseTo(0, within(9.0));
+  }
+
+  /** How wrong it is between the stall and 30°, against a published section; factors to 3 %, so that a change is noticed. */
+  @ParameterizedTest
+  @CsvFileSource(resources = "stalled-section.csv", useHeadersInDisplayName = true)
+  void against_a_published_section_it_keeps_too_much_lift_and_makes_too_little_drag(
+      double degrees, double lift, double drag, double liftFactor, double dragFactor, String reason) {
+    double angle = Math.toRadians(degrees);
+    double stall = Math.toRadians(10);
+    assertThat(StalledPlate.lift(1.80, 0.8322, stall, angle) / lift).as(reason).isCloseTo(liftFactor, withinPercentage(3));
+    assertThat(StalledPlate.drag(1.80, 0.0233, stall, angle) / drag).as(reason).isCloseTo(dragFactor, withinPercentage(3));
   }
 }
