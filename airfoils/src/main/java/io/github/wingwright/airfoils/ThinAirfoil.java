@@ -199,4 +199,15 @@ public record ThinAirfoil(double meanSlope, double a1, double a2) {
     double t = Math.acos(1 - 2 * hinge);
     return -0.5 * Math.sin(t) * (1 - Math.cos(t));
   }
+
+  @Override
+  public String toString() {
+    return String.format(
+        Locale.ROOT,
+        "zero lift at %s°, C_m,¼ %s, design lift %s at %s°",
+        MinusSign.in(String.format(Locale.ROOT, "%.3f", zeroLiftAngle().degrees())),
+        MinusSign.in(String.format(Locale.ROOT, "%.4f", momentAboutQuarterChord())),
+        MinusSign.in(String.format(Locale.ROOT, "%.4f", designLiftCoefficient())),
+        MinusSign.in(String.format(Locale.ROOT, "%.3f", idealAngle().degrees())));
+  }
 }

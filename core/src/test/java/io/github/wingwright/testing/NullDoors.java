@@ -32,6 +32,7 @@ public final class NullDoors {
   private static final int DEEPEST = 4;
   private final Map<Class<?>, Object> samples = new HashMap<>();
   private final List<String> open = new ArrayList<>();
+  private final List<String> quiet = new ArrayList<>();
   private int tried;
 
   private NullDoors() {
@@ -59,9 +60,14 @@ public final class NullDoors {
     return tried;
   }
 
-  /** The arguments that may be null unnoticed. */
+  /** The arguments that may be null without being named in a message of the library's own. */
   public List<String> open() {
     return List.copyOf(open);
+  }
+
+  /** Those of them that take null without any exception, so that it turns up somewhere else. */
+  public List<String> quiet() {
+    return List.copyOf(quiet);
   }
 
   private static boolean isReachable(JavaClass type) {
@@ -82,13 +88,20 @@ public final class NullDoors {
           @Nullable Object[] without = taken.clone();
           without[i] = null;
           tried++;
-          if (!isRefusal(call(door, owner, without))) {
-            open.add(type.getName().replace("io.github.wingwright.", "") + "." + door.getName().replaceAll(".*[.]", "")
-                + " #" + parameter.getName());
-          }
+          note(call(door, owner, without), type.getName().replace("io.github.wingwright.", "") + "."
+              + door.getName().replaceAll(".*[.]", "") + " #" + parameter.getName());
         }
       }
     });
+  }
+
+  private void note(Object answer, String argument) {
+    if (!isRefusal(answer)) {
+      open.add(argument);
+    }
+    if (!(answer instanceof Throwable)) {
+      quiet.add(argument);
+    }
   }
 
   private static boolean isRefusal(Object answer) {

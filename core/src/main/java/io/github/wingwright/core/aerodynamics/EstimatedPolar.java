@@ -267,7 +267,7 @@ public final class EstimatedPolar implements SectionPolar, ShownPolar, Serializa
       findings.add(
           Finding.of(
               Severity.CAUTION,
-              "section drag",
+              "Reynolds number of the section",
               "The estimate for sections without measured data is used outside its Reynolds numbers.",
               reynolds,
               RANGE,
