@@ -17,7 +17,6 @@ import io.github.wingwright.core.mass.MassStatement;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
-import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -59,7 +58,7 @@ public final class CentreOfGravityRange {
 
   static final Formula LEAST_TAIL_LIFT =
       Formula.named("least tail lift on the wing area")
-          .gives("T", NamedUnit.NUMBER)
+          .gives("T")
           .as("−η_h·s_h·C_d")
           .where("η_h", "tail efficiency", 0.3, 1.2)
           .where("s_h", "tail area over wing area", 0, 1.5)
@@ -69,7 +68,7 @@ public final class CentreOfGravityRange {
 
   static final Formula GREATEST_TAIL_LIFT =
       Formula.named("greatest lift of the foreplane on the wing area")
-          .gives("T", NamedUnit.NUMBER)
+          .gives("T")
           .as("η_h·s_h·C_u")
           .where("η_h", "efficiency of the foreplane", 0.3, 1.2)
           .where("s_h", "foreplane area over wing area", 0, 1.5)
@@ -79,7 +78,7 @@ public final class CentreOfGravityRange {
 
   private static final Formula BOTH_STALL =
       Formula.named("lift coefficient at which wing and foreplane stall together")
-          .gives("C_L", NamedUnit.NUMBER)
+          .gives("C_L")
           .as("C_w + T")
           .where("C_w", "greatest lift coefficient of the wing, at the low end of what is known", 0.2, 3)
           .where("T", "greatest lift of the foreplane on the wing area", 0, 1)

@@ -9,7 +9,6 @@ import io.github.wingwright.core.geometry.Planform;
 import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
-import io.github.wingwright.core.quantity.NamedUnit;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
@@ -58,7 +57,7 @@ public record ControlSurface(Kind kind, double chordFraction, double from, doubl
   /** Effectiveness of a hinged flap in thin-aerofoil theory. */
   public static final Formula EFFECTIVENESS =
       Formula.named("effectiveness of a hinged flap")
-          .gives("τ", NamedUnit.NUMBER)
+          .gives("τ")
           .as("1 − (acos(2·E − 1) − sin(acos(2·E − 1))) / π")
           .where("E", "flap chord over chord", 0.02, 0.98)
           .from(THIN)

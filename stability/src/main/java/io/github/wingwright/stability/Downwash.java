@@ -12,7 +12,6 @@ import io.github.wingwright.core.geometry.Tail;
 import io.github.wingwright.core.geometry.Wing;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
-import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -31,7 +30,7 @@ import java.util.StringJoiner;
 public final class Downwash {
   private static final Formula PER_SPAN =
       Formula.named("distance over span")
-          .gives("l", NamedUnit.NUMBER)
+          .gives("l")
           .as("x / b")
           .where("x", "distance", Length.METRE, -60, 60)
           .where("b", "wing span", Length.METRE, 0.05, 100)

@@ -56,7 +56,7 @@ public final class FuselageMoment {
 
   static final Formula PLACE =
       Formula.named("quarter root chord along the fuselage")
-          .gives("p", NamedUnit.NUMBER)
+          .gives("p")
           .as("(x + ¼·c_r) / L")
           .where("x", "root leading edge behind the nose", Length.METRE, 0, 100)
           .where("c_r", "root chord of the wing", Length.METRE, 0.005, 20)

@@ -31,7 +31,7 @@ public final class SweptTwist {
   /** Moment coefficient of a wing with sweep and twist. */
   static final Formula MOMENT =
       Formula.named("moment coefficient of the wing about its aerodynamic centre")
-          .gives("C_m", NamedUnit.NUMBER)
+          .gives("C_m")
           .as("c_m − a_w / (1 + 2·a_w/(π·A))·J")
           .where("c_m", "moment coefficient of the section", -0.5, 0.2)
           .where("a_w", "lift-curve slope of the wing", NamedUnit.PER_RADIAN, 0.5, 7)

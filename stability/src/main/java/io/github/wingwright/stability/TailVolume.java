@@ -9,7 +9,6 @@ import io.github.wingwright.core.geometry.Wing;
 import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
-import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.Objects;
 
 /**
@@ -33,7 +32,7 @@ public final class TailVolume {
   /** Horizontal tail volume coefficient from area and arm. */
   public static final Formula HORIZONTAL =
       Formula.named("horizontal tail volume coefficient")
-          .gives("V_h", NamedUnit.NUMBER)
+          .gives("V_h")
           .as("S_h·l_h / (S·c̄)")
           .where("S_h", "horizontal tail area", Area.SQUARE_METRE, 1e-5, 200)
           .where("l_h", "horizontal tail arm", Length.METRE, 0.01, 60)
@@ -69,7 +68,7 @@ public final class TailVolume {
   /** Vertical tail volume coefficient from area and arm. */
   public static final Formula VERTICAL =
       Formula.named("vertical tail volume coefficient")
-          .gives("V_v", NamedUnit.NUMBER)
+          .gives("V_v")
           .as("S_v·l_v / (S·b)")
           .where("S_v", "vertical tail area", Area.SQUARE_METRE, 1e-5, 200)
           .where("l_v", "vertical tail arm", Length.METRE, 0.01, 60)

@@ -94,7 +94,7 @@ public final class VTail {
   /** Elevator effectiveness of a V-tail, per angle of incidence. */
   public static final Formula ELEVATOR_EFFECTIVENESS =
       Formula.named("elevator effectiveness of a V-tail, both halves together")
-          .gives("τ_V", NamedUnit.NUMBER)
+          .gives("τ_V")
           .as("τ / cos(Γ)")
           .where("τ", "effectiveness of the hinged flap", 0, 1)
           .where("Γ", "dihedral of each half", Angle.RADIAN, 0, 1.3)

@@ -276,4 +276,9 @@ public record CoordinateListing(String title, Order order, Contour contour) {
     }
     return text.toString();
   }
+
+  @Override
+  public String toString() {
+    return (title.isEmpty() ? "untitled" : title) + ": " + contour;
+  }
 }

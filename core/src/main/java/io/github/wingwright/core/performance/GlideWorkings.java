@@ -111,4 +111,10 @@ public record GlideWorkings(Step stallSpeed, Step bestGlideSpeed, Step bestLiftT
   public Workings all() {
     return Workings.of(List.of(stallSpeed, bestGlideSpeed, bestLiftToDrag, leastSinkRate));
   }
+
+  /** The workings, as a table. */
+  @Override
+  public String toString() {
+    return all().toString();
+  }
 }

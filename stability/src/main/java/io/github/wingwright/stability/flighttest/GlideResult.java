@@ -5,7 +5,6 @@ import io.github.wingwright.core.basis.Formula;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.quantity.Acceleration;
 import io.github.wingwright.core.quantity.Length;
-import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Speed;
 import io.github.wingwright.core.quantity.Time;
 import java.io.Serializable;
@@ -63,7 +62,7 @@ public record GlideResult(
   /** Lift to drag. */
   public static final Formula LIFT_TO_DRAG =
       Formula.named("lift to drag of a measured glide")
-          .gives("E", NamedUnit.NUMBER)
+          .gives("E")
           .as("d/h_e")
           .where("d", "distance", Length.METRE, 0.5, 500)
           .where("h_e", "height used up", Length.METRE, 0.05, 100)

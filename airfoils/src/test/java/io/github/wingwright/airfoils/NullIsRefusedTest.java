@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.github.wingwright.testing.NullDoors;
 import org.junit.jupiter.api.Test;
 
-class NothingGivenTest {
+class NullIsRefusedTest {
   @Test
   void nothing_is_refused_by_name_where_it_is_given() {
     NullDoors doors = NullDoors.of("io.github.wingwright.airfoils");
