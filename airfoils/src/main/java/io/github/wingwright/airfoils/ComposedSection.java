@@ -50,6 +50,9 @@ public sealed class ComposedSection implements AirfoilSection, Serializable perm
 
   /** Any mean line with any thickness form. */
   public static ComposedSection of(MeanLine meanLine, ThicknessForm thicknessForm, Construction construction) {
+    Objects.requireNonNull(meanLine, "meanLine");
+    Objects.requireNonNull(thicknessForm, "thicknessForm");
+    Objects.requireNonNull(construction, "construction");
     return new ComposedSection(meanLine, thicknessForm, construction);
   }
 

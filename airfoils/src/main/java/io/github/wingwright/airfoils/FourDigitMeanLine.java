@@ -3,7 +3,6 @@ package io.github.wingwright.airfoils;
 
 import io.github.wingwright.core.basis.Formula;
 import io.github.wingwright.core.basis.Source;
-import io.github.wingwright.core.quantity.NamedUnit;
 
 /**
  * The mean line of the NACA 4-digit sections: two parabolas that meet with a common horizontal tangent.
@@ -27,7 +26,7 @@ public record FourDigitMeanLine(double maximumCamber, double position) implement
 
   /** Ordinate ahead of the greatest camber. */
   public static final Formula FORWARD = Formula.named("4-digit mean line ahead of its greatest camber")
-      .gives("y_c", NamedUnit.NUMBER)
+      .gives("y_c")
       .as("m/p^2·x·(2·p − x)")
       .where("m", "greatest camber", 0, 0.1)
       .where("p", "position of the greatest camber", 0.5, 0.95)
@@ -37,7 +36,7 @@ public record FourDigitMeanLine(double maximumCamber, double position) implement
 
   /** Ordinate behind the greatest camber. */
   public static final Formula AFT = Formula.named("4-digit mean line behind its greatest camber")
-      .gives("y_c", NamedUnit.NUMBER)
+      .gives("y_c")
       .as("m/(1 − p)^2·(1 − 2·p + 2·p·x − x^2)")
       .where("m", "greatest camber", 0, 0.1)
       .where("p", "position of the greatest camber", 0.05, 0.5)

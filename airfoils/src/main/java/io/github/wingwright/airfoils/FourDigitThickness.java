@@ -3,7 +3,7 @@ package io.github.wingwright.airfoils;
 
 import io.github.wingwright.core.basis.Formula;
 import io.github.wingwright.core.basis.Source;
-import io.github.wingwright.core.quantity.NamedUnit;
+import java.util.Objects;
 
 /**
  * The thickness form of the NACA 4-digit sections.
@@ -36,7 +36,7 @@ public record FourDigitThickness(double thickness, double coefficient) implement
 
   /** Half thickness at a chord station. */
   public static final Formula HALF_THICKNESS = Formula.named("half thickness of the 4-digit form")
-      .gives("y", NamedUnit.NUMBER)
+      .gives("y")
       .as("5·t·(0.2969·√(x) − 0.1260·x − 0.3516·x^2 + 0.2843·x^3 − k·x^4)")
       .where("t", "thickness ratio", 0.01, 0.5)
       .where("k", "coefficient of the fourth power: 0.1015 as published, 0.1036 closed", 0.05, 0.1036)
@@ -46,7 +46,7 @@ public record FourDigitThickness(double thickness, double coefficient) implement
 
   /** Nose radius. */
   public static final Formula NOSE_RADIUS = Formula.named("nose radius of the 4-digit form")
-      .gives("r", NamedUnit.NUMBER)
+      .gives("r")
       .as("½·(5·0.2969·t)^2")
       .where("t", "thickness ratio", 0.01, 0.5)
       .from(REPORT)
@@ -59,6 +59,7 @@ public record FourDigitThickness(double thickness, double coefficient) implement
 
   /** The form with one of the two published trailing edges. */
   public static FourDigitThickness of(double thickness, TrailingEdge trailingEdge) {
+    Objects.requireNonNull(trailingEdge, "trailingEdge");
     return new FourDigitThickness(thickness, trailingEdge.coefficient());
   }
 

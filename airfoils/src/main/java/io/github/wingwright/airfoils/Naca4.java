@@ -9,6 +9,7 @@ import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -92,6 +93,7 @@ public final class Naca4 extends ComposedSection {
 
   /** The same section with one of the two published trailing edges. */
   public Naca4 withTrailingEdge(TrailingEdge trailingEdge) {
+    Objects.requireNonNull(trailingEdge, "trailingEdge");
     return new Naca4(line, FourDigitThickness.of(form.thickness(), trailingEdge), construction());
   }
 
@@ -102,6 +104,7 @@ public final class Naca4 extends ComposedSection {
 
   /** The same section with its thickness laid off in another way. */
   public Naca4 withConstruction(Construction construction) {
+    Objects.requireNonNull(construction, "construction");
     return new Naca4(line, form, construction);
   }
 

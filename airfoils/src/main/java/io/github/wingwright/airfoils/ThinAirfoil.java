@@ -4,7 +4,7 @@ package io.github.wingwright.airfoils;
 import io.github.wingwright.core.basis.Formula;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.quantity.Angle;
-import io.github.wingwright.core.quantity.NamedUnit;
+import java.util.Locale;
 
 /**
  * Thin-airfoil theory: what the mean line alone says about lift and moment in potential flow.
@@ -33,7 +33,7 @@ public record ThinAirfoil(double meanSlope, double a1, double a2) {
 
   /** Lift coefficient from the angle of attack. */
   public static final Formula LIFT = Formula.named("lift of a thin section")
-      .gives("c_l", NamedUnit.NUMBER)
+      .gives("c_l")
       .as("2·π·(α − α_0)")
       .where("α", "angle of attack", Angle.RADIAN, -0.3, 0.3)
       .where("α_0", "angle of attack without lift", Angle.RADIAN, -0.3, 0.3)
@@ -42,7 +42,7 @@ public record ThinAirfoil(double meanSlope, double a1, double a2) {
 
   /** Moment from the Fourier coefficients of the mean line. */
   public static final Formula MOMENT = Formula.named("moment of a thin section about its quarter chord")
-      .gives("c_m", NamedUnit.NUMBER)
+      .gives("c_m")
       .as("π/4·(A_2 − A_1)")
       .where("A_1", "first Fourier coefficient of the mean line's slope", -0.5, 0.5)
       .where("A_2", "second Fourier coefficient of the mean line's slope", -0.5, 0.5)
@@ -51,7 +51,7 @@ public record ThinAirfoil(double meanSlope, double a1, double a2) {
 
   /** Effectiveness of a plain flap. */
   public static final Formula FLAP = Formula.named("effectiveness of a plain flap")
-      .gives("τ", NamedUnit.NUMBER)
+      .gives("τ")
       .as("1 − (acos(1 − 2·x_h) − sin(acos(1 − 2·x_h)))/π")
       .where("x_h", "hinge station over chord", 0, 1)
       .from(GLAUERT)
@@ -198,5 +198,16 @@ public record ThinAirfoil(double meanSlope, double a1, double a2) {
     Checks.within("hinge station", hinge, 0, 1);
     double t = Math.acos(1 - 2 * hinge);
     return -0.5 * Math.sin(t) * (1 - Math.cos(t));
+  }
+
+  @Override
+  public String toString() {
+    return String.format(
+        Locale.ROOT,
+        "zero lift at %.3f°, C_m,¼ %.4f, design lift %.4f at %.3f°",
+        zeroLiftAngle().degrees(),
+        momentAboutQuarterChord(),
+        designLiftCoefficient(),
+        idealAngle().degrees());
   }
 }

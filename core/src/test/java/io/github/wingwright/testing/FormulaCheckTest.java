@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import io.github.wingwright.core.basis.Formula;
-import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -17,7 +16,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class FormulaCheckTest {
   /** A formula of a (2) and b_α (3) whose method gives NaN: only its text matters. */
   private static Formula text(String text) {
-    return Formula.named("test").gives("y", NamedUnit.NUMBER)
+    return Formula.named("test").gives("y")
         .as(text)
         .where("a", "first", 1, 2)
         .where("b_α", "second", 1, 3)
@@ -70,7 +69,7 @@ class FormulaCheckTest {
 
   @Test
   void takes_the_longest_symbol_with_its_marks() {
-    Formula formula = Formula.named("test").gives("y", NamedUnit.NUMBER)
+    Formula formula = Formula.named("test").gives("y")
         .as("C_L,max·C_L + c̄/c + dε/dα·S_wet")
         .where("C_L", "lift coefficient", 0, 1)
         .where("C_L,max", "greatest lift coefficient", 0, 1)
@@ -86,7 +85,7 @@ class FormulaCheckTest {
 
   @Test
   void finds_a_constant_that_is_wrong_in_its_eighth_digit() {
-    Formula formula = Formula.named("weight").gives("W", NamedUnit.NUMBER)
+    Formula formula = Formula.named("weight").gives("W")
         .as("9.80665·m")
         .where("m", "mass", 0.01, 10)
         .computedBy((double m) -> 9.8066502 * m);
@@ -101,7 +100,7 @@ class FormulaCheckTest {
 
   @Test
   void finds_inputs_in_the_wrong_order() {
-    Formula formula = Formula.named("quotient").gives("y", NamedUnit.NUMBER)
+    Formula formula = Formula.named("quotient").gives("y")
         .as("a/b").where("a", "above", 1, 2).where("b", "below", 3, 4)
         .computedBy((double a, double b) -> b / a);
     assertThatThrownBy(() -> FormulaCheck.textAgreesWithMethod(formula)).isInstanceOf(AssertionError.class);
@@ -109,7 +108,7 @@ class FormulaCheckTest {
 
   @Test
   void finds_a_domain_in_which_the_formula_is_not_finite() {
-    Formula formula = Formula.named("root").gives("y", NamedUnit.NUMBER)
+    Formula formula = Formula.named("root").gives("y")
         .as("√(a)").where("a", "of", -0.1, 1).computedBy((double a) -> Math.sqrt(a));
     assertThatThrownBy(() -> FormulaCheck.textAgreesWithMethod(formula)).isInstanceOf(AssertionError.class)
         .hasMessageContaining("a = -0.0");
@@ -117,16 +116,16 @@ class FormulaCheckTest {
 
   @Test
   void forgives_a_pole_at_a_corner_of_the_domain_if_text_and_method_have_it() {
-    FormulaCheck.textAgreesWithMethod(Formula.named("inverse").gives("y", NamedUnit.NUMBER)
+    FormulaCheck.textAgreesWithMethod(Formula.named("inverse").gives("y")
         .as("1/a").where("a", "below", 0, 1).computedBy((double a) -> 1 / a));
-    Formula silent = Formula.named("inverse").gives("y", NamedUnit.NUMBER)
+    Formula silent = Formula.named("inverse").gives("y")
         .as("1/a").where("a", "below", 0, 1).computedBy((double a) -> a == 0 ? 0 : 1 / a);
     assertThatThrownBy(() -> FormulaCheck.textAgreesWithMethod(silent)).isInstanceOf(AssertionError.class);
   }
 
   @Test
   void finds_a_branch_that_only_small_values_reach() {
-    Formula formula = Formula.named("identity").gives("y", NamedUnit.NUMBER)
+    Formula formula = Formula.named("identity").gives("y")
         .as("a").where("a", "value", 1e-6, 1)
         .computedBy((double a) -> a > 2e-6 && a < 1e-4 ? 2 * a : a);
     assertThatThrownBy(() -> FormulaCheck.textAgreesWithMethod(formula)).isInstanceOf(AssertionError.class);
@@ -134,7 +133,7 @@ class FormulaCheckTest {
 
   @Test
   void accepts_terms_that_cancel_to_rounding() {
-    Formula formula = Formula.named("difference").gives("y", NamedUnit.NUMBER)
+    Formula formula = Formula.named("difference").gives("y")
         .as("(a + b) − b").where("a", "small", 0, 1).where("b", "large", 0, 1)
         .computedBy((double a, double b) -> a);
     FormulaCheck.textAgreesWithMethod(formula);

@@ -2,11 +2,11 @@
 package io.github.wingwright.stability;
 
 import static io.github.wingwright.core.basis.Guideline.ofNumber;
-
 import io.github.wingwright.core.basis.Guideline;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.geometry.Tail;
+import java.util.Objects;
 
 /**
  * A class of aircraft, for the ranges that good tails of that class keep to.
@@ -84,6 +84,7 @@ public enum AircraftClass {
    * @return V_h or V_v
    */
   public double typicalTailVolume(Tail.Role role) {
+    Objects.requireNonNull(role, "role");
     TailVolume.refuseV(role);
     return role == Tail.Role.HORIZONTAL ? horizontal : vertical;
   }

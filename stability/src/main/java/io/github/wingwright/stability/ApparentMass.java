@@ -2,7 +2,6 @@
 package io.github.wingwright.stability;
 
 import io.github.wingwright.core.basis.Formula;
-import io.github.wingwright.core.quantity.NamedUnit;
 
 /**
  * The apparent mass of an ellipsoid of revolution: the air that moves with it, as a fraction of the air that it displaces.
@@ -25,7 +24,7 @@ public final class ApparentMass {
   /** Lamb's k₂ − k₁ as one formula. */
   public static final Formula DIFFERENCE =
       Formula.named("apparent-mass factor")
-          .gives("k₂−k₁", NamedUnit.NUMBER)
+          .gives("k₂−k₁")
           .as("β₀/(2 − β₀) − α₀/(2 − α₀)")
           .where("α₀", "coefficient along the axis", 0, 0.6667)
           .where("β₀", "coefficient across the axis", 0.6666, 1)
@@ -35,7 +34,7 @@ public final class ApparentMass {
   /** Lamb's α₀. */
   public static final Formula ALONG =
       Formula.named("Lamb's coefficient along the axis")
-          .gives("α₀", NamedUnit.NUMBER)
+          .gives("α₀")
           .as("2·(1 − e²)/e³·(½·ln((1 + e)/(1 − e)) − e)")
           .where("e", "eccentricity of the ellipsoid", NEARLY_A_SPHERE, 0.9999)
           .from(Sources.LAMB)
@@ -44,7 +43,7 @@ public final class ApparentMass {
   /** Lamb's β₀. */
   public static final Formula ACROSS =
       Formula.named("Lamb's coefficient across the axis")
-          .gives("β₀", NamedUnit.NUMBER)
+          .gives("β₀")
           .as("1/e² − (1 − e²)/(2·e³)·ln((1 + e)/(1 − e))")
           .where("e", "eccentricity of the ellipsoid", NEARLY_A_SPHERE, 0.9999)
           .from(Sources.LAMB)
@@ -53,7 +52,7 @@ public final class ApparentMass {
   /** Eccentricity of the ellipsoid. */
   public static final Formula ECCENTRICITY =
       Formula.named("eccentricity of the ellipsoid")
-          .gives("e", NamedUnit.NUMBER)
+          .gives("e")
           .as("√(1 − 1/f²)")
           .where("f", "fineness ratio", 1.01, 50)
           .from(Sources.LAMB)

@@ -17,10 +17,10 @@ import io.github.wingwright.core.mass.MassStatement;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
-import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 
 /**
  * Where the centre of gravity may lie: not farther aft than the least static margin allows, not farther forward than the
@@ -58,7 +58,7 @@ public final class CentreOfGravityRange {
 
   static final Formula LEAST_TAIL_LIFT =
       Formula.named("least tail lift on the wing area")
-          .gives("T", NamedUnit.NUMBER)
+          .gives("T")
           .as("−η_h·s_h·C_d")
           .where("η_h", "tail efficiency", 0.3, 1.2)
           .where("s_h", "tail area over wing area", 0, 1.5)
@@ -68,7 +68,7 @@ public final class CentreOfGravityRange {
 
   static final Formula GREATEST_TAIL_LIFT =
       Formula.named("greatest lift of the foreplane on the wing area")
-          .gives("T", NamedUnit.NUMBER)
+          .gives("T")
           .as("η_h·s_h·C_u")
           .where("η_h", "efficiency of the foreplane", 0.3, 1.2)
           .where("s_h", "foreplane area over wing area", 0, 1.5)
@@ -78,7 +78,7 @@ public final class CentreOfGravityRange {
 
   private static final Formula BOTH_STALL =
       Formula.named("lift coefficient at which wing and foreplane stall together")
-          .gives("C_L", NamedUnit.NUMBER)
+          .gives("C_L")
           .as("C_w + T")
           .where("C_w", "greatest lift coefficient of the wing, at the low end of what is known", 0.2, 3)
           .where("T", "greatest lift of the foreplane on the wing area", 0, 1)
@@ -355,7 +355,14 @@ public final class CentreOfGravityRange {
    * @param findings what to move if it lies outside
    */
   public record Loaded(
-      LoadingCase loading, Length centreOfGravity, StaticMargin staticMargin, List<Finding> findings) {}
+      LoadingCase loading, Length centreOfGravity, StaticMargin staticMargin, List<Finding> findings) {
+    public Loaded {
+      Objects.requireNonNull(loading, "loading");
+      Objects.requireNonNull(centreOfGravity, "centreOfGravity");
+      Objects.requireNonNull(staticMargin, "staticMargin");
+      Objects.requireNonNull(findings, "findings");
+    }
+  }
 
   /**
    * All loading cases.
@@ -366,6 +373,8 @@ public final class CentreOfGravityRange {
   public record Loadings(List<Loaded> cases, Interval travel) {
     /** Keeps its own list. */
     public Loadings {
+      Objects.requireNonNull(cases, "cases");
+      Objects.requireNonNull(travel, "travel");
       cases = List.copyOf(cases);
     }
 

@@ -9,11 +9,11 @@ import io.github.wingwright.core.geometry.Planform;
 import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
-import io.github.wingwright.core.quantity.NamedUnit;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 
 /**
  * A hinged part of a surface: elevator, rudder or aileron, with the chord and the span that such parts usually have.
@@ -57,7 +57,7 @@ public record ControlSurface(Kind kind, double chordFraction, double from, doubl
   /** Effectiveness of a hinged flap in thin-aerofoil theory. */
   public static final Formula EFFECTIVENESS =
       Formula.named("effectiveness of a hinged flap")
-          .gives("τ", NamedUnit.NUMBER)
+          .gives("τ")
           .as("1 − (acos(2·E − 1) − sin(acos(2·E − 1))) / π")
           .where("E", "flap chord over chord", 0.02, 0.98)
           .from(THIN)
@@ -65,6 +65,7 @@ public record ControlSurface(Kind kind, double chordFraction, double from, doubl
 
   /** Refuses a part that is not on its surface. */
   public ControlSurface {
+    Objects.requireNonNull(kind, "kind");
     Door.within(chordFraction, 0.0, 1.0, kind.words + " chord fraction");
     Door.within(from, 0.0, 1.0, kind.words + " inner end");
     Door.within(to, from, 1.0, kind.words + " outer end");
@@ -78,6 +79,8 @@ public record ControlSurface(Kind kind, double chordFraction, double from, doubl
    * @return the part that handbooks give to begin with
    */
   public static ControlSurface usual(Kind kind, AircraftClass aircraftClass) {
+    Objects.requireNonNull(kind, "kind");
+    Objects.requireNonNull(aircraftClass, "aircraftClass");
     return switch (kind) {
       case ELEVATOR -> new ControlSurface(kind, elevatorChord(aircraftClass), 0.0, 0.9);
       case RUDDER -> new ControlSurface(kind, rudderChord(aircraftClass), 0.0, 0.9);

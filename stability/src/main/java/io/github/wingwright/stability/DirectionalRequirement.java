@@ -29,7 +29,7 @@ record DirectionalRequirement(double yawStiffness, Airframe airframe, Length cen
 
   static final Formula BODY_VOLUME =
       Formula.named("volume of the fuselage over wing area times span")
-          .gives("v_f", NamedUnit.NUMBER)
+          .gives("v_f")
           .as("Q / (S·b)")
           .where("Q", "volume of the fuselage", Volume.CUBIC_METRE, 1e-7, 2000)
           .where("S", "wing reference area", Area.SQUARE_METRE, 1e-4, 1000)

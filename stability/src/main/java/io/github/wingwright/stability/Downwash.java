@@ -12,12 +12,12 @@ import io.github.wingwright.core.geometry.Tail;
 import io.github.wingwright.core.geometry.Wing;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
-import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.StringJoiner;
 
 /**
@@ -30,7 +30,7 @@ import java.util.StringJoiner;
 public final class Downwash {
   private static final Formula PER_SPAN =
       Formula.named("distance over span")
-          .gives("l", NamedUnit.NUMBER)
+          .gives("l")
           .as("x / b")
           .where("x", "distance", Length.METRE, -60, 60)
           .where("b", "wing span", Length.METRE, 0.05, 100)
@@ -59,6 +59,7 @@ public final class Downwash {
    * @throws IllegalArgumentException if the tail is not behind the wing
    */
   public static Downwash at(Wing wing, Tail tail, double liftSlope, DownwashMethod chosen) {
+    Objects.requireNonNull(chosen, "chosen");
     Door.positive(liftSlope, "lift-curve slope");
     return at(wing, tail, Step.given("lift-curve slope of the wing", "a_w", liftSlope, Source.BRIEF), chosen);
   }

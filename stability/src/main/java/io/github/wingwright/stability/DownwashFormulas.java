@@ -16,7 +16,7 @@ public final class DownwashFormulas {
   /** Twice the downwash at an elliptically loaded wing: far behind it. */
   public static final Formula FAR_ELLIPTIC =
       Formula.named("downwash gradient far behind an elliptic wing")
-          .gives("ε_α", NamedUnit.NUMBER)
+          .gives("ε_α")
           .as("2·a_w / (π·A)")
           .where("a_w", "lift-curve slope of the wing", NamedUnit.PER_RADIAN, 0.5, 7)
           .where("A", "aspect ratio", 1, 40)
@@ -26,7 +26,7 @@ public final class DownwashFormulas {
   /** The stability handbook's fit. */
   public static final Formula HANDBOOK =
       Formula.named("downwash gradient of the handbook")
-          .gives("ε_α", NamedUnit.NUMBER)
+          .gives("ε_α")
           .as(
               "4.44·((1/A − 1/(1 + A^1.7))·(10 − 3·λ)/7·(1 − abs(z))/(2·l)^(1/3)·√(cos(Λ)))^1.19")
           .where("A", "aspect ratio", 2, 20)
@@ -40,7 +40,7 @@ public final class DownwashFormulas {
   /** A fit for straight tapered wings and tails off the wake's plane. */
   public static final Formula TORENBEEK =
       Formula.named("downwash gradient, Torenbeek")
-          .gives("ε_α", NamedUnit.NUMBER)
+          .gives("ε_α")
           .as("1.75·a_w / (π·A·(2·λ·l)^0.25·(1 + 2·abs(z)))")
           .where("a_w", "lift-curve slope of the wing", NamedUnit.PER_RADIAN, 0.5, 7)
           .where("A", "aspect ratio", 4, 20)
@@ -53,7 +53,7 @@ public final class DownwashFormulas {
   /** A fit to early wind-tunnel measurements. */
   public static final Formula DIEHL =
       Formula.named("downwash gradient, Diehl")
-          .gives("ε_α", NamedUnit.NUMBER)
+          .gives("ε_α")
           .as("π/9·a_w·λ^0.3 / A^0.725·(3 / (A·l))^0.25")
           .where("a_w", "lift-curve slope of the wing", NamedUnit.PER_RADIAN, 0.5, 7)
           .where("A", "aspect ratio", 3, 15)
@@ -65,7 +65,7 @@ public final class DownwashFormulas {
   /** A rule of thumb for small aircraft. */
   public static final Formula ASPECT_RATIO_ALONE =
       Formula.named("downwash gradient from aspect ratio alone")
-          .gives("ε_α", NamedUnit.NUMBER)
+          .gives("ε_α")
           .as("4 / (A + 2)")
           .where("A", "aspect ratio", 4, 30)
           .from(Sources.SMALL_AIRCRAFT_RULES)
@@ -74,7 +74,7 @@ public final class DownwashFormulas {
   /** How much of the far downwash is there at a distance behind an elliptic lifting line. */
   public static final Formula ELLIPTIC_FACTOR =
       Formula.named("downwash at a distance over far downwash")
-          .gives("F", NamedUnit.NUMBER)
+          .gives("F")
           .as("½ + √(1 + x²)·E / (π·x)")
           .where("x", "distance behind the lifting line over semispan", -20, 20)
           .where("E", "complete elliptic integral of the second kind, k² = 1/(1 + x²)", 1, 1.5708)
@@ -84,7 +84,7 @@ public final class DownwashFormulas {
   /** Exact downwash of an elliptic lifting line in the plane of its wake. */
   public static final Formula ELLIPTIC_LIFTING_LINE =
       Formula.named("downwash gradient of an elliptic lifting line")
-          .gives("ε_α", NamedUnit.NUMBER)
+          .gives("ε_α")
           .as("2·a_w·F / (π·A)")
           .where("a_w", "lift-curve slope of the wing", NamedUnit.PER_RADIAN, 0.5, 7)
           .where("A", "aspect ratio", 3, 40)
@@ -95,7 +95,7 @@ public final class DownwashFormulas {
   /** One horseshoe vortex of the rolled-up span. */
   public static final Formula HORSESHOE =
       Formula.named("downwash gradient of one horseshoe vortex")
-          .gives("ε_α", NamedUnit.NUMBER)
+          .gives("ε_α")
           .as(
               "8·a_w / (π³·A)·((1 + l/√(l² + (π/8)² + z²))·(π/8)² / ((π/8)² + z²)"
                   + " + (π/8)²·l / ((l² + z²)·√(l² + (π/8)² + z²)))")

@@ -114,7 +114,7 @@ public enum DownwashMethod {
 
   static final Formula SEMISPANS =
       Formula.named("tail arm over semispan")
-          .gives("x", NamedUnit.NUMBER)
+          .gives("x")
           .as("2·l")
           .where("l", "tail arm over span", -10, 10)
           .from(Source.DEFINITION)

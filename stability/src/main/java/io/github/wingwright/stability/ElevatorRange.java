@@ -40,7 +40,7 @@ public final class ElevatorRange {
   /** Lift coefficient that an elevator angle trims. */
   public static final Formula TRIMMED_LIFT =
       Formula.named("lift coefficient that the elevator trims")
-          .gives("C_L", NamedUnit.NUMBER)
+          .gives("C_L")
           .as("(δ_b − τ·δ_e − δ_0) / δ_1")
           .where("δ_b", "decalage as built", Angle.RADIAN, -0.3, 0.3)
           .where("τ", "elevator effectiveness", 0.05, 1)

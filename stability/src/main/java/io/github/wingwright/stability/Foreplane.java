@@ -51,7 +51,7 @@ public final class Foreplane {
   /** Where the lift of a foreplane acts in trim. */
   public static final Formula TRIM_CENTRE =
       Formula.named("where the lift of the foreplane acts in trim, fraction of c̄")
-          .gives("h_t", NamedUnit.NUMBER)
+          .gives("h_t")
           .as("h_h − 2·C_f / (π·A)")
           .where("h_h", "aerodynamic centre of the foreplane", -15, 0)
           .where("C_f", "moment slope of the fuselage C_mα,f", NamedUnit.PER_RADIAN, -1, 3)

@@ -18,7 +18,7 @@ record ForwardLimitRequirement(double liftCoefficient, double tailDownload, Leng
 
   static final Formula AREA_RATIO =
       Formula.named("tail area over wing area for trim at the greatest lift")
-          .gives("s_h", NamedUnit.NUMBER)
+          .gives("s_h")
           .as("−M / (η_h·C_d·(h_h − h_w + C_f/a_w))")
           .where("M", "moment to be trimmed, nose-down negative", -2, 0.5)
           .where("η_h", "tail efficiency", 0.3, 1.2)
@@ -32,7 +32,7 @@ record ForwardLimitRequirement(double liftCoefficient, double tailDownload, Leng
 
   static final Formula MOMENT =
       Formula.named("moment to be trimmed")
-          .gives("M", NamedUnit.NUMBER)
+          .gives("M")
           .as("C_m + C_L·(h − h_w) + C_f·(C_L/a_w + α_b)")
           .where("C_m", "moment coefficient of the wing about its aerodynamic centre", -0.5, 0.2)
           .where("C_L", "greatest lift coefficient", 0.2, 3)

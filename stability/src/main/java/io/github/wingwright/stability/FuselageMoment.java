@@ -9,6 +9,7 @@ import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Volume;
+import java.util.Objects;
 
 /**
  * The pitching-moment slope of a fuselage or nacelle, C_mα,f = dC_m/dα [1/rad] on S·c̄, positive: it destabilises.
@@ -55,7 +56,7 @@ public final class FuselageMoment {
 
   static final Formula PLACE =
       Formula.named("quarter root chord along the fuselage")
-          .gives("p", NamedUnit.NUMBER)
+          .gives("p")
           .as("(x + ¼·c_r) / L")
           .where("x", "root leading edge behind the nose", Length.METRE, 0, 100)
           .where("c_r", "root chord of the wing", Length.METRE, 0.005, 20)
@@ -164,6 +165,7 @@ public final class FuselageMoment {
       double tailGradient,
       double tailArm,
       int strips) {
+    Objects.requireNonNull(shape, "shape");
     Door.within(strips, 1, 1_000_000, "number of strips");
     double ahead = 0.0;
     double front = Math.max(0.0, Math.min(rootLeadingEdge, length));

@@ -17,6 +17,7 @@ import io.github.wingwright.core.quantity.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 
 /**
  * The balance of dihedral against fin that decides whether a bank grows into a spiral.
@@ -129,6 +130,7 @@ public final class LateralStability {
    * @throws IllegalStateException if there is no vertical tail
    */
   public static LateralStability of(Airframe airframe, double liftCoefficient, AircraftClass aircraftClass) {
+    Objects.requireNonNull(aircraftClass, "aircraftClass");
     Door.positive(liftCoefficient, "lift coefficient");
     Tail fin =
         airframe.yawTails().stream()

@@ -3,6 +3,7 @@ package io.github.wingwright.stability;
 
 import io.github.wingwright.core.mass.MassStatement;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * One way in which an aircraft is loaded.
@@ -13,6 +14,7 @@ import java.io.Serializable;
 public record LoadingCase(String name, MassStatement masses) implements Serializable {
   /** Refuses a case without a name. */
   public LoadingCase {
+    Objects.requireNonNull(masses, "masses");
     if (name.isBlank()) {
       throw new IllegalArgumentException("name of a loading case must say what is aboard, was empty");
     }

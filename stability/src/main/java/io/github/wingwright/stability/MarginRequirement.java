@@ -21,7 +21,7 @@ record MarginRequirement(double margin, Length centreOfGravity, PitchModel model
 
   static final Formula AREA_RATIO =
       Formula.named("tail area over wing area for a neutral point")
-          .gives("s_h", NamedUnit.NUMBER)
+          .gives("s_h")
           .as("(a_w·(h_n − h_w) + C_f) / (η_h·a_h·(1 − ε_α)·(h_h − h_n))")
           .where("a_w", "lift-curve slope of the wing", NamedUnit.PER_RADIAN, 0.5, 7)
           .where("h_n", "neutral point wanted", 0, 1.5)
@@ -36,7 +36,7 @@ record MarginRequirement(double margin, Length centreOfGravity, PitchModel model
 
   static final Formula WANTED =
       Formula.named("neutral point wanted, fraction of c̄")
-          .gives("h_n", NamedUnit.NUMBER)
+          .gives("h_n")
           .as("h + K_n")
           .where("h", "most aft centre of gravity, fraction of c̄", -1, 2)
           .where("K_n", "static margin wanted", -0.2, 1)

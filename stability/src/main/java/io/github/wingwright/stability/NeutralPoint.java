@@ -39,7 +39,7 @@ public final class NeutralPoint {
   /** Neutral point in fractions of the mean aerodynamic chord. */
   public static final Formula POSITION =
       Formula.named("neutral point behind the leading edge of the mean aerodynamic chord")
-          .gives("h_n", NamedUnit.NUMBER)
+          .gives("h_n")
           .as("(a_w·h_w − C_f + η_h·s_h·a_h·(1 − ε_α)·h_h) / (a_w + η_h·s_h·a_h·(1 − ε_α))")
           .where("a_w", "lift-curve slope of the wing", NamedUnit.PER_RADIAN, 0.5, 7)
           .where("h_w", "aerodynamic centre of the wing", 0.1, 0.6)
@@ -55,7 +55,7 @@ public final class NeutralPoint {
   /** What the tail moves. */
   public static final Formula TAIL_SHIFT =
       Formula.named("shift of the neutral point by the tail")
-          .gives("Δh_h", NamedUnit.NUMBER)
+          .gives("Δh_h")
           .as("t·(h_h − h_w) / (a_w + t)")
           .where("t", "lift slope of the tail on the wing area", NamedUnit.PER_RADIAN, 0, 7)
           .where("h_h", "aerodynamic centre of the tail", -15, 20)
@@ -67,7 +67,7 @@ public final class NeutralPoint {
   /** What the fuselage moves. */
   public static final Formula FUSELAGE_SHIFT =
       Formula.named("shift of the neutral point by the fuselage")
-          .gives("Δh_f", NamedUnit.NUMBER)
+          .gives("Δh_f")
           .as("−C_f / (a_w + t)")
           .where("C_f", "moment slope of the fuselage C_mα,f", NamedUnit.PER_RADIAN, -1, 3)
           .where("a_w", "lift-curve slope of the wing", NamedUnit.PER_RADIAN, 0.5, 7)

@@ -63,18 +63,18 @@ final class PitchChoices {
 
   /** Data of the wing's section, which trim cannot do without. */
   Section neededWingSection() {
-    return needed(wingSection, "wing");
+    return needed(wingSection, "wing", "withWingSection(…)");
   }
 
   /** Data of the tail's section, which trim cannot do without. */
   Section neededTailSection() {
-    return needed(tailSection, "horizontal tail");
+    return needed(tailSection, "horizontal tail", "withTailSection(…)");
   }
 
-  private static Section needed(@Nullable Section section, String of) {
+  private static Section needed(@Nullable Section section, String of, String call) {
     if (section == null) {
       throw new IllegalStateException(
-          "trim needs data of the " + of + " section (its zero-lift angle cannot be guessed), none were given");
+          "trim needs data of the " + of + " section (its zero-lift angle cannot be guessed): give them by " + call);
     }
     return section;
   }

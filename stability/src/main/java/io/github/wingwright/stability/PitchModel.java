@@ -7,6 +7,7 @@ import io.github.wingwright.core.geometry.Fuselage;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.function.Consumer;
 
 /**
@@ -44,6 +45,7 @@ public final class PitchModel {
    * @return the model
    */
   public static PitchModel of(Airframe airframe) {
+    Objects.requireNonNull(airframe, "airframe");
     return new PitchModel(new PitchChoices(airframe));
   }
 
@@ -60,6 +62,7 @@ public final class PitchModel {
    * @return the model for it
    */
   public PitchModel forClass(AircraftClass other) {
+    Objects.requireNonNull(other, "other");
     return with(
         c -> {
           c.aircraftClass = other;
@@ -74,6 +77,7 @@ public final class PitchModel {
    * @return the model of it
    */
   public PitchModel withAirframe(Airframe other) {
+    Objects.requireNonNull(other, "other");
     return with(c -> c.airframe = other);
   }
 
@@ -84,6 +88,7 @@ public final class PitchModel {
    * @return the model with it
    */
   public PitchModel withDownwash(DownwashMethod method) {
+    Objects.requireNonNull(method, "method");
     return with(c -> c.downwashMethod = method);
   }
 
@@ -94,6 +99,7 @@ public final class PitchModel {
    * @return the model with it
    */
   public PitchModel withFuselageMoment(FuselageMethod method) {
+    Objects.requireNonNull(method, "method");
     return with(c -> c.fuselageMethod = method);
   }
 
@@ -127,6 +133,7 @@ public final class PitchModel {
    * @return the model with it
    */
   public PitchModel withNacelle(Fuselage nacelle) {
+    Objects.requireNonNull(nacelle, "nacelle");
     return with(c -> c.nacelles.add(nacelle));
   }
 
@@ -151,6 +158,7 @@ public final class PitchModel {
    * @return the model with it, instead of one given before
    */
   public PitchModel withPropeller(Propeller propeller, Length centreOfGravityHeight) {
+    Objects.requireNonNull(propeller, "propeller");
     Door.finite(centreOfGravityHeight, "height of the centre of gravity");
     return with(
         c -> {
@@ -167,6 +175,7 @@ public final class PitchModel {
    * @return the model with it
    */
   public PitchModel withWingSection(SectionPolar polar, double reynolds) {
+    Objects.requireNonNull(polar, "polar");
     return with(c -> c.wingSection = new PitchChoices.Section(polar, reynolds));
   }
 
@@ -178,6 +187,7 @@ public final class PitchModel {
    * @return the model with it
    */
   public PitchModel withTailSection(SectionPolar polar, double reynolds) {
+    Objects.requireNonNull(polar, "polar");
     return with(c -> c.tailSection = new PitchChoices.Section(polar, reynolds));
   }
 

@@ -26,7 +26,7 @@ import org.jspecify.annotations.Nullable;
 final class PitchTerms {
   static final Formula AREA_RATIO =
       Formula.named("tail area over wing area")
-          .gives("s_h", NamedUnit.NUMBER)
+          .gives("s_h")
           .as("S_h / S")
           .where("S_h", "horizontal tail area", Area.SQUARE_METRE, 1e-5, 200)
           .where("S", "wing reference area", Area.SQUARE_METRE, 1e-4, 1000)
@@ -34,7 +34,7 @@ final class PitchTerms {
           .computedBy((double tail, double wing) -> tail / wing);
   static final Formula TAIL_CENTRE =
       Formula.named("aerodynamic centre of the tail, fraction of c̄")
-          .gives("h_h", NamedUnit.NUMBER)
+          .gives("h_h")
           .as("h_w + l_h/c̄")
           .where("h_w", "aerodynamic centre of the wing", 0.1, 0.6)
           .where("l_h", "tail arm", Length.METRE, -60, 60)
@@ -52,7 +52,7 @@ final class PitchTerms {
 
   static final Formula SECTION_FACTOR =
       Formula.named("section slope over 2π")
-          .gives("κ", NamedUnit.NUMBER)
+          .gives("κ")
           .as("a_0 / (2·π)")
           .where("a_0", "lift-curve slope of the section", NamedUnit.PER_RADIAN, 2, 8)
           .from(Source.DEFINITION)
@@ -60,7 +60,7 @@ final class PitchTerms {
 
   static final Formula PROPELLER =
       Formula.named("neutral point with a propeller ahead")
-          .gives("h_n", NamedUnit.NUMBER)
+          .gives("h_n")
           .as("h_u·(1 − 0.02·l_p/c̄)")
           .where("h_u", "neutral point without the propeller", -2, 3)
           .where("l_p", "distance of the propeller ahead of the centre of gravity", Length.METRE, -20, 20)
@@ -69,7 +69,7 @@ final class PitchTerms {
           .computedBy((double h, double ahead, double chord) -> h * (1.0 - 0.02 * ahead / chord));
   static final Formula PROPELLER_SHIFT =
       Formula.named("shift of the neutral point by the propeller")
-          .gives("Δh_p", NamedUnit.NUMBER)
+          .gives("Δh_p")
           .as("−0.02·l_p/c̄·h_u")
           .where("l_p", "distance of the propeller ahead of the centre of gravity", Length.METRE, -20, 20)
           .where("c̄", "mean aerodynamic chord", Length.METRE, 0.005, 20)

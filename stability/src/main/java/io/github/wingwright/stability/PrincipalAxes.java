@@ -10,6 +10,7 @@ import io.github.wingwright.core.quantity.MomentOfInertia;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 
 /**
  * Principal moments of inertia of an aircraft that is symmetric about its x-z plane, and how the axes lie.
@@ -37,6 +38,11 @@ public record PrincipalAxes(
 
   /** Keeps its own list. */
   public PrincipalAxes {
+    Objects.requireNonNull(findings, "findings");
+    Objects.requireNonNull(roll, "roll");
+    Objects.requireNonNull(pitch, "pitch");
+    Objects.requireNonNull(yaw, "yaw");
+    Objects.requireNonNull(inclination, "inclination");
     findings = List.copyOf(findings);
   }
 
@@ -47,6 +53,7 @@ public record PrincipalAxes(
    * @return the principal moments and the inclination
    */
   public static PrincipalAxes of(Inertia inertia) {
+    Objects.requireNonNull(inertia, "inertia");
     double xx = inertia.roll().si();
     double zz = inertia.yaw().si();
     double xz = inertia.productXz().si();

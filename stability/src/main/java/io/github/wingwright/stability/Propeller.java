@@ -17,6 +17,7 @@ import io.github.wingwright.core.quantity.Pressure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 
 /**
  * A running propeller as stability sees it: where it is, how hard it pulls and how much of the tail its slipstream meets.
@@ -79,6 +80,8 @@ public final class Propeller {
    * @return the propeller
    */
   public static Propeller of(Length diameter, Placement hub) {
+    Objects.requireNonNull(diameter, "diameter");
+    Objects.requireNonNull(hub, "hub");
     Door.positive(diameter, "diameter of the propeller");
     Door.finite(hub.x(), "place of the propeller");
     Door.finite(hub.z(), "height of the propeller");
@@ -95,6 +98,8 @@ public final class Propeller {
    * @return the propeller with them
    */
   public Propeller blades(int number, Length chord, Angle angle) {
+    Objects.requireNonNull(chord, "chord");
+    Objects.requireNonNull(angle, "angle");
     if (number < 2 || number > 6) {
       throw new IllegalArgumentException("number of blades must be 2 to 6, was " + number);
     }
@@ -112,6 +117,8 @@ public final class Propeller {
    * @return the propeller that pulls
    */
   public Propeller thrust(Force force, Pressure pressure, double lift) {
+    Objects.requireNonNull(force, "force");
+    Objects.requireNonNull(pressure, "pressure");
     Door.positive(pressure, "dynamic pressure");
     Door.positive(lift, "lift coefficient");
     if (!(force.si() >= 0.0) || Double.isInfinite(force.si())) {

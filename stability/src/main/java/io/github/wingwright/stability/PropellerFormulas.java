@@ -36,7 +36,7 @@ public final class PropellerFormulas {
   /** Moment of the thrust. */
   public static final Formula THRUST_MOMENT =
       Formula.named("pitching moment of the thrust")
-          .gives("C_m,T", NamedUnit.NUMBER)
+          .gives("C_m,T")
           .as("−C_T·z_T / c̄")
           .where("C_T", "thrust over dynamic pressure and wing area", -0.5, 2)
           .where("z_T", "height of the thrust line above the centre of gravity", Length.METRE, -20, 20)
@@ -47,7 +47,7 @@ public final class PropellerFormulas {
   /** Shift of the neutral point by the thrust line. */
   public static final Formula THRUST_SHIFT =
       Formula.named("shift of the neutral point by the thrust line")
-          .gives("Δh_T", NamedUnit.NUMBER)
+          .gives("Δh_T")
           .as("1.5·C_T/C_L·z_T / c̄")
           .where("C_T", "thrust over dynamic pressure and wing area", -0.5, 2)
           .where("C_L", "lift coefficient at which it pulls so", 0.1, 3)
@@ -59,7 +59,7 @@ public final class PropellerFormulas {
   /** Effective solidity. */
   public static final Formula SOLIDITY =
       Formula.named("effective solidity of the propeller")
-          .gives("σ", NamedUnit.NUMBER)
+          .gives("σ")
           .as("2·B·c_b / (3·π·D)")
           .where("B", "number of blades", 2, 6)
           .where("c_b", "blade chord at three quarters of the radius", Length.METRE, 0.002, 1)
@@ -81,7 +81,7 @@ public final class PropellerFormulas {
 
   static final Formula DISC_SHARE =
       Formula.named("disc area over wing area")
-          .gives("s_d", NamedUnit.NUMBER)
+          .gives("s_d")
           .as("π·D·D / (4·S)")
           .where("D", "diameter of the propeller", Length.METRE, 0.05, 6)
           .where("S", "wing reference area", Area.SQUARE_METRE, 1e-4, 1000)
@@ -90,7 +90,7 @@ public final class PropellerFormulas {
 
   static final Formula DISC_THRUST =
       Formula.named("thrust over dynamic pressure and disc area")
-          .gives("T_d", NamedUnit.NUMBER)
+          .gives("T_d")
           .as("C_T / s_d")
           .where("C_T", "thrust over dynamic pressure and wing area", 0, 2)
           .where("s_d", "disc area over wing area", 0.005, 2)
@@ -110,7 +110,7 @@ public final class PropellerFormulas {
   /** Shift of the neutral point by the normal force. */
   public static final Formula NORMAL_SHIFT =
       Formula.named("shift of the neutral point by the normal force of the propeller")
-          .gives("Δh_N", NamedUnit.NUMBER)
+          .gives("Δh_N")
           .as("n·(h_p − h_n) / (a_w + t + n)")
           .where("n", "normal-force slope of the propeller on the wing area", NamedUnit.PER_RADIAN, 0, 2)
           .where("h_p", "propeller, fraction of c̄", -15, 20)
@@ -125,7 +125,7 @@ public final class PropellerFormulas {
   /** Tail efficiency in the slipstream. */
   public static final Formula SLIPSTREAM_EFFICIENCY =
       Formula.named("tail efficiency in the slipstream")
-          .gives("η_s", NamedUnit.NUMBER)
+          .gives("η_s")
           .as("η_h·(1 + k·T_d)")
           .where("η_h", "tail efficiency without power", 0.3, 1.2)
           .where("k", "part of the tail in the slipstream", 0, 1)
@@ -135,7 +135,7 @@ public final class PropellerFormulas {
 
   static final Formula SLIPSTREAM_SHIFT =
       Formula.named("shift of the neutral point by the slipstream on the tail")
-          .gives("Δh_s", NamedUnit.NUMBER)
+          .gives("Δh_s")
           .as("h_s − h_u")
           .where("h_s", "neutral point with the tail in the slipstream", -2, 3)
           .where("h_u", "neutral point without", -2, 3)

@@ -7,7 +7,6 @@ import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.geometry.Tail;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
-import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.function.DoubleFunction;
 
 /**
@@ -26,7 +25,7 @@ record RotationRequirement(
 
   static final Formula MOMENT =
       Formula.named("moment about the main wheels without the tail")
-          .gives("M", NamedUnit.NUMBER)
+          .gives("M")
           .as("C_m + C_L·(h_g − h_w) − w·(h_g − h)")
           .where("C_m", "moment coefficient of the wing about its aerodynamic centre", -0.5, 0.2)
           .where("C_L", "lift coefficient on the ground run", 0, 2)
@@ -39,7 +38,7 @@ record RotationRequirement(
 
   static final Formula AREA_RATIO =
       Formula.named("tail area over wing area for rotation")
-          .gives("s_h", NamedUnit.NUMBER)
+          .gives("s_h")
           .as("−M / (η_h·C_d·(h_h − h_g))")
           .where("M", "moment about the main wheels without the tail", -3, 1)
           .where("η_h", "tail efficiency", 0.3, 1.2)

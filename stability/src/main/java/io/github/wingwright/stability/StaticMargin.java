@@ -25,7 +25,7 @@ public final class StaticMargin {
   /** The static margin. */
   public static final Formula MARGIN =
       Formula.named("static margin")
-          .gives("K_n", NamedUnit.NUMBER)
+          .gives("K_n")
           .as("h_n − h")
           .where("h_n", "neutral point, fraction of c̄", -5, 10)
           .where("h", "centre of gravity, fraction of c̄", -5, 10)
@@ -34,7 +34,7 @@ public final class StaticMargin {
 
   static final Formula FRACTION =
       Formula.named("centre of gravity as a fraction of the mean aerodynamic chord")
-          .gives("h", NamedUnit.NUMBER)
+          .gives("h")
           .as("(x − x_c) / c̄")
           .where("x", "centre of gravity", Length.METRE, -1, 100)
           .where("x_c", "leading edge of the mean aerodynamic chord", Length.METRE, -1, 100)

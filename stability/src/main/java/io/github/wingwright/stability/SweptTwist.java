@@ -8,6 +8,7 @@ import io.github.wingwright.core.geometry.Planform;
 import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
+import java.util.Objects;
 
 /**
  * The moment that twist makes on a swept wing: with it a wing without a tail can be trimmed.
@@ -30,7 +31,7 @@ public final class SweptTwist {
   /** Moment coefficient of a wing with sweep and twist. */
   static final Formula MOMENT =
       Formula.named("moment coefficient of the wing about its aerodynamic centre")
-          .gives("C_m", NamedUnit.NUMBER)
+          .gives("C_m")
           .as("c_m − a_w / (1 + 2·a_w/(π·A))·J")
           .where("c_m", "moment coefficient of the section", -0.5, 0.2)
           .where("a_w", "lift-curve slope of the wing", NamedUnit.PER_RADIAN, 0.5, 7)
@@ -43,6 +44,7 @@ public final class SweptTwist {
 
   /** The wing's moment: the section's own for a wing without sweep or twist. */
   static Step moment(Step section, Planform planform, PitchTerms terms) {
+    Objects.requireNonNull(planform, "planform");
     double product = product(planform);
     if (product == 0.0) {
       return section;
@@ -63,6 +65,7 @@ public final class SweptTwist {
    * @return C_m,θ about the aerodynamic centre, nose-up positive; positive for washout on a swept-back wing
    */
   public static double moment(Planform planform, double liftSlope) {
+    Objects.requireNonNull(planform, "planform");
     return coefficient(0.0, liftSlope, planform.aspectRatio(), product(planform));
   }
 

@@ -7,6 +7,7 @@ import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.geometry.Airframe;
 import io.github.wingwright.core.geometry.Tail;
 import io.github.wingwright.core.quantity.NamedUnit;
+import java.util.Objects;
 
 /**
  * How the tails stand together. Some arrangements do the same work with a little less tail volume: a handbook takes 5 to
@@ -133,6 +134,7 @@ public enum TailArrangement {
    * @return 0.875 to 1
    */
   public double factor(Tail.Role role) {
+    Objects.requireNonNull(role, "role");
     return role == Tail.Role.HORIZONTAL ? level : upright;
   }
 

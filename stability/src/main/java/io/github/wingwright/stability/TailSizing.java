@@ -11,6 +11,7 @@ import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
+import java.util.Objects;
 import java.util.function.Consumer;
 
 /**
@@ -45,6 +46,7 @@ public final class TailSizing {
    * @return the specification
    */
   public static TailSizing horizontal(Wing wing) {
+    Objects.requireNonNull(wing, "wing");
     return begin(Tail.Role.HORIZONTAL, wing);
   }
 
@@ -55,6 +57,7 @@ public final class TailSizing {
    * @return the specification
    */
   public static TailSizing vertical(Wing wing) {
+    Objects.requireNonNull(wing, "wing");
     return begin(Tail.Role.VERTICAL, wing);
   }
 

@@ -9,7 +9,7 @@ import io.github.wingwright.core.geometry.Wing;
 import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
-import io.github.wingwright.core.quantity.NamedUnit;
+import java.util.Objects;
 
 /**
  * Tail volume coefficients: how much tail at what arm, against the wing.
@@ -32,7 +32,7 @@ public final class TailVolume {
   /** Horizontal tail volume coefficient from area and arm. */
   public static final Formula HORIZONTAL =
       Formula.named("horizontal tail volume coefficient")
-          .gives("V_h", NamedUnit.NUMBER)
+          .gives("V_h")
           .as("S_h·l_h / (S·c̄)")
           .where("S_h", "horizontal tail area", Area.SQUARE_METRE, 1e-5, 200)
           .where("l_h", "horizontal tail arm", Length.METRE, 0.01, 60)
@@ -68,7 +68,7 @@ public final class TailVolume {
   /** Vertical tail volume coefficient from area and arm. */
   public static final Formula VERTICAL =
       Formula.named("vertical tail volume coefficient")
-          .gives("V_v", NamedUnit.NUMBER)
+          .gives("V_v")
           .as("S_v·l_v / (S·b)")
           .where("S_v", "vertical tail area", Area.SQUARE_METRE, 1e-5, 200)
           .where("l_v", "vertical tail arm", Length.METRE, 0.01, 60)
@@ -196,6 +196,7 @@ public final class TailVolume {
    * @return S_h or S_v
    */
   public static Area area(Tail.Role role, double coefficient, Length arm, Wing wing) {
+    Objects.requireNonNull(role, "role");
     Door.positive(coefficient, "tail volume coefficient");
     Door.positive(arm, "tail arm");
     return Area.squareMetres(area(coefficient, arm.si(), wing.planform().area().si(), reference(role, wing)));
@@ -211,6 +212,7 @@ public final class TailVolume {
    * @return l_h or l_v
    */
   public static Length arm(Tail.Role role, double coefficient, Area area, Wing wing) {
+    Objects.requireNonNull(role, "role");
     Door.positive(coefficient, "tail volume coefficient");
     Door.positive(area, "tail area");
     return Length.metres(arm(coefficient, area.si(), wing.planform().area().si(), reference(role, wing)));

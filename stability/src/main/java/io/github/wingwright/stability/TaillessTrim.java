@@ -35,7 +35,7 @@ public final class TaillessTrim {
   /** Moment that the wing needs. */
   public static final Formula NEEDED_MOMENT =
       Formula.named("moment coefficient that the wing needs for trim")
-          .gives("C_m,n", NamedUnit.NUMBER)
+          .gives("C_m,n")
           .as("−C_L·(h − h_w) − C_f·(C_L/a_w + α_b)")
           .where("C_L", "lift coefficient", -1, 3)
           .where("h", "centre of gravity, fraction of c̄", -1, 2)
@@ -49,7 +49,7 @@ public final class TaillessTrim {
   /** Where the centre of gravity must lie for the moment that the wing has. */
   public static final Formula BALANCE_POINT =
       Formula.named("centre of gravity at which the wing trims itself, fraction of c̄")
-          .gives("h", NamedUnit.NUMBER)
+          .gives("h")
           .as("h_w − (C_m + C_f·(C_L/a_w + α_b)) / C_L")
           .where("h_w", "aerodynamic centre of the wing", 0.1, 0.6)
           .where("C_m", "moment coefficient of the wing about its aerodynamic centre", -0.5, 0.2)

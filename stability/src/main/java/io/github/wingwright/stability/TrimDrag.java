@@ -3,7 +3,6 @@ package io.github.wingwright.stability;
 
 import io.github.wingwright.core.basis.Formula;
 import io.github.wingwright.core.basis.Source;
-import io.github.wingwright.core.quantity.NamedUnit;
 
 /**
  * What it costs to hold the aircraft in trim with a tail.
@@ -28,7 +27,7 @@ public final class TrimDrag {
   /** Mutual induced drag. */
   public static final Formula MUTUAL_INDUCED =
       Formula.named("mutual induced drag of wing and tail")
-          .gives("C_D,wh", NamedUnit.NUMBER)
+          .gives("C_D,wh")
           .as("2·T·C_w / (π·A)")
           .where("T", "tail lift on the wing area", -1, 1)
           .where("C_w", "lift coefficient of the wing", -1, 3)
@@ -39,7 +38,7 @@ public final class TrimDrag {
   /** Induced drag of the tail itself. */
   public static final Formula TAIL_INDUCED =
       Formula.named("induced drag of the tail")
-          .gives("C_D,h", NamedUnit.NUMBER)
+          .gives("C_D,h")
           .as("T²·(1 + δ_h) / (π·A_h·η_h·s_h)")
           .where("T", "tail lift on the wing area", -1, 1)
           .where("δ_h", "loss of the tail against elliptic loading", 0, 0.5)

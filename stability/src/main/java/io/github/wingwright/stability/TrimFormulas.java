@@ -22,7 +22,7 @@ public final class TrimFormulas {
   /** Tail lift for trim. */
   public static final Formula TAIL_LIFT =
       Formula.named("tail lift for trim, on the wing area")
-          .gives("T", NamedUnit.NUMBER)
+          .gives("T")
           .as("(C_m + C_L·(h − h_w) + C_f·(C_L/a_w + α_b)) / (h_h − h_w + C_f/a_w)")
           .where("C_m", "moment coefficient of the wing about its aerodynamic centre", -0.5, 0.2)
           .where("C_L", "lift coefficient", -1, 3)
@@ -88,7 +88,7 @@ public final class TrimFormulas {
   /** Lift coefficient of the tail on its own area. */
   public static final Formula TAIL_LIFT_COEFFICIENT =
       Formula.named("lift coefficient of the tail on its own area")
-          .gives("C_Lh", NamedUnit.NUMBER)
+          .gives("C_Lh")
           .as("T / (η_h·s_h)")
           .where("T", "tail lift on the wing area", -1, 1)
           .where("η_h", "tail efficiency", 0.3, 1.2)
@@ -132,7 +132,7 @@ public final class TrimFormulas {
   /** The most forward centre of gravity. */
   public static final Formula FORWARD_LIMIT =
       Formula.named("most forward centre of gravity that the tail can trim, fraction of c̄")
-          .gives("h_f", NamedUnit.NUMBER)
+          .gives("h_f")
           .as("h_w + (T·(h_h − h_w + C_f/a_w) − C_m − C_f·(C_L/a_w + α_b)) / C_L")
           .where("T", "least tail lift on the wing area, negative down", -1, 1)
           .where("C_m", "moment coefficient of the wing about its aerodynamic centre", -0.5, 0.2)

@@ -8,10 +8,10 @@ import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Price;
 import io.github.wingwright.core.basis.Severity;
+import io.github.wingwright.core.geometry.Tail;
 import io.github.wingwright.core.numerics.Minimum;
 import io.github.wingwright.core.numerics.Tolerance;
 import io.github.wingwright.core.performance.SteadyGlide;
-import io.github.wingwright.core.geometry.Tail;
 import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
@@ -21,6 +21,7 @@ import io.github.wingwright.core.quantity.Speed;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 
 /**
  * Drag against lift of an aircraft that is held in trim at every lift coefficient, in a glide at one mass.
@@ -327,6 +328,11 @@ public final class TrimmedPolar implements DragLaw {
       double tailLiftCoefficient,
       Speed speed,
       Angle angle) {
+    public Point {
+      Objects.requireNonNull(speed, "speed");
+      Objects.requireNonNull(angle, "angle");
+    }
+
     /**
      * Ratio of lift to drag.
      *

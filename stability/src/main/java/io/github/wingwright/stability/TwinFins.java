@@ -7,6 +7,7 @@ import io.github.wingwright.core.geometry.Tail;
 import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Length;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * Two fins that share the work of one, at the tips of the horizontal tail.
@@ -19,6 +20,11 @@ import java.io.Serializable;
  * @param starboard the starboard fin
  */
 public record TwinFins(Tail port, Tail starboard) implements Serializable {
+  public TwinFins {
+    Objects.requireNonNull(port, "port");
+    Objects.requireNonNull(starboard, "starboard");
+  }
+
   /** What a pair of fins needs of the volume coefficient of one (from memory, as in the handbook's table). */
   public static final double COEFFICIENT_FACTOR = 0.95;
 

@@ -19,6 +19,7 @@ import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.stability.derivatives.FinLateral;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A V-tail that does what a horizontal and a vertical tail do together.
@@ -93,7 +94,7 @@ public final class VTail {
   /** Elevator effectiveness of a V-tail, per angle of incidence. */
   public static final Formula ELEVATOR_EFFECTIVENESS =
       Formula.named("elevator effectiveness of a V-tail, both halves together")
-          .gives("τ_V", NamedUnit.NUMBER)
+          .gives("τ_V")
           .as("τ / cos(Γ)")
           .where("τ", "effectiveness of the hinged flap", 0, 1)
           .where("Γ", "dihedral of each half", Angle.RADIAN, 0, 1.3)
@@ -137,6 +138,8 @@ public final class VTail {
    * @return the V-tail
    */
   public static VTail replacing(Area horizontal, Area vertical) {
+    Objects.requireNonNull(horizontal, "horizontal");
+    Objects.requireNonNull(vertical, "vertical");
     Door.positive(horizontal, "horizontal tail area");
     Door.positive(vertical, "vertical tail area");
     Step level = Step.given("horizontal tail area", "S_h", horizontal, Source.BRIEF);

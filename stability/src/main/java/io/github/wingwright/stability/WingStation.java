@@ -13,6 +13,7 @@ import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 
@@ -267,6 +268,18 @@ public final class WingStation {
       FeasibleRange range,
       Workings workings,
       List<Finding> findings) {
+    public Balance {
+      Objects.requireNonNull(airframe, "airframe");
+      Objects.requireNonNull(station, "station");
+      Objects.requireNonNull(ballast, "ballast");
+      Objects.requireNonNull(mass, "mass");
+      Objects.requireNonNull(centreOfGravity, "centreOfGravity");
+      Objects.requireNonNull(staticMargin, "staticMargin");
+      Objects.requireNonNull(range, "range");
+      Objects.requireNonNull(workings, "workings");
+      Objects.requireNonNull(findings, "findings");
+    }
+
     @Override
     public String toString() {
       return String.format(

@@ -5,6 +5,7 @@ import io.github.wingwright.airfoils.Contour;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 
 /**
  * A plain x-y listing of a section, read and checked.
@@ -24,6 +25,12 @@ import java.util.Locale;
  * @param contour the outline, from the upper trailing edge round the nose, normalised to a chord of 1
  */
 public record CoordinateListing(String title, Order order, Contour contour) {
+  public CoordinateListing {
+    Objects.requireNonNull(title, "title");
+    Objects.requireNonNull(order, "order");
+    Objects.requireNonNull(contour, "contour");
+  }
+
   /** The orders in which sections are listed. */
   public enum Order {
     /** Round the section, from the trailing edge over the upper surface. */
@@ -268,5 +275,10 @@ public record CoordinateListing(String title, Order order, Contour contour) {
       text.append(String.format(Locale.ROOT, "%10.7f %10.7f%n", contour.x(i), contour.y(i)).replace("\r", ""));
     }
     return text.toString();
+  }
+
+  @Override
+  public String toString() {
+    return (title.isEmpty() ? "untitled" : title) + ": " + contour;
   }
 }

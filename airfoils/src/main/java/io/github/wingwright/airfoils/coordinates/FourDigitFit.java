@@ -5,6 +5,7 @@ import io.github.wingwright.airfoils.Contour;
 import io.github.wingwright.airfoils.Naca4;
 import io.github.wingwright.airfoils.Surface;
 import java.util.Locale;
+import java.util.Objects;
 
 /**
  * The 4-digit section nearest to an outline, in the sense of least squares of the ordinates at the outline's own abscissas.
@@ -17,6 +18,10 @@ import java.util.Locale;
  * @param largest the largest distance [chords]
  */
 public record FourDigitFit(Naca4 section, double rootMeanSquare, double largest) {
+  public FourDigitFit {
+    Objects.requireNonNull(section, "section");
+  }
+
   /** Fits an outline on a chord of 1. */
   public static FourDigitFit to(Contour contour) {
     double[] p = firstGuess(contour);

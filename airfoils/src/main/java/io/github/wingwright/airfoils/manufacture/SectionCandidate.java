@@ -7,6 +7,7 @@ import io.github.wingwright.core.basis.Band;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.LinearDensity;
 import java.util.Locale;
+import java.util.Objects;
 
 /**
  * One section in a comparison: how it flies at the wing's Reynolds number, and what it is to make at the wing's chord.
@@ -32,6 +33,16 @@ public record SectionCandidate(
     Length trailingEdge,
     Length sparDepth,
     LinearDensity massPerSpan) {
+  public SectionCandidate {
+    Objects.requireNonNull(section, "section");
+    Objects.requireNonNull(polar, "polar");
+    Objects.requireNonNull(liftToDrag, "liftToDrag");
+    Objects.requireNonNull(greatestLift, "greatestLift");
+    Objects.requireNonNull(trailingEdge, "trailingEdge");
+    Objects.requireNonNull(sparDepth, "sparDepth");
+    Objects.requireNonNull(massPerSpan, "massPerSpan");
+  }
+
   static final double SPAR_STATION = 0.3;
   private static final int STEPS = 100;
 

@@ -12,6 +12,7 @@ import io.github.wingwright.core.quantity.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -90,6 +91,7 @@ public final class SectionCandidates {
    * @return three sections, the chosen one first
    */
   public static List<Naca4> neighbours(Naca4 chosen) {
+    Objects.requireNonNull(chosen, "chosen");
     double camber = chosen.nominalCamber();
     double thickness = chosen.nominalThickness();
     return List.of(

@@ -4,6 +4,7 @@ package io.github.wingwright.airfoils.potential;
 import io.github.wingwright.airfoils.ComposedSection;
 import io.github.wingwright.core.quantity.Angle;
 import java.util.Locale;
+import java.util.Objects;
 
 /**
  * Lift and moment from two grids, extrapolated to no panel length at all, with an estimate of the error.
@@ -27,6 +28,10 @@ public record RefinedFlow(
     double liftError,
     double momentAboutQuarterChord,
     double momentError) {
+  public RefinedFlow {
+    Objects.requireNonNull(angleOfAttack, "angleOfAttack");
+  }
+
   /**
    * Two grids about a section.
    *

@@ -3,7 +3,6 @@ package io.github.wingwright.airfoils.viscous;
 
 import io.github.wingwright.core.basis.Formula;
 import io.github.wingwright.core.basis.Source;
-import io.github.wingwright.core.quantity.NamedUnit;
 
 /**
  * The turbulent boundary layer by entrainment: Head's idea, with the lag of Green, Weeks and Brooman.
@@ -39,7 +38,7 @@ public final class Entrainment {
 
   /** Head's shape factor of the mass flow. */
   public static final Formula MASS_SHAPE = Formula.named("mass-flow shape factor of a turbulent layer")
-      .gives("H_1", NamedUnit.NUMBER)
+      .gives("H_1")
       .as("3.15 + 1.72/(H − 1) − 0.01·(H − 1)^2")
       .where("H", "shape factor", 1.1, 4)
       .from(GREEN)
@@ -47,7 +46,7 @@ public final class Entrainment {
 
   /** Friction of a turbulent flat plate. */
   public static final Formula PLATE_FRICTION = Formula.named("turbulent friction on a flat plate")
-      .gives("c_f0", NamedUnit.NUMBER)
+      .gives("c_f0")
       .as("0.01013/(log10(R) − 1.02) − 0.00075")
       .where("R", "Reynolds number on the momentum thickness", 100, 1e5)
       .from(GREEN)

@@ -3,7 +3,6 @@ package io.github.wingwright.airfoils.viscous;
 
 import io.github.wingwright.core.basis.Formula;
 import io.github.wingwright.core.basis.Source;
-import io.github.wingwright.core.quantity.NamedUnit;
 
 /** Closed formulas of section drag. */
 public final class ProfileDrag {
@@ -11,7 +10,7 @@ public final class ProfileDrag {
 
   /** Squire and Young's drag of one side of a section. */
   public static final Formula SQUIRE_YOUNG = Formula.named("drag of one side from its trailing edge")
-      .gives("c_d", NamedUnit.NUMBER)
+      .gives("c_d")
       .as("2·θ·v^((H + 5)/2)")
       .where("θ", "momentum thickness at the trailing edge over chord", 0, 0.1)
       .where("v", "speed at the trailing edge over stream speed", 0.5, 1.5)
@@ -21,7 +20,7 @@ public final class ProfileDrag {
 
   /** Laminar friction drag of a flat plate, both sides. */
   public static final Formula LAMINAR_PLATE = Formula.named("laminar drag of a flat plate, both sides")
-      .gives("c_d", NamedUnit.NUMBER)
+      .gives("c_d")
       .as("2.656458689722/√(R) + 5.336/R^0.875")
       .where("R", "Reynolds number on the chord", 1e3, 1e6)
       .from(Source.fromMemory("Blasius, 1908, with the trailing-edge term of Jobe and Burggraf,"
@@ -30,7 +29,7 @@ public final class ProfileDrag {
 
   /** Drag of a blunt trailing edge. */
   public static final Formula BASE = Formula.named("drag of a blunt trailing edge")
-      .gives("c_d,b", NamedUnit.NUMBER)
+      .gives("c_d,b")
       .as("0.135·h^(4/3)/c_df^(1/3)")
       .where("h", "thickness of the trailing edge over chord", 0, 0.05)
       .where("c_df", "drag coefficient without the base", 0.004, 0.1)

@@ -3,6 +3,7 @@ package io.github.wingwright.airfoils.viscous;
 
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * The boundary layer of one surface.
@@ -18,6 +19,8 @@ public record SurfaceLayer(
     implements Serializable {
   /** Copies the stations. */
   public SurfaceLayer {
+    Objects.requireNonNull(stations, "stations");
+    Objects.requireNonNull(regime, "regime");
     stations = List.copyOf(stations);
   }
 

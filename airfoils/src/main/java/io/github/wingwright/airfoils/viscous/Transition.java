@@ -3,7 +3,6 @@ package io.github.wingwright.airfoils.viscous;
 
 import io.github.wingwright.core.basis.Formula;
 import io.github.wingwright.core.basis.Source;
-import io.github.wingwright.core.quantity.NamedUnit;
 
 /**
  * Where a laminar layer turns turbulent: two criteria.
@@ -28,7 +27,7 @@ public final class Transition {
 
   /** Michel's criterion of transition. */
   public static final Formula MICHEL = Formula.named("momentum Reynolds number at transition")
-      .gives("R_θ", NamedUnit.NUMBER)
+      .gives("R_θ")
       .as("1.174·(1 + 22400/R_x)·R_x^0.46")
       .where("R_x", "Reynolds number on the length of run", 1e5, 6e7)
       .from(Source.fromMemory("Michel, ONERA 1/1578-A, 1951, as put by Cebeci and Smith, 1974", ""))

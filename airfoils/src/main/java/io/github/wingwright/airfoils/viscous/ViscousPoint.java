@@ -5,6 +5,7 @@ import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.quantity.Angle;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 
 /**
  * A section at one angle of attack and Reynolds number, boundary layers included.
@@ -29,6 +30,10 @@ public record ViscousPoint(
     List<Finding> findings) {
   /** Copies the findings. */
   public ViscousPoint {
+    Objects.requireNonNull(findings, "findings");
+    Objects.requireNonNull(angleOfAttack, "angleOfAttack");
+    Objects.requireNonNull(upper, "upper");
+    Objects.requireNonNull(lower, "lower");
     findings = List.copyOf(findings);
   }
 

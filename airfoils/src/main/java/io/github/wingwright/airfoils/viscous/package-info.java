@@ -15,6 +15,9 @@
  * <ul>
  * <li>{@link io.github.wingwright.airfoils.viscous.ViscousMethod}: layers, wake and outer flow solved together. The
  *     displacement of the layers changes the outer flow; without that the zero-lift angle below 10⁵ is off by degrees.
+ * <li>{@link io.github.wingwright.airfoils.viscous.ComputedPolar}: many such points as the polar that a design asks for; one
+ *     point is a {@link io.github.wingwright.airfoils.viscous.ViscousPoint} with a {@link
+ *     io.github.wingwright.airfoils.viscous.SurfaceLayer} above and below.
  * <li>{@link io.github.wingwright.airfoils.viscous.SimilarLayers}: laminar layers, attached and reversed.
  * <li>{@link io.github.wingwright.airfoils.viscous.Transition}: two criteria of transition.
  * <li>{@link io.github.wingwright.airfoils.viscous.Entrainment}: turbulent layers.

@@ -34,7 +34,7 @@ public final class AircraftDrag implements DragLaw, Serializable {
   /** Drag of the whole aircraft. */
   public static final Formula TOTAL =
       Formula.named("drag coefficient")
-          .gives("C_D", NamedUnit.NUMBER)
+          .gives("C_D")
           .as("c_d + (C_Di + C_D0)")
           .where("c_d", "profile drag of the wing's section", 0.003, 0.3)
           .where("C_Di", "induced drag", 0, 1)

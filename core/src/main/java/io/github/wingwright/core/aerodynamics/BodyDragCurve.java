@@ -110,6 +110,9 @@ public final class BodyDragCurve {
    */
   public static BodyDragCurve of(
       BodyShape shape, FlightCondition flight, FrictionModel friction, BodyFormFactor form) {
+    Objects.requireNonNull(shape, "shape");
+    Objects.requireNonNull(friction, "friction");
+    Objects.requireNonNull(form, "form");
     return new BodyDragCurve(shape, flight, friction, form, Held.LENGTH, 1.0);
   }
 
@@ -154,6 +157,7 @@ public final class BodyDragCurve {
    * @return the curve
    */
   public BodyDragCurve by(BodyFormFactor other) {
+    Objects.requireNonNull(other, "other");
     return new BodyDragCurve(shape, flight, friction, other, held, value);
   }
 

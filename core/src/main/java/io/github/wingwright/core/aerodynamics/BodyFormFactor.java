@@ -95,7 +95,7 @@ public enum BodyFormFactor {
 
   private static Formula.Definition form(String label, String text, double lower, double upper, Source source) {
     return Formula.named("form factor of a body, " + label)
-        .gives("FF", NamedUnit.NUMBER)
+        .gives("FF")
         .as(text)
         .where("f", "fineness ratio", lower, upper)
         .from(source);

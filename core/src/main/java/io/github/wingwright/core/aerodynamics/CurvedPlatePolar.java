@@ -46,7 +46,7 @@ public final class CurvedPlatePolar implements SectionPolar, ShownPolar, Seriali
   /** Angle between the flow and the one that meets the nose head on. */
   public static final Formula OFF_ANGLE =
       Formula.named("angle off the ideal angle of a curved plate")
-          .gives("a", NamedUnit.NUMBER)
+          .gives("a")
           .as("max(C_L − 4·π·m·0.8, 4·π·m·0.8 − C_L)/(1.8·π)")
           .where("C_L", "lift coefficient", -1, 1.5)
           .where("m", "camber over chord", 0, 0.1)
@@ -56,7 +56,7 @@ public final class CurvedPlatePolar implements SectionPolar, ShownPolar, Seriali
   /** The likely drag. */
   public static final Formula LIKELY_DRAG =
       Formula.named("likely profile drag of a curved plate")
-          .gives("c_d", NamedUnit.NUMBER)
+          .gives("c_d")
           .as("max(2·C_f, 0.0143·(100000/Re)^0.1) + min(1, 1.3·a/(a + 0.067))·1.8·π·a^2")
           .where("C_f", "laminar friction coefficient", 1e-3, 0.05)
           .where("Re", "Reynolds number on the chord", 1e4, 3e5)

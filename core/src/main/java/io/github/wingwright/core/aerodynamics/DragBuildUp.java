@@ -7,7 +7,6 @@ import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Door;
-import io.github.wingwright.core.quantity.NamedUnit;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
@@ -47,7 +46,7 @@ public final class DragBuildUp implements Serializable {
   /** A form factor whose excess over friction is raised. */
   public static final Formula RAISED_FORM_FACTOR =
       Formula.named("form factor with its excess raised")
-          .gives("FF", NamedUnit.NUMBER)
+          .gives("FF")
           .as("1 + k·(FF_0 − 1)")
           .where("k", "factor of the excess", 1, 2)
           .where("FF_0", "form factor of the clean shape", 0.9, 5)
@@ -57,7 +56,7 @@ public final class DragBuildUp implements Serializable {
   /** Coefficient from the sum of drag areas. */
   public static final Formula COEFFICIENT =
       Formula.named("drag coefficient without lift")
-          .gives("C_D0", NamedUnit.NUMBER)
+          .gives("C_D0")
           .as("(1 + k_lp)·F / S")
           .where("F", "sum of drag areas", Area.SQUARE_METRE, 1e-7, 100)
           .where("S", "reference area", Area.SQUARE_METRE, 1e-4, 1000)

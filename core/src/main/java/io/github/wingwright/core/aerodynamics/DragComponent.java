@@ -10,6 +10,7 @@ import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Area;
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * One part of the drag build-up: something with a drag area D/q.
@@ -71,6 +72,8 @@ public sealed interface DragComponent extends Serializable permits BodyDrag, Sur
    * @return the component
    */
   static ItemDrag item(String name, Area dragArea, Source source) {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(source, "source");
     return ItemDrag.given(name, dragArea, source);
   }
 
@@ -84,6 +87,8 @@ public sealed interface DragComponent extends Serializable permits BodyDrag, Sur
    * @return the component
    */
   static ItemDrag protuberance(String name, double coefficient, Area frontalArea, Source source) {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(source, "source");
     return ItemDrag.protuberance(name, coefficient, frontalArea, source);
   }
 

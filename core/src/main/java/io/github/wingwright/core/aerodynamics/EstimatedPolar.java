@@ -49,7 +49,7 @@ public final class EstimatedPolar implements SectionPolar, ShownPolar, Serializa
   /** Drag of the section with its layer attached. */
   public static final Formula ATTACHED_DRAG =
       Formula.named("drag of a laminar section")
-          .gives("c_a", NamedUnit.NUMBER)
+          .gives("c_a")
           .as("2·C_f·(1 + t) + t²")
           .where("C_f", "laminar friction coefficient", 1e-3, 0.05)
           .where("t", "thickness ratio", 0, 0.2)
@@ -59,7 +59,7 @@ public final class EstimatedPolar implements SectionPolar, ShownPolar, Serializa
   /** How separated the flow is. */
   public static final Formula SEPARATION =
       Formula.named("separated part")
-          .gives("s", NamedUnit.NUMBER)
+          .gives("s")
           .as("max(0, min(1, ln(150000/Re) / ln(5)))")
           .where("Re", "Reynolds number on the chord", 1e4, 3e5)
           .from(Source.library("all separated below 3·10⁴, attached from 1.5·10⁵; fitted to two tunnels at 6·10⁴ and 10⁵"))
@@ -68,7 +68,7 @@ public final class EstimatedPolar implements SectionPolar, ShownPolar, Serializa
   /** The likely drag. */
   public static final Formula LIKELY_DRAG =
       Formula.named("likely profile drag of the section")
-          .gives("c_d", NamedUnit.NUMBER)
+          .gives("c_d")
           .as("c_a + 0.7·s·0.15·(t + m) + (0.15 + 0.5·s)/(2·π)·(C_L − c_l0)²")
           .where("c_a", "drag with the layer attached", 0.003, 0.1)
           .where("s", "separated part", 0, 1)
@@ -267,7 +267,7 @@ public final class EstimatedPolar implements SectionPolar, ShownPolar, Serializa
       findings.add(
           Finding.of(
               Severity.CAUTION,
-              "section drag",
+              "Reynolds number of the section",
               "The estimate for sections without measured data is used outside its Reynolds numbers.",
               reynolds,
               RANGE,

@@ -3,7 +3,6 @@ package io.github.wingwright.core.aerodynamics;
 
 import io.github.wingwright.core.basis.Formula;
 import io.github.wingwright.core.basis.Source;
-import io.github.wingwright.core.quantity.NamedUnit;
 
 /**
  * How much of the induced drag is left near the ground, at the same lift.
@@ -22,7 +21,7 @@ public final class GroundEffect {
   /** What is left of the induced drag, a fit for all heights. */
   public static final Formula HANDBOOK =
       Formula.named("share of induced drag near the ground")
-          .gives("φ", NamedUnit.NUMBER)
+          .gives("φ")
           .as("33·h^1.5 / (1 + 33·h^1.5)")
           .where("h", "height of the wing over its span", 0.02, 10)
           .from(Sources.raymer("sec. 12.6, ground effect"))
@@ -31,7 +30,7 @@ public final class GroundEffect {
   /** What is left of the induced drag, by the image of an elliptically loaded wing. */
   public static final Formula IMAGE =
       Formula.named("share of induced drag near the ground, by the image of the wing")
-          .gives("φ", NamedUnit.NUMBER)
+          .gives("φ")
           .as("1 − (1 − 1.32·h) / (1.05 + 7.4·h)")
           .where("h", "height of the wing over its span", 0.034, 0.25)
           .from(Source.fromMemory("Prandtl, Induced Drag of Multiplanes, NACA TN 182, 1924", "fit for equal spans"))

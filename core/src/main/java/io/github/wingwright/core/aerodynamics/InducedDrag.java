@@ -5,7 +5,6 @@ import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.basis.Formula;
 import io.github.wingwright.core.basis.Guideline;
 import io.github.wingwright.core.basis.Source;
-import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -22,7 +21,7 @@ public final class InducedDrag {
   /** Factor of induced drag. */
   public static final Formula FACTOR =
       Formula.named("factor of drag due to lift")
-          .gives("K", NamedUnit.NUMBER)
+          .gives("K")
           .as("(1 + δ) / (π·A) + k_v")
           .where("δ", "loss against elliptic loading", 0, 0.5)
           .where("A", "aspect ratio", 1, 60)
@@ -33,7 +32,7 @@ public final class InducedDrag {
   /** Induced drag coefficient. */
   public static final Formula COEFFICIENT =
       Formula.named("induced drag")
-          .gives("C_Di", NamedUnit.NUMBER)
+          .gives("C_Di")
           .as("(1 + δ)·C_L² / (π·A)")
           .where("C_L", "lift coefficient", -3, 3)
           .where("δ", "loss against elliptic loading", 0, 0.5)
@@ -44,7 +43,7 @@ public final class InducedDrag {
   /** Oswald's factor from K. */
   public static final Formula OSWALD =
       Formula.named("Oswald's factor")
-          .gives("e", NamedUnit.NUMBER)
+          .gives("e")
           .as("1 / (π·A·K)")
           .where("A", "aspect ratio", 1, 60)
           .where("K", "factor of drag due to lift", 0.005, 1)
@@ -54,7 +53,7 @@ public final class InducedDrag {
   /** A statistical fit for Oswald's factor of straight wings. */
   public static final Formula OSWALD_STATISTICAL =
       Formula.named("Oswald's factor, statistics of straight wings")
-          .gives("e", NamedUnit.NUMBER)
+          .gives("e")
           .as("1.78·(1 − 0.045·A^0.68) − 0.64")
           .where("A", "aspect ratio", 3, 12)
           .from(Sources.raymer("eq. 12.48"))

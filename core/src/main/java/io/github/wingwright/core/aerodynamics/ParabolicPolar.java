@@ -22,7 +22,7 @@ public record ParabolicPolar(double leastDrag, double factor, double leastDragLi
   /** The parabola. */
   public static final Formula DRAG =
       Formula.named("drag coefficient, parabolic polar")
-          .gives("C_D", NamedUnit.NUMBER)
+          .gives("C_D")
           .as("C_Dmin + K·(C_L − C_L0)²")
           .where("C_Dmin", "least drag coefficient", 0.001, 1)
           .where("K", "factor of drag due to lift", 0.005, 1)

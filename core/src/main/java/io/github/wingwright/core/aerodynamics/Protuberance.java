@@ -8,7 +8,6 @@ import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
-import io.github.wingwright.core.quantity.NamedUnit;
 
 /**
  * Things that stand in the flow, with their drag coefficients on the frontal area.
@@ -47,7 +46,7 @@ public enum Protuberance {
   /** Shelter in a turbulent layer. */
   public static final Formula SHELTER_TURBULENT =
       Formula.named("mean dynamic pressure in a turbulent layer over that outside")
-          .gives("q_m/q", NamedUnit.NUMBER)
+          .gives("q_m/q")
           .as("7/9·(h/δ)^(2/7)")
           .where("h", "height of the thing, at most δ", Length.METRE, 1e-5, 0.01)
           .where("δ", "thickness of the layer", Length.METRE, 0.01, 0.1)

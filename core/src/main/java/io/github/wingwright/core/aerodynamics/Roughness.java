@@ -6,7 +6,6 @@ import io.github.wingwright.core.basis.Guideline;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.quantity.KinematicViscosity;
 import io.github.wingwright.core.quantity.Length;
-import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Speed;
 
 /**
@@ -32,7 +31,7 @@ public final class Roughness {
   /** Cut-off Reynolds number. */
   public static final Formula CUT_OFF =
       Formula.named("cut-off Reynolds number of a rough surface")
-          .gives("Re_cut", NamedUnit.NUMBER)
+          .gives("Re_cut")
           .as("38.21·(L/k)^1.053")
           .where("L", "length along the flow", Length.METRE, 0.01, 100)
           .where("k", "height of the roughness", Length.METRE, 1e-7, 1e-3)
@@ -42,7 +41,7 @@ public final class Roughness {
   /** Reynolds number of a grain in the free stream. */
   public static final Formula GRAIN_REYNOLDS =
       Formula.named("roughness Reynolds number at free-stream speed")
-          .gives("Re_k", NamedUnit.NUMBER)
+          .gives("Re_k")
           .as("V·k / ν")
           .where("V", "airspeed", Speed.METRE_PER_SECOND, 0.1, 300)
           .where("k", "height of the roughness", Length.METRE, 1e-7, 1e-2)

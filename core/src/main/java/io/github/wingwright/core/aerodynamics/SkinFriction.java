@@ -7,7 +7,6 @@ import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.ConvergenceException;
 import io.github.wingwright.core.quantity.KinematicViscosity;
 import io.github.wingwright.core.quantity.Length;
-import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.Objects;
 
 /**
@@ -31,7 +30,7 @@ public final class SkinFriction {
   /** Laminar friction. */
   public static final Formula LAMINAR =
       Formula.named("laminar skin friction")
-          .gives("C_f", NamedUnit.NUMBER)
+          .gives("C_f")
           .as("1.328 / √(Re)")
           .where("Re", "Reynolds number", 1e3, 3e6)
           .from(Sources.BLASIUS)
@@ -40,7 +39,7 @@ public final class SkinFriction {
   /** Turbulent friction after Prandtl and Schlichting. */
   public static final Formula PRANDTL_SCHLICHTING =
       Formula.named("turbulent skin friction, Prandtl and Schlichting")
-          .gives("C_f", NamedUnit.NUMBER)
+          .gives("C_f")
           .as("0.455 / log10(Re)^2.58")
           .where("Re", "Reynolds number", 1e5, 1e9)
           .from(Sources.FRICTION_LIST)
@@ -49,7 +48,7 @@ public final class SkinFriction {
   /** Turbulent friction by the fifth root. */
   public static final Formula FIFTH_ROOT =
       Formula.named("turbulent skin friction, fifth-root law")
-          .gives("C_f", NamedUnit.NUMBER)
+          .gives("C_f")
           .as("0.074 / Re^0.2")
           .where("Re", "Reynolds number", 1e5, 1e7)
           .from(Sources.FIFTH_ROOT)
@@ -58,7 +57,7 @@ public final class SkinFriction {
   /** Friction of a layer that is laminar in front and turbulent behind. */
   public static final Formula MIXED =
       Formula.named("skin friction, laminar to transition")
-          .gives("C_f", NamedUnit.NUMBER)
+          .gives("C_f")
           .as("C_t − Re_t/Re·(C_tt − C_lt)")
           .where("C_t", "turbulent friction at Re", 1e-4, 0.05)
           .where("Re_t", "Reynolds number of transition", 1e4, 1e7)
@@ -71,7 +70,7 @@ public final class SkinFriction {
   /** Friction as a weighted mean of the two laws. */
   public static final Formula PARTLY_LAMINAR =
       Formula.named("skin friction, part of the surface laminar")
-          .gives("C_f", NamedUnit.NUMBER)
+          .gives("C_f")
           .as("k_l·C_l + (1 − k_l)·C_t")
           .where("k_l", "laminar part of the wetted area", 0, 1)
           .where("C_l", "laminar friction", 1e-4, 0.05)
@@ -82,7 +81,7 @@ public final class SkinFriction {
   /** Divisor of turbulent friction for the speed of sound. */
   public static final Formula COMPRESSIBILITY =
       Formula.named("divisor of turbulent friction for compressibility")
-          .gives("k_M", NamedUnit.NUMBER)
+          .gives("k_M")
           .as("(1 + 0.144·M²)^0.65")
           .where("M", "Mach number", 0, 3)
           .from(Sources.raymer("eq. 12.27"))
@@ -91,7 +90,7 @@ public final class SkinFriction {
   /** Turbulent friction at a Mach number. */
   public static final Formula COMPRESSIBLE =
       Formula.named("turbulent skin friction at a Mach number")
-          .gives("C_f", NamedUnit.NUMBER)
+          .gives("C_f")
           .as("C_fi / k_M")
           .where("C_fi", "turbulent friction without compressibility", 1e-4, 0.05)
           .where("k_M", "divisor for compressibility", 1, 3)

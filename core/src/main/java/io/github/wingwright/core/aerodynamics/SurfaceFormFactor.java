@@ -52,7 +52,7 @@ public enum SurfaceFormFactor {
   /** Raymer's form. */
   public static final Formula RAYMER_FORMULA =
       Formula.named("form factor of a lifting surface, Raymer")
-          .gives("FF", NamedUnit.NUMBER)
+          .gives("FF")
           .as("(1 + 0.6/x_m·t + 100·t^4)·max(1, 1.34·M^0.18)·cos(Λ_m)^0.28")
           .where("t", "thickness ratio", 0, 0.25)
           .where("x_m", "place of greatest thickness over chord", 0.2, 0.6)
@@ -64,7 +64,7 @@ public enum SurfaceFormFactor {
   /** Jenkinson's form for wings. */
   public static final Formula JENKINSON_WING_FORMULA =
       Formula.named("form factor of a wing, Jenkinson")
-          .gives("FF", NamedUnit.NUMBER)
+          .gives("FF")
           .as("1 + (3.3·t − 0.008·t² + 27·t³)·cos(Λ)²")
           .where("t", "thickness ratio", 0, 0.25)
           .where("Λ", "sweep", Angle.RADIAN, -0.9, 0.9)
@@ -74,7 +74,7 @@ public enum SurfaceFormFactor {
   /** Jenkinson's form for tails. */
   public static final Formula JENKINSON_TAIL_FORMULA =
       Formula.named("form factor of a tail, Jenkinson")
-          .gives("FF", NamedUnit.NUMBER)
+          .gives("FF")
           .as("1 + 3.52·t·cos(Λ)²")
           .where("t", "thickness ratio", 0, 0.25)
           .where("Λ", "sweep", Angle.RADIAN, -0.9, 0.9)
@@ -93,7 +93,7 @@ public enum SurfaceFormFactor {
 
   private static Formula.Definition thicknessOnly(String label, String text, double thickest, String place) {
     return Formula.named("form factor of a lifting surface, " + label)
-        .gives("FF", NamedUnit.NUMBER)
+        .gives("FF")
         .as(text)
         .where("t", "thickness ratio", 0, thickest)
         .from(Sources.gudmundsson(place));

@@ -7,7 +7,6 @@ import io.github.wingwright.core.quantity.Density;
 import io.github.wingwright.core.quantity.DynamicViscosity;
 import io.github.wingwright.core.quantity.KinematicViscosity;
 import io.github.wingwright.core.quantity.Length;
-import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Pressure;
 import io.github.wingwright.core.quantity.Speed;
 import io.github.wingwright.core.quantity.Temperature;
@@ -97,7 +96,7 @@ public final class Air {
   /** The Reynolds number: {@link #reynoldsNumber}. */
   public static final Formula REYNOLDS_NUMBER =
       Formula.named("Reynolds number")
-          .gives("Re", NamedUnit.NUMBER)
+          .gives("Re")
           .as("V·l/ν")
           .where("V", "airspeed", Speed.METRE_PER_SECOND, 0, 1000)
           .where("l", "reference length", Length.METRE, 0, 100)
@@ -108,7 +107,7 @@ public final class Air {
   /** The Mach number: {@link #machNumber}. */
   public static final Formula MACH_NUMBER =
       Formula.named("Mach number")
-          .gives("M", NamedUnit.NUMBER)
+          .gives("M")
           .as("V/a")
           .where("V", "airspeed", Speed.METRE_PER_SECOND, 0, 1000)
           .where("a", "speed of sound", Speed.METRE_PER_SECOND, 200, 500)

@@ -4,6 +4,7 @@ package io.github.wingwright.core.basis;
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.StringJoiner;
 
 /**
@@ -51,6 +52,7 @@ public final class Formula {
    * @return the definition, to be completed by {@code computedBy}
    */
   public static Definition named(String name) {
+    Objects.requireNonNull(name, "name");
     return new Definition(name);
   }
 
@@ -189,6 +191,16 @@ public final class Formula {
       this.symbol = resultSymbol;
       this.unit = resultUnit;
       return this;
+    }
+
+    /**
+     * States a result without dimension.
+     *
+     * @param resultSymbol letter of the textbook
+     * @return this definition
+     */
+    public Definition gives(String resultSymbol) {
+      return gives(resultSymbol, NamedUnit.NUMBER);
     }
 
     /**

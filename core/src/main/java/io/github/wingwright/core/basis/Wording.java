@@ -6,6 +6,7 @@ import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.ScalarQuantity;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -46,6 +47,7 @@ public final class Wording {
    * @return the new wording
    */
   public Wording and(String words) {
+    Objects.requireNonNull(words, "words");
     return with(units -> words);
   }
 

@@ -5,6 +5,7 @@ import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.DoubleStream;
 
 /**
@@ -83,7 +84,13 @@ public final class BalancePicture {
    * @param places stations aft of the nose tip [m]; may be open
    * @param kind what it stands for
    */
-  public record Bar(String label, Interval places, Kind kind) {}
+  public record Bar(String label, Interval places, Kind kind) {
+    public Bar {
+      Objects.requireNonNull(label, "label");
+      Objects.requireNonNull(places, "places");
+      Objects.requireNonNull(kind, "kind");
+    }
+  }
 
   /**
    * Draws the balance with more ranges below it.

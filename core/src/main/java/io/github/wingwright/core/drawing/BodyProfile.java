@@ -5,6 +5,7 @@ import io.github.wingwright.core.geometry.Fuselage;
 import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
+import java.util.Objects;
 
 /**
  * A body seen from the side: its upper and lower contour, its wall, and an upsweep that a layout gives it beyond what
@@ -20,6 +21,9 @@ public record BodyProfile(Fuselage body, Length wall, double upsweepStart, Angle
 
   /** Refuses what is no part of the body. */
   public BodyProfile {
+    Objects.requireNonNull(wall, "wall");
+    Objects.requireNonNull(upsweep, "upsweep");
+    Objects.requireNonNull(body, "body");
     Door.notNegative(wall, "wall");
     Door.within(upsweepStart, 0.0, 1.0, "start of the upsweep");
     Door.notNegative(upsweep, "upsweep");
@@ -32,6 +36,7 @@ public record BodyProfile(Fuselage body, Length wall, double upsweepStart, Angle
    * @return its profile, without wall or further upsweep
    */
   public static BodyProfile of(Fuselage body) {
+    Objects.requireNonNull(body, "body");
     return new BodyProfile(body, Length.ZERO, 1.0, Angle.ZERO);
   }
 
@@ -42,6 +47,7 @@ public record BodyProfile(Fuselage body, Length wall, double upsweepStart, Angle
    * @return the profile
    */
   public BodyProfile withWall(Length thickness) {
+    Objects.requireNonNull(thickness, "thickness");
     return new BodyProfile(body, thickness, upsweepStart, upsweep);
   }
 
@@ -53,6 +59,7 @@ public record BodyProfile(Fuselage body, Length wall, double upsweepStart, Angle
    * @return the profile
    */
   public BodyProfile withUpsweep(double start, Angle angle) {
+    Objects.requireNonNull(angle, "angle");
     return new BodyProfile(body, wall, start, angle);
   }
 

@@ -6,6 +6,7 @@ import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A body from the side with what is inside: boxes, cylinders, spheres and seats, each with the clearance around it,
@@ -39,6 +40,9 @@ public record ContentsPicture(
 
   /** Keeps its own lists. */
   public ContentsPicture {
+    Objects.requireNonNull(title, "title");
+    Objects.requireNonNull(body, "body");
+    Objects.requireNonNull(unit, "unit");
     items = List.copyOf(items);
     lines = List.copyOf(lines);
     marks = List.copyOf(marks);
@@ -79,6 +83,13 @@ public record ContentsPicture(
       Length clearance) {
     /** Refuses what has no size. */
     public Item {
+      Objects.requireNonNull(length, "length");
+      Objects.requireNonNull(height, "height");
+      Objects.requireNonNull(clearance, "clearance");
+      Objects.requireNonNull(name, "name");
+      Objects.requireNonNull(form, "form");
+      Objects.requireNonNull(front, "front");
+      Objects.requireNonNull(middle, "middle");
       Door.positive(length, "length of the item");
       Door.positive(height, "height of the item");
       Door.notNegative(clearance, "clearance");
@@ -95,6 +106,11 @@ public record ContentsPicture(
      * @return the item, without clearance
      */
     public static Item box(String name, Length front, Length middle, Length length, Length height) {
+      Objects.requireNonNull(length, "length");
+      Objects.requireNonNull(height, "height");
+      Objects.requireNonNull(name, "name");
+      Objects.requireNonNull(front, "front");
+      Objects.requireNonNull(middle, "middle");
       return new Item(name, Form.BOX, front, middle, length, height, Length.ZERO);
     }
 
@@ -110,6 +126,11 @@ public record ContentsPicture(
      */
     public static Item cylinder(
         String name, Length front, Length middle, Length length, Length diameter) {
+      Objects.requireNonNull(length, "length");
+      Objects.requireNonNull(diameter, "diameter");
+      Objects.requireNonNull(name, "name");
+      Objects.requireNonNull(front, "front");
+      Objects.requireNonNull(middle, "middle");
       return new Item(name, Form.CYLINDER, front, middle, length, diameter, Length.ZERO);
     }
 
@@ -123,6 +144,10 @@ public record ContentsPicture(
      * @return the item, without clearance
      */
     public static Item sphere(String name, Length front, Length middle, Length diameter) {
+      Objects.requireNonNull(diameter, "diameter");
+      Objects.requireNonNull(name, "name");
+      Objects.requireNonNull(front, "front");
+      Objects.requireNonNull(middle, "middle");
       return new Item(name, Form.SPHERE, front, middle, diameter, diameter, Length.ZERO);
     }
 
@@ -137,6 +162,11 @@ public record ContentsPicture(
      * @return the item, without clearance
      */
     public static Item seat(String name, Length front, Length floor, Length length, Length height) {
+      Objects.requireNonNull(floor, "floor");
+      Objects.requireNonNull(length, "length");
+      Objects.requireNonNull(height, "height");
+      Objects.requireNonNull(name, "name");
+      Objects.requireNonNull(front, "front");
       return new Item(
           name, Form.SEAT, front, floor.plus(height.times(0.5)), length, height, Length.ZERO);
     }
@@ -151,6 +181,10 @@ public record ContentsPicture(
      * @return the item
      */
     public static Item wheel(String name, Length axle, Length ground, Length diameter) {
+      Objects.requireNonNull(axle, "axle");
+      Objects.requireNonNull(ground, "ground");
+      Objects.requireNonNull(diameter, "diameter");
+      Objects.requireNonNull(name, "name");
       Length radius = diameter.times(0.5);
       return new Item(
           name,
@@ -169,6 +203,7 @@ public record ContentsPicture(
      * @return the item
      */
     public Item withClearance(Length room) {
+      Objects.requireNonNull(room, "room");
       return new Item(name, form, front, middle, length, height, room);
     }
   }
@@ -195,6 +230,15 @@ public record ContentsPicture(
    */
   public record SightLine(
       String label, Style style, Length fromX, Length fromZ, Length toX, Length toZ) {
+    public SightLine {
+      Objects.requireNonNull(label, "label");
+      Objects.requireNonNull(style, "style");
+      Objects.requireNonNull(fromX, "fromX");
+      Objects.requireNonNull(fromZ, "fromZ");
+      Objects.requireNonNull(toX, "toX");
+      Objects.requireNonNull(toZ, "toZ");
+    }
+
     /**
      * The lowest line of sight over the nose.
      *
@@ -206,6 +250,11 @@ public record ContentsPicture(
      * @return the line
      */
     public static SightLine vision(String label, Length eyeX, Length eyeZ, Angle down, Length toX) {
+      Objects.requireNonNull(eyeX, "eyeX");
+      Objects.requireNonNull(eyeZ, "eyeZ");
+      Objects.requireNonNull(down, "down");
+      Objects.requireNonNull(toX, "toX");
+      Objects.requireNonNull(label, "label");
       Length drop = eyeX.minus(toX).times(down.tangent());
       return new SightLine(label, Style.SIGHT, eyeX, eyeZ, toX, eyeZ.minus(drop));
     }
@@ -220,6 +269,10 @@ public record ContentsPicture(
      * @return the line
      */
     public static SightLine ground(String label, Length z, Length fromX, Length toX) {
+      Objects.requireNonNull(label, "label");
+      Objects.requireNonNull(z, "z");
+      Objects.requireNonNull(fromX, "fromX");
+      Objects.requireNonNull(toX, "toX");
       return new SightLine(label, Style.GROUND, fromX, z, toX, z);
     }
 
@@ -235,6 +288,11 @@ public record ContentsPicture(
      */
     public static SightLine rotation(
         String label, Length wheelX, Length groundZ, Angle angle, Length toX) {
+      Objects.requireNonNull(wheelX, "wheelX");
+      Objects.requireNonNull(groundZ, "groundZ");
+      Objects.requireNonNull(angle, "angle");
+      Objects.requireNonNull(toX, "toX");
+      Objects.requireNonNull(label, "label");
       Length rise = toX.minus(wheelX).times(angle.tangent());
       return new SightLine(label, Style.ROTATION, wheelX, groundZ, toX, groundZ.plus(rise));
     }
@@ -249,6 +307,12 @@ public record ContentsPicture(
    * @param centreOfGravity whether it carries the symbol of a centre of gravity
    */
   public record Mark(String label, Length x, Length z, boolean centreOfGravity) {
+    public Mark {
+      Objects.requireNonNull(label, "label");
+      Objects.requireNonNull(x, "x");
+      Objects.requireNonNull(z, "z");
+    }
+
     /**
      * A point, such as the pilot's eye.
      *
@@ -258,6 +322,9 @@ public record ContentsPicture(
      * @return the mark
      */
     public static Mark point(String label, Length x, Length z) {
+      Objects.requireNonNull(label, "label");
+      Objects.requireNonNull(x, "x");
+      Objects.requireNonNull(z, "z");
       return new Mark(label, x, z, false);
     }
 
@@ -270,6 +337,9 @@ public record ContentsPicture(
      * @return the mark
      */
     public static Mark centreOfGravity(String label, Length x, Length z) {
+      Objects.requireNonNull(label, "label");
+      Objects.requireNonNull(x, "x");
+      Objects.requireNonNull(z, "z");
       return new Mark(label, x, z, true);
     }
   }

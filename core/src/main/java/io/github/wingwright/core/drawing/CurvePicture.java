@@ -2,6 +2,7 @@
 package io.github.wingwright.core.drawing;
 
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Curves over two axes with marked points and tinted bands. Values are given in the units that the axis labels name.
@@ -56,6 +57,8 @@ public record CurvePicture(
   public record Curve(String label, List<Double> x, List<Double> y, Style style) {
     /** Keeps its own lists and refuses what cannot be drawn. */
     public Curve {
+      Objects.requireNonNull(label, "label");
+      Objects.requireNonNull(style, "style");
       x = List.copyOf(x);
       y = List.copyOf(y);
       if (x.size() != y.size() || x.size() < 2) {
@@ -72,7 +75,11 @@ public record CurvePicture(
    * @param x abscissa
    * @param y ordinate
    */
-  public record Point(String label, double x, double y) {}
+  public record Point(String label, double x, double y) {
+    public Point {
+      Objects.requireNonNull(label, "label");
+    }
+  }
 
   /**
    * What lies between two curves, tinted.
@@ -85,6 +92,7 @@ public record CurvePicture(
   public record Band(String label, List<Double> x, List<Double> lower, List<Double> upper) {
     /** Keeps its own lists and refuses what cannot be drawn. */
     public Band {
+      Objects.requireNonNull(label, "label");
       x = List.copyOf(x);
       lower = List.copyOf(lower);
       upper = List.copyOf(upper);

@@ -6,6 +6,7 @@ import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * The drag of a body against its diameter or its fineness ratio, while one thing stays as it is: a curve for each
@@ -73,6 +74,11 @@ public record DragCurvePicture(
    * @param shape how it lies in its surroundings
    */
   public record Least(double x, double y, Interval within, Shape shape) {
+    public Least {
+      Objects.requireNonNull(within, "within");
+      Objects.requireNonNull(shape, "shape");
+    }
+
     String words() {
       String at = NamedUnit.NUMBER.format(x, 3);
       String range =

@@ -2,6 +2,7 @@
 package io.github.wingwright.core.drawing;
 
 import io.github.wingwright.core.quantity.MinusSign;
+import java.util.Objects;
 
 /**
  * How text looks.
@@ -13,6 +14,12 @@ import io.github.wingwright.core.quantity.MinusSign;
  * @param halo colour of a rim that interrupts the lines behind the letters, empty for none
  */
 public record Lettering(double size, Anchor anchor, String colour, boolean bold, String halo) {
+  public Lettering {
+    Objects.requireNonNull(anchor, "anchor");
+    Objects.requireNonNull(colour, "colour");
+    Objects.requireNonNull(halo, "halo");
+  }
+
   /** Size of figures and notes [mm]: capitals 2.5 mm high, a standard height of lettering on drawings (ISO 3098). */
   static final double NOTE = 3.5;
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.drawing;
 
+import java.util.Objects;
+
 /**
  * How a shape looks.
  *
@@ -10,6 +12,12 @@ package io.github.wingwright.core.drawing;
  * @param dash lengths of dashes and gaps [mm] separated by blanks, empty for a full line
  */
 public record Pen(String stroke, double width, String fill, String dash) {
+  public Pen {
+    Objects.requireNonNull(stroke, "stroke");
+    Objects.requireNonNull(fill, "fill");
+    Objects.requireNonNull(dash, "dash");
+  }
+
   /** What everything is drawn on. */
   public static final String PAPER = "#ffffff";
 
@@ -60,6 +68,7 @@ public record Pen(String stroke, double width, String fill, String dash) {
    * @return the pen
    */
   public static Pen stroke(String colour, double width) {
+    Objects.requireNonNull(colour, "colour");
     return new Pen(colour, width, "none", "");
   }
 
@@ -70,6 +79,7 @@ public record Pen(String stroke, double width, String fill, String dash) {
    * @return the pen
    */
   public static Pen fill(String colour) {
+    Objects.requireNonNull(colour, "colour");
     return new Pen("none", 0.0, colour, "");
   }
 
@@ -80,6 +90,7 @@ public record Pen(String stroke, double width, String fill, String dash) {
    * @return the pen
    */
   public Pen dashed(String pattern) {
+    Objects.requireNonNull(pattern, "pattern");
     return new Pen(stroke, width, fill, pattern);
   }
 

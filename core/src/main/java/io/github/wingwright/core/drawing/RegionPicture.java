@@ -4,6 +4,7 @@ package io.github.wingwright.core.drawing;
 import io.github.wingwright.core.basis.Conflict;
 import io.github.wingwright.core.basis.FeasibleRegion;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * The picture of a feasible region: length across, diameter up, the boundary of each consideration as a line that
@@ -28,6 +29,8 @@ public record RegionPicture(String title, FeasibleRegion region, List<Mark> mark
 
   /** Keeps its own list. */
   public RegionPicture {
+    Objects.requireNonNull(title, "title");
+    Objects.requireNonNull(region, "region");
     marks = List.copyOf(marks);
   }
 
@@ -56,6 +59,7 @@ public record RegionPicture(String title, FeasibleRegion region, List<Mark> mark
      * @return the mark
      */
     public static Mark choice(String label, double length, double diameter) {
+      Objects.requireNonNull(label, "label");
       return new Mark(label, new FeasibleRegion.Point(length, diameter), Kind.CHOICE);
     }
 
@@ -68,11 +72,15 @@ public record RegionPicture(String title, FeasibleRegion region, List<Mark> mark
      * @return the mark
      */
     public static Mark best(String label, double length, double diameter) {
+      Objects.requireNonNull(label, "label");
       return new Mark(label, new FeasibleRegion.Point(length, diameter), Kind.BEST);
     }
 
     /** Refuses what is no body. */
     public Mark {
+      Objects.requireNonNull(label, "label");
+      Objects.requireNonNull(body, "body");
+      Objects.requireNonNull(kind, "kind");
       if (!(body.length() > 0.0 && body.diameter() > 0.0)
           || Double.isInfinite(body.length() + body.diameter())) {
         throw new IllegalArgumentException(

@@ -4,6 +4,7 @@ package io.github.wingwright.core.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 
 /**
  * A map of roots: where the natural motions of a system lie, real part against imaginary part.
@@ -47,6 +48,7 @@ public record RootPicture(String title, List<Root> roots) {
   public record Root(String label, double real, double imaginary, boolean approximate) {
     /** Refuses what cannot be drawn. */
     public Root {
+      Objects.requireNonNull(label, "label");
       if (!Double.isFinite(real) || !(imaginary >= 0.0) || imaginary == Double.POSITIVE_INFINITY) {
         throw new IllegalArgumentException(
             "root must be finite with an imaginary part of 0 or more, was "

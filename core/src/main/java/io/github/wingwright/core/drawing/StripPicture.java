@@ -3,6 +3,7 @@ package io.github.wingwright.core.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Several quantities over one axis, each on a strip of its own, one above the other: how a motion goes on in time.
@@ -52,7 +53,11 @@ public record StripPicture(String title, String xLabel, List<Strip> strips, List
    * @param label what happens then
    * @param x when, on the common axis
    */
-  public record Mark(String label, double x) {}
+  public record Mark(String label, double x) {
+    public Mark {
+      Objects.requireNonNull(label, "label");
+    }
+  }
 
   /**
    * Draws the picture.

@@ -93,7 +93,12 @@ public final class ThreeView {
    * @param label short label, such as {@code "CG"}
    * @param above whether the label stands above the fuselage
    */
-  public record Mark(Length x, String label, boolean above) {}
+  public record Mark(Length x, String label, boolean above) {
+    public Mark {
+      Objects.requireNonNull(x, "x");
+      Objects.requireNonNull(label, "label");
+    }
+  }
 
   private double height() {
     return viewsHeight + foot.bounds().height() + MARGIN;

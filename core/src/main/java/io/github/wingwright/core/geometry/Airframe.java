@@ -73,6 +73,6 @@ public record Airframe(Fuselage fuselage, Wing wing, List<Tail> tails) implement
 
   @Override
   public String toString() {
-    return "airframe " + wing.planform().span() + " span, " + fuselage.length() + " long, " + tails.size() + " tails";
+    return "airframe " + wing.planform().span() + " span, " + fuselage.length() + " long, " + tails.size() + (tails.size() == 1 ? " tail" : " tails");
   }
 }

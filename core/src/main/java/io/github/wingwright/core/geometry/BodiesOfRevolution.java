@@ -5,7 +5,6 @@ import io.github.wingwright.core.basis.Formula;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Length;
-import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Volume;
 
 /**
@@ -20,7 +19,7 @@ public final class BodiesOfRevolution {
   /** Fineness ratio. */
   public static final Formula FINENESS_RATIO =
       Formula.named("fineness ratio")
-          .gives("f", NamedUnit.NUMBER)
+          .gives("f")
           .as("L / d")
           .where("L", "body length", Length.METRE, 0.01, 100)
           .where("d", "greatest diameter", Length.METRE, 0.001, 10)

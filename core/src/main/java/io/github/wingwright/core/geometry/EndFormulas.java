@@ -3,7 +3,6 @@ package io.github.wingwright.core.geometry;
 
 import io.github.wingwright.core.basis.Formula;
 import io.github.wingwright.core.basis.Source;
-import io.github.wingwright.core.quantity.NamedUnit;
 
 /**
  * The closed forms of noses and tails: the fullness c = V/(π·R²·n), and the area ratio s = S/(π·R²) of the curved surface,
@@ -18,7 +17,7 @@ public final class EndFormulas {
   /** Fullness of a cone or a boat-tail. */
   public static final Formula BOAT_TAIL_FULLNESS =
       Formula.named("fullness of a cone or boat-tail")
-          .gives("c", NamedUnit.NUMBER)
+          .gives("c")
           .as("(1 + β + β²)/3")
           .where("β", "diameter of the end over that of the base", 0, 1)
           .from(GEOMETRY)
@@ -27,7 +26,7 @@ public final class EndFormulas {
   /** Area ratio of a cone or a boat-tail. */
   public static final Formula BOAT_TAIL_AREA =
       Formula.named("area ratio of a cone or boat-tail")
-          .gives("s", NamedUnit.NUMBER)
+          .gives("s")
           .as("(1 + β)·√(4·f² + (1 − β)²)")
           .where("β", "diameter of the end over that of the base", 0, 1)
           .where("f", "fineness", 0.05, 50)
@@ -37,7 +36,7 @@ public final class EndFormulas {
   /** Area ratio of a half ellipsoid that is longer than a hemisphere. */
   public static final Formula ELLIPSOID_AREA =
       Formula.named("area ratio of a half ellipsoid")
-          .gives("s", NamedUnit.NUMBER)
+          .gives("s")
           .as("1 + 2·f·asin(√(1 − 1/(4·f²))) / √(1 − 1/(4·f²))")
           .where("f", "fineness", 0.501, 50)
           .from(GEOMETRY)
@@ -46,7 +45,7 @@ public final class EndFormulas {
   /** Fullness of the power series. */
   public static final Formula POWER_FULLNESS =
       Formula.named("fullness of the power series")
-          .gives("c", NamedUnit.NUMBER)
+          .gives("c")
           .as("1/(2·m + 1)")
           .where("m", "exponent", 0.3, 1)
           .from(GEOMETRY)
@@ -55,7 +54,7 @@ public final class EndFormulas {
   /** Fullness of the parabolic series. */
   public static final Formula PARABOLIC_FULLNESS =
       Formula.named("fullness of the parabolic series")
-          .gives("c", NamedUnit.NUMBER)
+          .gives("c")
           .as("(4/3 − K + K²/5)/(2 − K)²")
           .where("K", "parameter", 0, 1)
           .from(GEOMETRY)
@@ -64,7 +63,7 @@ public final class EndFormulas {
   /** Fullness of the Haack series. */
   public static final Formula HAACK_FULLNESS =
       Formula.named("fullness of the Haack series")
-          .gives("c", NamedUnit.NUMBER)
+          .gives("c")
           .as("½ + 3/16·C")
           .where("C", "parameter", 0, 0.667)
           .from(GEOMETRY)

@@ -5,7 +5,6 @@ import io.github.wingwright.core.basis.Formula;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Length;
-import io.github.wingwright.core.quantity.NamedUnit;
 
 /**
  * The formulas of the straight-tapered planform, symmetric about its root.
@@ -40,7 +39,7 @@ public final class TaperedPlanform {
   /** Aspect ratio from span and area. */
   public static final Formula ASPECT_RATIO =
       Formula.named("aspect ratio")
-          .gives("A", NamedUnit.NUMBER)
+          .gives("A")
           .as("b² / S")
           .where("b", "span", Length.METRE, 0.01, 100)
           .where("S", "reference area", Area.SQUARE_METRE, 1e-4, 1000)
@@ -91,7 +90,7 @@ public final class TaperedPlanform {
   /** Sweep at another fraction of the chord. */
   public static final Formula SWEEP_TANGENT =
       Formula.named("tangent of the sweep at another fraction of the chord")
-          .gives("t_n", NamedUnit.NUMBER)
+          .gives("t_n")
           .as("t_m − 4/A·(n − m)·(1 − λ) / (1 + λ)")
           .where("t_m", "tangent of the sweep at the fraction m", -6, 6)
           .where("m", "chord fraction where it is known", 0, 1)

@@ -7,6 +7,7 @@ import io.github.wingwright.core.quantity.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.NavigableSet;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
@@ -122,6 +123,7 @@ public final class BodySolid implements Solid {
    * @return the piece
    */
   public BodySolid endingWith(Spigot spigot) {
+    Objects.requireNonNull(spigot, "spigot");
     return new BodySolid(body, from, to, seat, slots, mark, spigot, sockets);
   }
 
@@ -133,6 +135,7 @@ public final class BodySolid implements Solid {
    * @return the piece
    */
   public BodySolid startingOver(Spigot spigot, Length aside) {
+    Objects.requireNonNull(spigot, "spigot");
     return socket(true, spigot, aside);
   }
 
@@ -144,6 +147,7 @@ public final class BodySolid implements Solid {
    * @return the piece
    */
   public BodySolid endingOver(Spigot spigot, Length aside) {
+    Objects.requireNonNull(spigot, "spigot");
     return socket(false, spigot, aside);
   }
 

@@ -6,6 +6,7 @@ import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.quantity.Moment;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * A joint between two segments of a part.
@@ -32,6 +33,7 @@ public record Joint(
 
   /** Refuses what has no size. */
   public Joint {
+    Objects.requireNonNull(kind, "kind");
     Door.notNegative(at, "place of the joint");
     Door.positive(overlap, "overlap of the joint");
     Door.positive(size, "size of the joint");

@@ -4,6 +4,7 @@ package io.github.wingwright.core.manufacture;
 import io.github.wingwright.core.geometry.Placement;
 import io.github.wingwright.core.quantity.Length;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * A box along the axes.
@@ -12,6 +13,10 @@ import java.io.Serializable;
  * @param most its corner with the greatest coordinates
  */
 public record MeshBox(Placement least, Placement most) implements Serializable {
+  public MeshBox {
+    Objects.requireNonNull(least, "least");
+    Objects.requireNonNull(most, "most");
+  }
 
   /**
    * Its extent along x.

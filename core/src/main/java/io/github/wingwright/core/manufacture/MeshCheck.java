@@ -5,6 +5,7 @@ import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Volume;
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.Objects;
 
 /**
  * What was found when a mesh was held to be watertight: every edge belongs to exactly two triangles which run along it in
@@ -17,6 +18,12 @@ import java.util.Locale;
  * @param box the box around it
  */
 public record MeshCheck(int vertices, int triangles, Volume volume, Area surface, MeshBox box) {
+  public MeshCheck {
+    Objects.requireNonNull(volume, "volume");
+    Objects.requireNonNull(surface, "surface");
+    Objects.requireNonNull(box, "box");
+  }
+
   /** The least height of a triangle [m]: ten times what a file in steps of 10 nm resolves. */
   static final double LEAST_HEIGHT = 1e-7;
 

@@ -5,6 +5,7 @@ import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Volume;
 import java.util.Arrays;
+import java.util.Objects;
 
 /**
  * The volume of a wall of even thickness inside a closed mesh, from its triangles alone.
@@ -13,6 +14,11 @@ import java.util.Arrays;
  * @param x where its centroid lies along the x axis
  */
 public record MeshWall(Volume volume, Length x) {
+  public MeshWall {
+    Objects.requireNonNull(volume, "volume");
+    Objects.requireNonNull(x, "x");
+  }
+
   private static final int SECTIONS = 48;
   private static final int COLUMNS = 96;
 

@@ -4,6 +4,7 @@ package io.github.wingwright.core.manufacture;
 import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Door;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * How one part lies in the machine: its length first turned on the bed from the machine's longer side, then raised from the
@@ -23,6 +24,7 @@ public record Orientation(Lay lay, Angle turned, Angle raised, Angle rolled) imp
 
   /** Refuses angles beyond a right one. */
   public Orientation {
+    Objects.requireNonNull(lay, "lay");
     Door.within(turned, Angle.ZERO, Angle.degrees(90), "angle on the bed");
     Door.within(raised, Angle.ZERO, Angle.degrees(90), "angle from the bed");
     Door.within(rolled, Angle.ZERO, Angle.degrees(180), "roll about the length");

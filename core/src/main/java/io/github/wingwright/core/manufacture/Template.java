@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A drawing in full size, for those who cut by hand: to be printed at 100 %, laid on the material and cut along its lines.
@@ -64,7 +65,12 @@ public record Template(String title, List<Line> lines, List<Label> labels) {
    * @param at where it begins
    * @param text what it says
    */
-  public record Label(Point at, String text) {}
+  public record Label(Point at, String text) {
+    public Label {
+      Objects.requireNonNull(at, "at");
+      Objects.requireNonNull(text, "text");
+    }
+  }
 
   /** Keeps its own lists. */
   public Template {

@@ -7,6 +7,7 @@ import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Speed;
 import java.io.Serializable;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.function.DoubleFunction;
 
 /**
@@ -30,6 +31,11 @@ import java.util.function.DoubleFunction;
  * @param goal what counts
  */
 public record BestThrow(double value, double setting, Angle angle, GlideGoal goal) implements Serializable {
+  public BestThrow {
+    Objects.requireNonNull(angle, "angle");
+    Objects.requireNonNull(goal, "goal");
+  }
+
   /** Settings that are flown at first. */
   public static final int SETTINGS = 24;
 

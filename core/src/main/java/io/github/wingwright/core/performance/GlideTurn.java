@@ -8,6 +8,7 @@ import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Speed;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * A steady gliding turn: a helix downwards, exact.
@@ -22,6 +23,12 @@ import java.io.Serializable;
  * @param radius radius R of the helix
  */
 public record GlideTurn(Angle bank, GlidePoint glide, Length radius) implements Serializable {
+  public GlideTurn {
+    Objects.requireNonNull(bank, "bank");
+    Objects.requireNonNull(glide, "glide");
+    Objects.requireNonNull(radius, "radius");
+  }
+
   /** Radius of the helix. */
   public static final Formula RADIUS =
       Formula.named("radius of a gliding turn")

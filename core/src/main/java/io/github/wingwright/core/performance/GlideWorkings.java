@@ -9,6 +9,7 @@ import io.github.wingwright.core.quantity.Acceleration;
 import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Speed;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -20,6 +21,13 @@ import java.util.function.ToDoubleFunction;
  * @param leastSinkRate w of the slowest descent
  */
 public record GlideWorkings(Step stallSpeed, Step bestGlideSpeed, Step bestLiftToDrag, Step leastSinkRate) {
+  public GlideWorkings {
+    Objects.requireNonNull(stallSpeed, "stallSpeed");
+    Objects.requireNonNull(bestGlideSpeed, "bestGlideSpeed");
+    Objects.requireNonNull(bestLiftToDrag, "bestLiftToDrag");
+    Objects.requireNonNull(leastSinkRate, "leastSinkRate");
+  }
+
   private static final Source SEARCH = Source.library("search over the polar as it ends");
 
   static GlideWorkings of(GlidePerformance glide) {
@@ -102,5 +110,11 @@ public record GlideWorkings(Step stallSpeed, Step bestGlideSpeed, Step bestLiftT
    */
   public Workings all() {
     return Workings.of(List.of(stallSpeed, bestGlideSpeed, bestLiftToDrag, leastSinkRate));
+  }
+
+  /** The workings, as a table. */
+  @Override
+  public String toString() {
+    return all().toString();
   }
 }

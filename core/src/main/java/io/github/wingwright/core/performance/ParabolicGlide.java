@@ -39,7 +39,7 @@ public final class ParabolicGlide {
   /** Lift of least sink, exact. */
   public static final Formula LEAST_SINK_LIFT_EXACT =
       Formula.named("lift coefficient of least sink, exact")
-          .gives("C_L,ms", NamedUnit.NUMBER)
+          .gives("C_L,ms")
           .as("√(((1 − √(1 − 32·K·C_D0)) / (4·K) − C_D0) / K)")
           .where("C_D0", "drag coefficient without lift", 0.005, 0.1)
           .where("K", "factor of drag due to lift", 0.01, 0.3)

@@ -9,7 +9,6 @@ import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Density;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
-import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Pressure;
 import io.github.wingwright.core.quantity.Speed;
 
@@ -85,7 +84,7 @@ public final class SteadyGlide {
   /** Ratio of lift to drag. */
   public static final Formula LIFT_TO_DRAG =
       Formula.named("ratio of lift to drag")
-          .gives("L/D", NamedUnit.NUMBER)
+          .gives("L/D")
           .as("C_L / C_D")
           .where("C_L", "lift coefficient", 0.05, 3)
           .where("C_D", "drag coefficient", 1e-3, 1)

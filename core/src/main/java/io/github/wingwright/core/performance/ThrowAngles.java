@@ -3,6 +3,7 @@ package io.github.wingwright.core.performance;
 
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * The best angles of a throw at one speed.
@@ -13,6 +14,7 @@ import java.util.List;
 public record ThrowAngles(List<ThrowOptimum> optima, ThrowOptimum careful) implements Serializable {
   /** Keeps its own list. */
   public ThrowAngles {
+    Objects.requireNonNull(careful, "careful");
     optima = List.copyOf(optima);
   }
 

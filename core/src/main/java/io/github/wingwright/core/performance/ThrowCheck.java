@@ -10,6 +10,7 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 
 /**
  * Whether a glider flies for a thrower: the speed at which it leaves the hand against the speeds that it needs.
@@ -70,6 +71,10 @@ public record ThrowCheck(
 
   /** Keeps the findings in order of weight. */
   public ThrowCheck {
+    Objects.requireNonNull(throwSpeed, "throwSpeed");
+    Objects.requireNonNull(stallSpeed, "stallSpeed");
+    Objects.requireNonNull(bestGlideSpeed, "bestGlideSpeed");
+    Objects.requireNonNull(verdict, "verdict");
     findings = Finding.inOrderOfWeight(findings);
   }
 

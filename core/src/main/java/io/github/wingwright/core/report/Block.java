@@ -4,6 +4,7 @@ package io.github.wingwright.core.report;
 import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.basis.Workings;
 import java.util.List;
+import java.util.Objects;
 
 /** A piece of a chapter. */
 public sealed interface Block {
@@ -13,7 +14,11 @@ public sealed interface Block {
    *
    * @param text one paragraph
    */
-  record Paragraph(String text) implements Block {}
+  record Paragraph(String text) implements Block {
+    public Paragraph {
+      Objects.requireNonNull(text, "text");
+    }
+  }
 
   /**
    * Points, one line each.
@@ -23,6 +28,7 @@ public sealed interface Block {
   record Points(List<String> points) implements Block {
     /** Keeps its own list. */
     public Points {
+      Objects.requireNonNull(points, "points");
       points = List.copyOf(points);
     }
   }
@@ -36,6 +42,8 @@ public sealed interface Block {
   record Table(List<String> header, List<List<String>> rows) implements Block {
     /** Keeps its own lists and refuses a ragged table. */
     public Table {
+      Objects.requireNonNull(header, "header");
+      Objects.requireNonNull(rows, "rows");
       header = List.copyOf(header);
       rows = rows.stream().map(List::copyOf).toList();
       for (List<String> row : rows) {
@@ -55,6 +63,7 @@ public sealed interface Block {
   record Sheet(List<Entry> entries) implements Block {
     /** Keeps its own list. */
     public Sheet {
+      Objects.requireNonNull(entries, "entries");
       entries = List.copyOf(entries);
     }
   }
@@ -65,7 +74,12 @@ public sealed interface Block {
    * @param svg an {@code svg} element
    * @param caption what it shows
    */
-  record Picture(String svg, String caption) implements Block {}
+  record Picture(String svg, String caption) implements Block {
+    public Picture {
+      Objects.requireNonNull(svg, "svg");
+      Objects.requireNonNull(caption, "caption");
+    }
+  }
 
   /**
    * Findings, heaviest first.
@@ -75,6 +89,7 @@ public sealed interface Block {
   record Findings(List<Finding> findings) implements Block {
     /** Sorts them. */
     public Findings {
+      Objects.requireNonNull(findings, "findings");
       findings = Finding.inOrderOfWeight(findings);
     }
   }
@@ -84,5 +99,9 @@ public sealed interface Block {
    *
    * @param workings the steps
    */
-  record Steps(Workings workings) implements Block {}
+  record Steps(Workings workings) implements Block {
+    public Steps {
+      Objects.requireNonNull(workings, "workings");
+    }
+  }
 }

@@ -2,6 +2,7 @@
 package io.github.wingwright.core.report;
 
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A heading and what stands under it.
@@ -12,6 +13,8 @@ import java.util.List;
 public record Chapter(String title, List<Block> blocks) {
   /** Keeps its own list. */
   public Chapter {
+    Objects.requireNonNull(blocks, "blocks");
+    Objects.requireNonNull(title, "title");
     blocks = List.copyOf(blocks);
   }
 
@@ -23,6 +26,7 @@ public record Chapter(String title, List<Block> blocks) {
    * @return the chapter
    */
   public static Chapter of(String title, Block... blocks) {
+    Objects.requireNonNull(title, "title");
     return new Chapter(title, List.of(blocks));
   }
 

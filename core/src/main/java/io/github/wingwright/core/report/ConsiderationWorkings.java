@@ -10,6 +10,7 @@ import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Objects;
 import java.util.StringJoiner;
 
 /** Considerations on a body as a handout: for each what is given, the formulas, what the body attains, and the margin. */
@@ -26,6 +27,8 @@ public final class ConsiderationWorkings {
    * @return a line of words and the workings for each that has workings; the names of the others at the end
    */
   public static List<Block> of(List<Weighed> considerations, Step length, Step diameter, NamedUnit<?>... units) {
+    Objects.requireNonNull(length, "length");
+    Objects.requireNonNull(diameter, "diameter");
     List<Block> blocks = new ArrayList<>();
     StringJoiner others = new StringJoiner("; ", "Weighed by a margin without workings of its own: ", ".");
     others.setEmptyValue("");

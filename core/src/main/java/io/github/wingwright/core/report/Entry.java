@@ -3,6 +3,7 @@ package io.github.wingwright.core.report;
 
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.quantity.NamedUnit;
+import java.util.Objects;
 
 /**
  * One number of a sheet, with the step that computes it.
@@ -13,6 +14,12 @@ import io.github.wingwright.core.quantity.NamedUnit;
  * @param digits significant digits to show, 1 to 17
  */
 public record Entry(String label, Step step, NamedUnit<?> unit, int digits) {
+  public Entry {
+    Objects.requireNonNull(label, "label");
+    Objects.requireNonNull(step, "step");
+    Objects.requireNonNull(unit, "unit");
+  }
+
 
   /**
    * An entry named as its step, in the step's own unit, to four digits.
@@ -21,6 +28,7 @@ public record Entry(String label, Step step, NamedUnit<?> unit, int digits) {
    * @return the entry
    */
   public static Entry of(Step step) {
+    Objects.requireNonNull(step, "step");
     return new Entry(step.name(), step, step.unit(), 4);
   }
 
@@ -33,6 +41,9 @@ public record Entry(String label, Step step, NamedUnit<?> unit, int digits) {
    * @return the entry, to four digits
    */
   public static Entry of(String label, Step step, NamedUnit<?> unit) {
+    Objects.requireNonNull(label, "label");
+    Objects.requireNonNull(step, "step");
+    Objects.requireNonNull(unit, "unit");
     return new Entry(label, step, unit, 4);
   }
 

@@ -2,6 +2,7 @@
 package io.github.wingwright.core.report;
 
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A report.
@@ -13,6 +14,9 @@ import java.util.List;
 public record Report(String title, String subtitle, List<Chapter> chapters) {
   /** Keeps its own list. */
   public Report {
+    Objects.requireNonNull(chapters, "chapters");
+    Objects.requireNonNull(title, "title");
+    Objects.requireNonNull(subtitle, "subtitle");
     chapters = List.copyOf(chapters);
   }
 

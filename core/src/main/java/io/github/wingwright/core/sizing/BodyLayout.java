@@ -14,7 +14,6 @@ import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
-import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Speed;
 import java.util.Optional;
 import java.util.function.BinaryOperator;
@@ -29,7 +28,7 @@ public final class BodyLayout {
   /** Angle by which a pilot must see below the horizon over the nose, on approach. */
   public static final Formula OVER_NOSE_ANGLE =
       Formula.named("over-nose angle")
-          .gives("α", NamedUnit.NUMBER)
+          .gives("α")
           .as("γ + 0.07·V")
           .where("γ", "angle of the approach in degrees", 0, 10)
           .where("V", "approach speed in knots", 20, 200)

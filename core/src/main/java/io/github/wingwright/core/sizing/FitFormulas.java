@@ -15,7 +15,7 @@ public final class FitFormulas {
   /** Margin of the length that a machine can make. */
   public static final Formula LENGTH_IN_HAND =
       Formula.named("margin of the length that can be made")
-          .gives("m", NamedUnit.NUMBER)
+          .gives("m")
           .as("L_max / L − 1")
           .where("L_max", "greatest length in segments", Length.METRE, 0.001, 500)
           .where("L", "length", Length.METRE, 0.001, 100)
@@ -25,7 +25,7 @@ public final class FitFormulas {
   /** Margin of a body that is too short for its contents. */
   public static final Formula SHORT_OF_CONTENTS =
       Formula.named("margin of a body that is too short for its contents")
-          .gives("m", NamedUnit.NUMBER)
+          .gives("m")
           .as("min(L / L_min, d / (L / f_s)) − 1")
           .where("L", "length", Length.METRE, 0.001, 100)
           .where("L_min", "least length for the contents", Length.METRE, 0.001, 100)
@@ -37,7 +37,7 @@ public final class FitFormulas {
   /** Margin of the nose's radius. */
   public static final Formula RADIUS_MARGIN =
       Formula.named("margin of the nose's radius")
-          .gives("m", NamedUnit.NUMBER)
+          .gives("m")
           .as("R / R_min − 1")
           .where("R", "radius of curvature at the nose tip", Length.METRE, 0, 10)
           .where("R_min", "least radius of the nose", Length.METRE, 0.0001, 1)
@@ -47,7 +47,7 @@ public final class FitFormulas {
   /** Margin of the closure angles of top and underside. */
   public static final Formula TWO_CLOSURES =
       Formula.named("margin of the closure angles of top and underside")
-          .gives("m", NamedUnit.NUMBER)
+          .gives("m")
           .as("1 − max(k_t / tan(β_t), k_u / tan(β_u))")
           .where("k_t", "slope of the top line", NamedUnit.NUMBER, -10, 10)
           .where("k_u", "slope of the underside", NamedUnit.NUMBER, -10, 10)

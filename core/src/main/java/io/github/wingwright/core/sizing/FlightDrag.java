@@ -18,6 +18,7 @@ import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -56,6 +57,8 @@ public record FlightDrag(FlightCondition flight, FrictionModel friction, BodyFor
 
   /** Refuses air at rest. */
   public FlightDrag {
+    Objects.requireNonNull(friction, "friction");
+    Objects.requireNonNull(form, "form");
     Door.positive(flight.airspeed(), "airspeed");
   }
 

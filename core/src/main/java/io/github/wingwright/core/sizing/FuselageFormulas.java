@@ -5,14 +5,13 @@ import io.github.wingwright.core.basis.Formula;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Length;
-import io.github.wingwright.core.quantity.NamedUnit;
 
 /** The formulas of the body's main dimensions: length L, diameter d. */
 public final class FuselageFormulas {
   /** Fineness ratio. */
   public static final Formula FINENESS_RATIO =
       Formula.named("fineness ratio")
-          .gives("f", NamedUnit.NUMBER)
+          .gives("f")
           .as("L / d")
           .where("L", "length", Length.METRE, 1e-3, 100)
           .where("d", "diameter", Length.METRE, 1e-4, 20)

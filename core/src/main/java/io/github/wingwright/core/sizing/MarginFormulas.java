@@ -25,7 +25,7 @@ public final class MarginFormulas {
   /** Margin above the least length. */
   public static final Formula LENGTH_ABOVE =
       Formula.named("margin above the least length")
-          .gives("m", NamedUnit.NUMBER)
+          .gives("m")
           .as("L / L_min − 1")
           .where("L", "length", Length.METRE, 0.001, 100)
           .where("L_min", "least length", Length.METRE, 0.001, 100)
@@ -35,7 +35,7 @@ public final class MarginFormulas {
   /** Margin below the greatest length. */
   public static final Formula LENGTH_BELOW =
       Formula.named("margin below the greatest length")
-          .gives("m", NamedUnit.NUMBER)
+          .gives("m")
           .as("1 − L / L_max")
           .where("L", "length", Length.METRE, 0.001, 100)
           .where("L_max", "greatest length", Length.METRE, 0.001, 100)
@@ -45,7 +45,7 @@ public final class MarginFormulas {
   /** Margin above the least diameter. */
   public static final Formula DIAMETER_ABOVE =
       Formula.named("margin above the least diameter")
-          .gives("m", NamedUnit.NUMBER)
+          .gives("m")
           .as("d / d_min − 1")
           .where("d", "diameter", Length.METRE, 0.0001, 20)
           .where("d_min", "least diameter", Length.METRE, 0.0001, 20)
@@ -55,7 +55,7 @@ public final class MarginFormulas {
   /** Margin below the greatest diameter. */
   public static final Formula DIAMETER_BELOW =
       Formula.named("margin below the greatest diameter")
-          .gives("m", NamedUnit.NUMBER)
+          .gives("m")
           .as("1 − d / d_max")
           .where("d", "diameter", Length.METRE, 0.0001, 20)
           .where("d_max", "greatest diameter", Length.METRE, 0.0001, 20)
@@ -65,7 +65,7 @@ public final class MarginFormulas {
   /** Distance from the diameter that is wanted. */
   public static final Formula DIAMETER_NEAR =
       Formula.named("distance from the diameter that is wanted")
-          .gives("m", NamedUnit.NUMBER)
+          .gives("m")
           .as("0 − |d / d_0 − 1|")
           .where("d", "diameter", Length.METRE, 0.0001, 20)
           .where("d_0", "diameter that is wanted", Length.METRE, 0.0001, 20)
@@ -140,7 +140,7 @@ public final class MarginFormulas {
   /** Margin of the fineness ratio. */
   public static final Formula FINENESS_MARGIN =
       Formula.named("margin of the fineness ratio")
-          .gives("m", NamedUnit.NUMBER)
+          .gives("m")
           .as("min(f / f_min − 1, 1 − f / f_max)")
           .where("f", "fineness ratio", NamedUnit.NUMBER, 0.5, 100)
           .where("f_min", "least fineness ratio", NamedUnit.NUMBER, 0.5, 100)
@@ -151,7 +151,7 @@ public final class MarginFormulas {
   /** Margin above the least fineness ratio. */
   public static final Formula FINENESS_ABOVE =
       Formula.named("margin above the least fineness ratio")
-          .gives("m", NamedUnit.NUMBER)
+          .gives("m")
           .as("f / f_min − 1")
           .where("f", "fineness ratio", NamedUnit.NUMBER, 0.5, 100)
           .where("f_min", "least fineness ratio", NamedUnit.NUMBER, 0.5, 100)
@@ -182,7 +182,7 @@ public final class MarginFormulas {
   /** Margin of the volume. */
   public static final Formula VOLUME_MARGIN =
       Formula.named("margin of the volume")
-          .gives("m", NamedUnit.NUMBER)
+          .gives("m")
           .as("V / V_min − 1")
           .where("V", "volume", Volume.CUBIC_METRE, 1e-9, 1000.0)
           .where("V_min", "volume that the contents need", Volume.CUBIC_METRE, 1e-9, 1000.0)
@@ -192,7 +192,7 @@ public final class MarginFormulas {
   /** Margin of the bending stiffness. */
   public static final Formula STIFFNESS_MARGIN =
       Formula.named("margin of the bending stiffness")
-          .gives("m", NamedUnit.NUMBER)
+          .gives("m")
           .as("EI / EI_min − 1")
           .where("EI", "bending stiffness", FlexuralRigidity.NEWTON_SQUARE_METRE, 1e-6, 1000000000.0)
           .where("EI_min", "bending stiffness that is needed", FlexuralRigidity.NEWTON_SQUARE_METRE, 1e-6, 1000000000.0)
@@ -233,7 +233,7 @@ public final class MarginFormulas {
   /** Margin of the body as a strut. */
   public static final Formula STRUT_MARGIN =
       Formula.named("margin of the body as a strut")
-          .gives("m", NamedUnit.NUMBER)
+          .gives("m")
           .as("min(F_c, F_b) / F − 1")
           .where("F_c", "load in compression", Force.NEWTON, 0.01, 1000000000.0)
           .where("F_b", "load in buckling", Force.NEWTON, 0.01, 1000000000.0)
@@ -255,7 +255,7 @@ public final class MarginFormulas {
   /** Clearance as a part of a length. */
   public static final Formula CLEARANCE =
       Formula.named("clearance as a part of a length")
-          .gives("m", NamedUnit.NUMBER)
+          .gives("m")
           .as("c / x")
           .where("c", "least clearance", Length.METRE, -10, 10)
           .where("x", "length that it is measured by", Length.METRE, 0.001, 100)
@@ -277,7 +277,7 @@ public final class MarginFormulas {
   /** Margin against falling on the tail. */
   public static final Formula TIP_BACK_MARGIN =
       Formula.named("margin against falling on the tail")
-          .gives("m", NamedUnit.NUMBER)
+          .gives("m")
           .as("(s_w − s_g)·L / (h·tan(β)) − 1")
           .where("s_w", "wheels over the length", NamedUnit.NUMBER, 0.4, 1)
           .where("s_g", "centre of gravity over the length", NamedUnit.NUMBER, 0, 0.4)
@@ -290,7 +290,7 @@ public final class MarginFormulas {
   /** Margin of the closure angle. */
   public static final Formula CLOSURE_MARGIN =
       Formula.named("margin of the closure angle")
-          .gives("m", NamedUnit.NUMBER)
+          .gives("m")
           .as("1 − k / tan(β)")
           .where("k", "slope of the contour", NamedUnit.NUMBER, 0, 10)
           .where("β", "greatest angle of closure", Angle.RADIAN, 0.01, 1.2)
@@ -300,7 +300,7 @@ public final class MarginFormulas {
   /** Margin of the tail's movement. */
   public static final Formula MOVEMENT_MARGIN =
       Formula.named("margin of the tail's movement")
-          .gives("m", NamedUnit.NUMBER)
+          .gives("m")
           .as("δ_max / δ − 1")
           .where("δ_max", "movement that is allowed, over the arm", NamedUnit.NUMBER, 0.0001, 0.5)
           .where("δ", "movement over the arm", NamedUnit.NUMBER, 1e-6, 10)
@@ -310,7 +310,7 @@ public final class MarginFormulas {
   /** Margin of the saddle. */
   public static final Formula SADDLE_MARGIN =
       Formula.named("margin of the saddle")
-          .gives("m", NamedUnit.NUMBER)
+          .gives("m")
           .as("l / (c + t) − 1")
           .where("l", "length of the thick part", Length.METRE, 0.001, 100)
           .where("c", "root chord", Length.METRE, 0.001, 20)
@@ -321,7 +321,7 @@ public final class MarginFormulas {
   /** Moment of mass about the nose, in kg·m. */
   public static final Formula MASS_MOMENT =
       Formula.named("moment of mass about the nose, in kg·m")
-          .gives("M", NamedUnit.NUMBER)
+          .gives("M")
           .as("m·x")
           .where("m", "mass", Mass.KILOGRAM, 0, 100000.0)
           .where("x", "distance from the nose tip", Length.METRE, 0, 100)
@@ -341,7 +341,7 @@ public final class MarginFormulas {
   /** Margin of the balance. */
   public static final Formula BALANCE_MARGIN =
       Formula.named("margin of the balance")
-          .gives("m", NamedUnit.NUMBER)
+          .gives("m")
           .as("s − x_g / L")
           .where("s", "wanted centre of gravity over the length", NamedUnit.NUMBER, 0, 1)
           .where("x_g", "centre of gravity", Length.METRE, 0, 100)

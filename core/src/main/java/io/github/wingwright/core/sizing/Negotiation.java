@@ -62,7 +62,7 @@ final class Negotiation {
 
   private static FinenessWithin stoutest(BodyShape shape) {
     double least = shape.leastFinenessRatio();
-    String name = "fineness ratio at least " + Considerations.number(least) + " to be a " + shape.name();
+    String name = "fineness ratio at least " + Considerations.number(least) + " for the shape " + shape.name();
     return new FinenessWithin(Wording.of(name), Strength.LIMIT, Source.DEFINITION, least, Double.POSITIVE_INFINITY);
   }
 

@@ -11,7 +11,7 @@
  * longest part 300 mm          L ≤ 300 mm                          the machine, a limit
  * fineness ratio 6 to 10       L/10 ≤ d ≤ L/6                      the air, a guideline
  * 60 cm³ packed to 0.6         V(L, d) ≥ 100 cm³                   the contents, a limit
- * tail arm 150 mm              0.6·L ≥ 150 mm                      the tail, a guideline
+ * tail arm 150 mm              (1 − 0.4)·L ≥ 150 mm                the tail, a guideline: 0.4 of L lies outside the arm
  * EI at least 2 N·m²           E·π/64·(d⁴ − (d − 2w)⁴) ≥ 2 N·m²    the launch, a limit
  * 2.5 times the wing           d near 10 mm                        the eye, a target
  * }</pre>

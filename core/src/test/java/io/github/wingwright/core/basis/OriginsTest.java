@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Length;
-import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -20,7 +19,7 @@ class OriginsTest {
 
   private static final Formula ASPECT_RATIO =
       Formula.named("aspect ratio")
-          .gives("A", NamedUnit.NUMBER)
+          .gives("A")
           .as("b² / S")
           .where("b", "span", Length.METRE, 0, 10)
           .where("S", "area", Area.SQUARE_METRE, 0, 10)

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 class StepChangeTest {
   private static final Formula PRODUCT =
       Formula.named("product")
-          .gives("p", NamedUnit.NUMBER)
+          .gives("p")
           .as("a·b")
           .where("a", "one", -1e6, 1e6)
           .where("b", "other", -1e6, 1e6)
@@ -20,7 +20,7 @@ class StepChangeTest {
           .computedBy((double a, double b) -> a * b);
   private static final Formula SUM =
       Formula.named("sum by formula")
-          .gives("s", NamedUnit.NUMBER)
+          .gives("s")
           .as("a + b")
           .where("a", "one", -1e6, 1e6)
           .where("b", "other", -1e6, 1e6)

@@ -52,7 +52,7 @@ class StepTest {
 
   @Test
   void a_formula_is_complete_or_refused() {
-    assertThatThrownBy(() -> Formula.named("lift").gives("L", NamedUnit.NUMBER).as("q·S")
+    assertThatThrownBy(() -> Formula.named("lift").gives("L").as("q·S")
             .where("q", "dynamic pressure", 0, 1).computedBy((q, s) -> q * s))
         .isInstanceOf(IllegalStateException.class)
         .hasMessage("lift needs a symbol, a text and 2 explained inputs, has 1");
@@ -70,7 +70,7 @@ class StepTest {
 
   @Test
   void a_formula_binds_one_to_eight_inputs_in_their_order() {
-    Formula.Definition d = Formula.named("n").gives("n", NamedUnit.NUMBER).as("…").where("a", "a", 0, 9);
+    Formula.Definition d = Formula.named("n").gives("n").as("…").where("a", "a", 0, 9);
     assertThat(d.computedBy((a) -> a).evaluate(1)).isEqualTo(1);
     d.where("b", "b", 0, 9);
     assertThat(d.computedBy((a, b) -> 10 * a + b).evaluate(1, 2)).isEqualTo(12);
@@ -114,7 +114,7 @@ class StepTest {
 
   @Test
   void a_slope_per_radian_passes_for_a_number() {
-    Formula twice = Formula.named("twice").gives("y", NamedUnit.NUMBER).as("2·a").where("a", "slope", 0, 7)
+    Formula twice = Formula.named("twice").gives("y").as("2·a").where("a", "slope", 0, 7)
         .computedBy(a -> 2 * a);
     Formula slope = Formula.named("slope").gives("a", NamedUnit.PER_RADIAN).as("2·x").where("x", "half", 0, 7)
         .computedBy(x -> 2 * x);

@@ -16,7 +16,7 @@ class WorkingsTest {
   private static final Pattern NUMBER = Pattern.compile("(?<== )[-+0-9.e]+");
 
   private static Formula formula(String text, Kernel.Of2 kernel) {
-    return Formula.named("test").gives("y", NamedUnit.NUMBER).as(text)
+    return Formula.named("test").gives("y").as(text)
         .where("a", "first", -1e9, 1e9).where("b", "second", -1e9, 1e9).computedBy(kernel);
   }
 
@@ -98,7 +98,7 @@ class WorkingsTest {
 
   @Test
   void findings_of_all_steps_come_together() {
-    Formula narrow = Formula.named("narrow").gives("y", NamedUnit.NUMBER).as("a").where("a", "first", 0, 1)
+    Formula narrow = Formula.named("narrow").gives("y").as("a").where("a", "first", 0, 1)
         .computedBy(a -> a);
     Step low = Step.of(narrow, number("a", 2));
     assertThat(Workings.of(List.of(Step.of(narrow, low))).findings()).hasSize(1);

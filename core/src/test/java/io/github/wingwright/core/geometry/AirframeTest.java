@@ -124,7 +124,7 @@ class AirframeTest {
     assertThat(WING).hasToString("wing 400 mm × 45 mm, flat plate");
     assertThat(TAIL).hasToString("horizontal tail 120 mm × 30 mm, flat plate");
     assertThat(BODY).hasToString("fuselage 300 mm × 25 mm, capsule");
-    assertThat(new Airframe(BODY, WING, List.of(TAIL))).hasToString("airframe 400 mm span, 300 mm long, 1 tails");
+    assertThat(new Airframe(BODY, WING, List.of(TAIL))).hasToString("airframe 400 mm span, 300 mm long, 1 tail");
   }
 
   private static void refuses(org.assertj.core.api.ThrowableAssert.ThrowingCallable call, String start) {

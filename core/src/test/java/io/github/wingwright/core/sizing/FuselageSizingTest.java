@@ -236,7 +236,7 @@ class FuselageSizingTest {
     double ofSpheroid = spheroid.diameterRange().bounds().get(3).interval().lower();
     assertThat(ofSpheroid).isGreaterThan(ofCapsule);
     assertThat(ofSpheroid).isCloseTo(Math.sqrt(100e-6 * 6 / Math.PI / 0.3), within(1e-14));
-    assertThat(spheroid.diameterRange().toString()).contains("to be a prolate spheroid");
+    assertThat(spheroid.diameterRange().toString()).contains("for the shape prolate spheroid");
   }
 
   @Test

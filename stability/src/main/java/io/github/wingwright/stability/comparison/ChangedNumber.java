@@ -3,6 +3,7 @@ package io.github.wingwright.stability.comparison;
 
 import io.github.wingwright.core.basis.StepChange;
 import io.github.wingwright.core.quantity.NamedUnit;
+import java.util.Objects;
 
 /**
  * One number of a design before and after.
@@ -12,6 +13,12 @@ import io.github.wingwright.core.quantity.NamedUnit;
  * @param judgement better, worse, or neither
  */
 public record ChangedNumber(String name, StepChange change, Judgement judgement) {
+  public ChangedNumber {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(change, "change");
+    Objects.requireNonNull(judgement, "judgement");
+  }
+
   /**
    * By what part it changed.
    *

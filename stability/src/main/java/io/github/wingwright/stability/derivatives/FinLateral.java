@@ -24,7 +24,7 @@ public final class FinLateral {
 
   /** Sidewash and dynamic pressure at the fin. */
   public static final Formula SIDEWASH_FACTOR = Formula.named("sidewash and dynamic pressure at the fin")
-      .gives("k_σ", NamedUnit.NUMBER)
+      .gives("k_σ")
       .as("0.724 + 3.06·s_v/(1 + cos(Λ)) + 0.4·z_w + 0.009·A")
       .where("s_v", "fin area over wing area", 0.02, 0.3)
       .where("Λ", "sweep of the wing's quarter-chord line", Angle.RADIAN, -0.2, 0.8)
@@ -48,7 +48,7 @@ public final class FinLateral {
 
   /** Effective aspect ratio of a fin with a tailplane on its top. */
   public static final Formula END_PLATE = Formula.named("effective aspect ratio of a fin with a tailplane at its end")
-      .gives("A_e", NamedUnit.NUMBER)
+      .gives("A_e")
       .as("A·(1 + 0.5·r/(r + 0.85))")
       .where("A", "aspect ratio of the fin without the tailplane", 0.8, 4)
       .where("r", "span of the tailplane over height of the fin", 0.5, 3)

@@ -11,6 +11,7 @@ import io.github.wingwright.stability.dynamics.LateralDerivatives;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -86,6 +87,10 @@ public final class LateralEstimate {
   public record Result(
       LateralDerivatives total, List<LateralContribution> contributions, List<Finding> findings, List<Step> steps) {
     public Result {
+      Objects.requireNonNull(contributions, "contributions");
+      Objects.requireNonNull(findings, "findings");
+      Objects.requireNonNull(steps, "steps");
+      Objects.requireNonNull(total, "total");
       contributions = List.copyOf(contributions);
       findings = List.copyOf(findings);
       steps = List.copyOf(steps);
@@ -112,21 +117,25 @@ public final class LateralEstimate {
 
   /** The estimate of a wing; fin and body are added to it. */
   public static LateralEstimate of(WingShape wing) {
+    Objects.requireNonNull(wing, "wing");
     return new LateralEstimate(Optional.of(wing), List.of(), Optional.empty());
   }
 
   /** With this fin. */
   public LateralEstimate fin(FinShape shape) {
+    Objects.requireNonNull(shape, "shape");
     return fins(List.of(shape));
   }
 
   /** With these fins, each by itself: a V-tail is one, a pair is two. */
   public LateralEstimate fins(List<FinShape> shapes) {
+    Objects.requireNonNull(shapes, "shapes");
     return new LateralEstimate(wing, shapes, body);
   }
 
   /** With this body. */
   public LateralEstimate body(Body shape) {
+    Objects.requireNonNull(shape, "shape");
     return new LateralEstimate(wing, fins, Optional.of(shape));
   }
 

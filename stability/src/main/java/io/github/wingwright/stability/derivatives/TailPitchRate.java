@@ -25,7 +25,7 @@ public final class TailPitchRate {
 
   /** Arm of the tail from the centre of gravity. */
   public static final Formula ARM = Formula.named("arm of the tail behind the centre of gravity, in mean chords")
-      .gives("l_c", NamedUnit.NUMBER)
+      .gives("l_c")
       .as("h_h − h")
       .where("h_h", "aerodynamic centre of the tail, fraction of c̄", -15, 20)
       .where("h", "centre of gravity, fraction of c̄", -1, 2)
@@ -34,7 +34,7 @@ public final class TailPitchRate {
 
   /** Volume coefficient about the centre of gravity. */
   public static final Formula VOLUME = Formula.named("tail volume coefficient about the centre of gravity")
-      .gives("V_g", NamedUnit.NUMBER)
+      .gives("V_g")
       .as("s_h·l_c")
       .where("s_h", "tail area over wing area", 0, 1.5)
       .where("l_c", "arm behind the centre of gravity over mean chord", -10, 20)
@@ -43,7 +43,7 @@ public final class TailPitchRate {
 
   /** Pitch damping of the tail. */
   public static final Formula PITCH_DAMPING = Formula.named("pitch damping of the tailplane")
-      .gives("C_mq", NamedUnit.NUMBER)
+      .gives("C_mq")
       .as("−2·η_h·V_g·a_h·l_c")
       .where("η_h", "tail efficiency", 0.3, 1.2)
       .where("V_g", "tail volume coefficient about the centre of gravity, negative for a foreplane", -1.5, 1.5)
@@ -54,7 +54,7 @@ public final class TailPitchRate {
 
   /** Pitching moment due to rate of angle of attack. */
   public static final Formula DOWNWASH_LAG = Formula.named("pitching moment of the downwash lag at the tailplane")
-      .gives("C_mα̇", NamedUnit.NUMBER)
+      .gives("C_mα̇")
       .as("−2·η_h·V_g·a_h·l_c·ε_α")
       .where("η_h", "tail efficiency", 0.3, 1.2)
       .where("V_g", "tail volume coefficient about the centre of gravity, negative for a foreplane", -1.5, 1.5)

@@ -62,7 +62,7 @@ public final class WingLateral {
 
   /** Roll damping by strips. */
   public static final Formula ROLL_DAMPING = Formula.named("roll damping of a wing by strips")
-      .gives("C_lp", NamedUnit.NUMBER)
+      .gives("C_lp")
       .as("−a/12·(1 + 3·λ)/(1 + λ)")
       .where("a", "lift slope of the wing", NamedUnit.PER_RADIAN, 2, 6.3)
       .where("λ", "taper ratio", 0, 1)
@@ -71,7 +71,7 @@ public final class WingLateral {
 
   /** Roll damping with the loss of an elliptic wing. */
   public static final Formula ROLL_DAMPING_WITH_LOSS = Formula.named("roll damping of a wing, with loss of lift to the wake")
-      .gives("C_lp", NamedUnit.NUMBER)
+      .gives("C_lp")
       .as("−a_0·A/(A + 4)/12·(1 + 3·λ)/(1 + λ)")
       .where("a_0", "section lift slope", NamedUnit.PER_RADIAN, 3, 6.6)
       .where("A", "aspect ratio", 4, 20)
@@ -81,7 +81,7 @@ public final class WingLateral {
 
   /** Roll due to yaw rate by strips. */
   public static final Formula ROLL_DUE_TO_YAW_RATE = Formula.named("roll due to yaw rate of a wing by strips")
-      .gives("C_lr", NamedUnit.NUMBER)
+      .gives("C_lr")
       .as("C_L/6·(1 + 3·λ)/(1 + λ)")
       .where("C_L", "lift coefficient", -0.5, 2)
       .where("λ", "taper ratio", 0, 1)
@@ -90,7 +90,7 @@ public final class WingLateral {
 
   /** Yaw due to roll rate of an elliptic wing. */
   public static final Formula YAW_DUE_TO_ROLL_RATE = Formula.named("yaw due to roll rate of a wing")
-      .gives("C_np", NamedUnit.NUMBER)
+      .gives("C_np")
       .as("−C_L/8·(A − 2)/(A + 4)")
       .where("C_L", "lift coefficient", -0.5, 2)
       .where("A", "aspect ratio", 4, 20)
@@ -99,7 +99,7 @@ public final class WingLateral {
 
   /** Yaw damping of profile drag by strips. */
   public static final Formula YAW_DAMPING = Formula.named("yaw damping of the wing's profile drag by strips")
-      .gives("C_nr", NamedUnit.NUMBER)
+      .gives("C_nr")
       .as("−C_D0/6·(1 + 3·λ)/(1 + λ)")
       .where("C_D0", "profile drag coefficient of the wing", 0, 0.2)
       .where("λ", "taper ratio", 0, 1)

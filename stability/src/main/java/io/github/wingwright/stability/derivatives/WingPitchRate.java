@@ -4,6 +4,7 @@ package io.github.wingwright.stability.derivatives;
 import io.github.wingwright.core.geometry.Planform;
 import io.github.wingwright.core.quantity.Length;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.DoubleBinaryOperator;
 
 /**
@@ -37,6 +38,7 @@ public final class WingPitchRate {
    * @return C_Lq [-]: 2·a·(¾ − h) for a rectangular wing, 4.5 at slope 4.5 and h ¼
    */
   public static double lift(Planform planform, double liftSlope, double behindRoot) {
+    Objects.requireNonNull(planform, "planform");
     return integral(planform, liftSlope, behindRoot, false);
   }
 
@@ -49,6 +51,7 @@ public final class WingPitchRate {
    * @return C_mq [-], negative: −π/4 for a rectangular wing with the centre of gravity at its quarter chord
    */
   public static double moment(Planform planform, double liftSlope, double behindRoot) {
+    Objects.requireNonNull(planform, "planform");
     return integral(planform, liftSlope, behindRoot, true);
   }
 

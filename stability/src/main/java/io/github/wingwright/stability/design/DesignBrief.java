@@ -12,13 +12,14 @@ import io.github.wingwright.core.mass.MassItem;
 import io.github.wingwright.core.mass.Material;
 import io.github.wingwright.core.mass.PrintedShell;
 import io.github.wingwright.core.performance.GlideGoal;
-import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.quantity.Speed;
 import io.github.wingwright.core.sizing.WingSizing;
 import io.github.wingwright.stability.AircraftClass;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
@@ -36,7 +37,7 @@ import org.jspecify.annotations.Nullable;
  *     .wing(WingSizing.forSpan(millimetres(410)).aspectRatio(5.5).taperRatio(0.7).section(section))
  *     .wingPolar(EstimatedPolar.of(section))
  *     .fuselage(wing -> FuselageSizing.of(BodyShape.capsule()).considering(…).nearestToTargets())
- *     .tails(plate, new TailBrief(0.5, 3.5, 0.8), new TailBrief(0.035, 1.5, 0.7))
+ *     .tails(plate, EstimatedPolar.of(plate), new TailBrief(0.5, 3.5, 0.8), new TailBrief(0.035, 1.5, 0.7))
  *     .material(Materials.FOAMING_PLA);
  * }</pre>
  */
@@ -66,6 +67,7 @@ public final class DesignBrief {
    * @return the brief
    */
   public static DesignBrief named(String name) {
+    Objects.requireNonNull(name, "name");
     if (name.isBlank()) {
       throw new IllegalArgumentException("name of a design must not be blank");
     }
@@ -79,6 +81,7 @@ public final class DesignBrief {
    * @return the new brief
    */
   public DesignBrief air(AirState air) {
+    Objects.requireNonNull(air, "air");
     return with(p -> p.air = air);
   }
 
@@ -90,6 +93,8 @@ public final class DesignBrief {
    * @return the new brief
    */
   public DesignBrief thrown(Speed speed, Length height) {
+    Objects.requireNonNull(speed, "speed");
+    Objects.requireNonNull(height, "height");
     return launched(Launch.thrown(speed, height));
   }
 
@@ -100,6 +105,7 @@ public final class DesignBrief {
    * @return the new brief
    */
   public DesignBrief launched(Launch launch) {
+    Objects.requireNonNull(launch, "launch");
     return with(p -> p.launch = launch);
   }
 
@@ -110,6 +116,7 @@ public final class DesignBrief {
    * @return the new brief
    */
   public DesignBrief judgedBy(GlideGoal goal) {
+    Objects.requireNonNull(goal, "goal");
     return with(p -> p.goal = goal);
   }
 
@@ -120,6 +127,7 @@ public final class DesignBrief {
    * @return the new brief
    */
   public DesignBrief forClass(AircraftClass aircraftClass) {
+    Objects.requireNonNull(aircraftClass, "aircraftClass");
     return with(p -> p.aircraftClass = aircraftClass);
   }
 
@@ -131,6 +139,7 @@ public final class DesignBrief {
    * @return the new brief
    */
   public DesignBrief wing(WingSizing wing) {
+    Objects.requireNonNull(wing, "wing");
     return with(p -> p.wing = mass -> wing);
   }
 
@@ -141,6 +150,7 @@ public final class DesignBrief {
    * @return the new brief
    */
   public DesignBrief wing(Function<Mass, WingSizing> wing) {
+    Objects.requireNonNull(wing, "wing");
     return with(p -> p.wing = wing);
   }
 
@@ -151,6 +161,7 @@ public final class DesignBrief {
    * @return the new brief
    */
   public DesignBrief wingPolar(SectionPolar polar) {
+    Objects.requireNonNull(polar, "polar");
     return with(p -> p.wingPolar = polar);
   }
 
@@ -161,6 +172,7 @@ public final class DesignBrief {
    * @return the new brief
    */
   public DesignBrief fuselage(Function<Wing, Sized<Fuselage>> sizing) {
+    Objects.requireNonNull(sizing, "sizing");
     return with(p -> p.fuselage = sizing);
   }
 
@@ -174,6 +186,10 @@ public final class DesignBrief {
    * @return the new brief
    */
   public DesignBrief tails(AirfoilSection section, SectionPolar polar, TailBrief horizontal, TailBrief vertical) {
+    Objects.requireNonNull(section, "section");
+    Objects.requireNonNull(polar, "polar");
+    Objects.requireNonNull(horizontal, "horizontal");
+    Objects.requireNonNull(vertical, "vertical");
     return with(
         p -> {
           p.tailSection = section;
@@ -190,6 +206,7 @@ public final class DesignBrief {
    * @return the new brief
    */
   public DesignBrief material(Material material) {
+    Objects.requireNonNull(material, "material");
     return with(p -> p.material = material);
   }
 
@@ -200,6 +217,7 @@ public final class DesignBrief {
    * @return the new brief
    */
   public DesignBrief lineWidth(Length width) {
+    Objects.requireNonNull(width, "width");
     if (!(width.si() > 0.0)) {
       throw new IllegalArgumentException("line width must be positive, was " + width);
     }
@@ -249,6 +267,7 @@ public final class DesignBrief {
    * @return the new brief
    */
   public DesignBrief tailThickness(Length thickness) {
+    Objects.requireNonNull(thickness, "thickness");
     if (!(thickness.si() > 0.0)) {
       throw new IllegalArgumentException("tail thickness must be positive, was " + thickness);
     }
@@ -291,6 +310,7 @@ public final class DesignBrief {
    * @return the new brief
    */
   public DesignBrief tailArmAtLeast(Length least) {
+    Objects.requireNonNull(least, "least");
     if (!(least.si() >= 0.0) || Double.isInfinite(least.si())) {
       throw new IllegalArgumentException("least tail arm must not be negative, was " + least);
     }
@@ -304,6 +324,7 @@ public final class DesignBrief {
    * @return the new brief
    */
   public DesignBrief carrying(MassItem item) {
+    Objects.requireNonNull(item, "item");
     List<MassItem> more = new ArrayList<>(parts.carried);
     more.add(item);
     return with(p -> p.carried = List.copyOf(more));

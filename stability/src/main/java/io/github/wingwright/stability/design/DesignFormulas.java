@@ -10,14 +10,13 @@ import io.github.wingwright.core.quantity.Density;
 import io.github.wingwright.core.quantity.Energy;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
-import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Speed;
 import io.github.wingwright.core.quantity.Time;
 import io.github.wingwright.core.quantity.Volume;
 import io.github.wingwright.core.quantity.WingLoading;
 
 /** The formulas that put the parts of a design together; each is geometry or a definition. */
-public final class DesignFormulas {
+final class DesignFormulas {
   /** Area of a tapered planform from its chords. */
   public static final Formula AREA_FROM_CHORDS =
       Formula.named("area from span and chords")
@@ -31,7 +30,7 @@ public final class DesignFormulas {
   /** Taper ratio from the chords. */
   public static final Formula TAPER_RATIO =
       Formula.named("taper ratio")
-          .gives("λ", NamedUnit.NUMBER)
+          .gives("λ")
           .as("c_t / c_r")
           .where("c_t", "tip chord", Length.METRE, 0, 20)
           .where("c_r", "root chord", Length.METRE, 0.001, 20)
@@ -71,7 +70,7 @@ public final class DesignFormulas {
   /** Lift coefficient of the trimmed flight. */
   public static final Formula TRIM_LIFT =
       Formula.named("lift coefficient in trim")
-          .gives("C_L", NamedUnit.NUMBER)
+          .gives("C_L")
           .as("C_L,u / r²")
           .where("C_L,u", "usable lift coefficient", 0.05, 3)
           .where("r", "speed in trim over stall speed", 1, 5)
@@ -100,7 +99,7 @@ public final class DesignFormulas {
   /** The fraction of the mean aerodynamic chord at a place. */
   public static final Formula FRACTION =
       Formula.named("centre of gravity as a fraction of the mean aerodynamic chord")
-          .gives("h", NamedUnit.NUMBER)
+          .gives("h")
           .as("¼ + (x_cg − x_w) / c̄")
           .where("x_cg", "centre of gravity", Length.METRE, -1, 100)
           .where("x_w", "quarter mean aerodynamic chord of the wing", Length.METRE, -1, 100)
@@ -121,7 +120,7 @@ public final class DesignFormulas {
   /** What is added to the trailing edge, so that it is a line thick at the tip. */
   public static final Formula TRAILING_EDGE =
       Formula.named("what the trailing edge lacks over the chord")
-          .gives("e", NamedUnit.NUMBER)
+          .gives("e")
           .as("max(0, w_l/c_t − t_e)")
           .where("w_l", "line width", Length.METRE, 1e-4, 2e-3)
           .where("c_t", "tip chord", Length.METRE, 0.001, 20)

@@ -39,6 +39,7 @@ import io.github.wingwright.stability.lattice.LatticeSolution;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -171,6 +172,12 @@ public final class FlightModes {
    * @param withoutApparentMass the same motion without that air, where it is of the same kind
    */
   public record Row(Mode mode, Optional<Mode> approximation, Optional<Mode> withoutApparentMass) {
+    public Row {
+      Objects.requireNonNull(mode, "mode");
+      Objects.requireNonNull(approximation, "approximation");
+      Objects.requireNonNull(withoutApparentMass, "withoutApparentMass");
+    }
+
     @Override
     public String toString() {
       return mode.toString();
@@ -248,6 +255,7 @@ public final class FlightModes {
    * @return the motion, if it is there
    */
   public Optional<Mode> find(ModeKind kind) {
+    Objects.requireNonNull(kind, "kind");
     return rows.stream().map(Row::mode).filter(m -> m.kind() == kind).findFirst();
   }
 

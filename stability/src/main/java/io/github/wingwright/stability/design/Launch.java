@@ -13,6 +13,7 @@ import io.github.wingwright.core.quantity.Speed;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -49,6 +50,8 @@ public final class Launch implements Serializable {
    * @return the launch
    */
   public static Launch thrown(Speed speed, Length height) {
+    Objects.requireNonNull(speed, "speed");
+    Objects.requireNonNull(height, "height");
     return new Launch(speed, height, null);
   }
 
@@ -61,6 +64,9 @@ public final class Launch implements Serializable {
    * @return the launch, at the speed that the elastic gives that mass
    */
   public static Launch by(ElasticLaunch elastic, Mass glider, Length height) {
+    Objects.requireNonNull(elastic, "elastic");
+    Objects.requireNonNull(glider, "glider");
+    Objects.requireNonNull(height, "height");
     return new Launch(elastic.speed(glider), height, new Pulled(elastic, glider));
   }
 

@@ -6,6 +6,7 @@ import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * To what a dimension and a mass can be made: sized values are rounded to these before the design is reckoned again.
@@ -21,6 +22,8 @@ public record Making(Length length, Mass mass) implements Serializable {
 
   /** Refuses negative steps. */
   public Making {
+    Objects.requireNonNull(length, "length");
+    Objects.requireNonNull(mass, "mass");
     if (!(length.si() >= 0.0) || !(mass.si() >= 0.0)) {
       throw new IllegalArgumentException("steps of making must not be negative, were " + length + " and " + mass);
     }

@@ -20,7 +20,7 @@ final class MotionFormulas {
   /** Heave damping per mass. */
   static final Formula HEAVE =
       Formula.named("heave damping over mass")
-          .gives("z_w", NamedUnit.NUMBER)
+          .gives("z_w")
           .as("−ρ·V·S·(C_Lα + C_D) / (2·m)")
           .where("ρ", "air density", Density.KILOGRAM_PER_CUBIC_METRE, 0.1, 1.6)
           .where("V", "airspeed", Speed.METRE_PER_SECOND, 1, 300)
@@ -34,7 +34,7 @@ final class MotionFormulas {
   /** A moment with an angle of the flow, per inertia and speed across. */
   static final Formula BY_SPEED =
       Formula.named("moment due to a speed across, over inertia")
-          .gives("m_w", NamedUnit.NUMBER)
+          .gives("m_w")
           .as("ρ·V·S·r·C / (2·I)")
           .where("ρ", "air density", Density.KILOGRAM_PER_CUBIC_METRE, 0.1, 1.6)
           .where("V", "airspeed", Speed.METRE_PER_SECOND, 1, 300)
@@ -48,7 +48,7 @@ final class MotionFormulas {
   /** A moment with a rate of turning, per inertia. */
   static final Formula BY_RATE =
       Formula.named("moment due to a rate, over inertia")
-          .gives("m_q", NamedUnit.NUMBER)
+          .gives("m_q")
           .as("ρ·V·S·r²·C / (4·I)")
           .where("ρ", "air density", Density.KILOGRAM_PER_CUBIC_METRE, 0.1, 1.6)
           .where("V", "airspeed", Speed.METRE_PER_SECOND, 1, 300)
@@ -62,7 +62,7 @@ final class MotionFormulas {
   /** A moment with the rate of angle of attack, per inertia. */
   static final Formula BY_LAG =
       Formula.named("moment due to the downwash lag, over inertia")
-          .gives("m_wdot", NamedUnit.NUMBER)
+          .gives("m_wdot")
           .as("ρ·S·c̄²·C / (4·I)")
           .where("ρ", "air density", Density.KILOGRAM_PER_CUBIC_METRE, 0.1, 1.6)
           .where("S", "wing reference area", Area.SQUARE_METRE, 1e-4, 1000)

@@ -9,6 +9,7 @@ import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.quantity.WingLoading;
 import io.github.wingwright.core.sizing.WingSizing;
+import java.util.Objects;
 
 /**
  * Brings the mass, the loading, the ballast and the balance of a design into agreement.
@@ -51,6 +52,7 @@ public final class SizingLoop {
    * @return the loop, which leaves the sized values as they are
    */
   public static SizingLoop of(DesignBrief brief) {
+    Objects.requireNonNull(brief, "brief");
     return new SizingLoop(brief, Making.EXACT);
   }
 
@@ -62,6 +64,8 @@ public final class SizingLoop {
    * @return the new loop
    */
   public SizingLoop madeTo(Length length, Mass mass) {
+    Objects.requireNonNull(length, "length");
+    Objects.requireNonNull(mass, "mass");
     return new SizingLoop(brief, new Making(length, mass));
   }
 

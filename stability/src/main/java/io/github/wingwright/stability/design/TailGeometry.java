@@ -18,7 +18,7 @@ import io.github.wingwright.core.quantity.Length;
  *
  * <p>with r = c̄ for a horizontal tail and r = b for a fin, A_t the span (of a fin the height) squared over the area.
  */
-public final class TailGeometry {
+final class TailGeometry {
   /** Root chord of a tapered surface from its area. */
   public static final Formula ROOT_CHORD =
       Formula.named("root chord of a tail")

@@ -42,10 +42,6 @@
  *       <td>balance, mass, glide in SI</td></tr>
  *   <tr><td>{@link io.github.wingwright.stability.design.QuickDesign}</td><td>the kernels that loop and family both repeat</td>
  *       <td>equal to the bit</td></tr>
- *   <tr><td>{@link io.github.wingwright.stability.design.TailGeometry}</td><td>a tail that ends with the fuselage: arm and area together</td>
- *       <td>arm of 114.9 mm</td></tr>
- *   <tr><td>{@link io.github.wingwright.stability.design.DesignFormulas}</td><td>the formulas that put the parts together</td>
- *       <td>geometry and definitions</td></tr>
  * </table>
  *
  * <h2>Policies</h2>

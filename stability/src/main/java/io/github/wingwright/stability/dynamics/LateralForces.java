@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.stability.dynamics;
 
+import java.util.Objects;
+
 /**
  * Dimensional lateral derivatives: force and moments per unit of the disturbance.
  *
@@ -30,6 +32,8 @@ public record LateralForces(double yv, double yp, double yr, double lv, double l
    * @param d nondimensional derivatives
    */
   public static LateralForces of(SteadyFlight flight, LateralDerivatives d) {
+    Objects.requireNonNull(flight, "flight");
+    Objects.requireNonNull(d, "d");
     double half = flight.density() * flight.speed() * flight.area() / 2;
     double b = flight.span();
     return new LateralForces(

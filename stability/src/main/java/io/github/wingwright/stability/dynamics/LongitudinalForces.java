@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.stability.dynamics;
 
+import java.util.Objects;
+
 /**
  * Dimensional longitudinal derivatives: forces and moment per unit of the disturbance.
  *
@@ -37,6 +39,8 @@ public record LongitudinalForces(double xu, double xw, double zu, double zw, dou
    * @param d nondimensional derivatives
    */
   public static LongitudinalForces of(SteadyFlight flight, double mass, LongitudinalDerivatives d) {
+    Objects.requireNonNull(flight, "flight");
+    Objects.requireNonNull(d, "d");
     double weight = mass * flight.gravity() / (flight.dynamicPressure() * flight.area());
     double half = flight.density() * flight.speed() * flight.area() / 2;
     double c = flight.chord();
@@ -61,6 +65,7 @@ public record LongitudinalForces(double xu, double xw, double zu, double zw, dou
    *     {@link WingApparentMass#addedTo(BodyInertia)}
    */
   public LongitudinalForces with(WingApparentMass apparent) {
+    Objects.requireNonNull(apparent, "apparent");
     return new LongitudinalForces(xu, xw, zu, zw, zq, zwDot - apparent.heave(), mu, mw, mq,
         mwDot - apparent.heave() * apparent.centreBehind());
   }

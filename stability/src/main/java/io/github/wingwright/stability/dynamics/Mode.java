@@ -4,6 +4,7 @@ package io.github.wingwright.stability.dynamics;
 import io.github.wingwright.core.quantity.AngularRate;
 import io.github.wingwright.core.quantity.Time;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -19,6 +20,7 @@ import java.util.Optional;
  */
 public record Mode(ModeKind kind, double real, double imaginary) {
   public Mode {
+    Objects.requireNonNull(kind, "kind");
     if (!Double.isFinite(real) || !(imaginary >= 0) || imaginary == Double.POSITIVE_INFINITY) {
       throw new IllegalArgumentException(
           "root must be finite with an imaginary part of 0 or more, was " + real + " + " + imaginary + "i");

@@ -5,7 +5,6 @@ import io.github.wingwright.core.basis.Formula;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.quantity.Acceleration;
 import io.github.wingwright.core.quantity.AngularRate;
-import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Speed;
 import io.github.wingwright.core.quantity.Time;
 
@@ -37,7 +36,7 @@ public final class ModeApproximations {
 
   /** Damping ratio of the phugoid from the glide ratio. */
   public static final Formula LANCHESTER_DAMPING = Formula.named("damping ratio of the phugoid")
-      .gives("ζ", NamedUnit.NUMBER)
+      .gives("ζ")
       .as("1/(√(2)·E)")
       .where("E", "lift-to-drag ratio", 1, 60)
       .from(ETKIN_6_3)
@@ -56,7 +55,7 @@ public final class ModeApproximations {
 
   /** Damping ratio of the short period. */
   public static final Formula SHORT_PERIOD_DAMPING = Formula.named("damping ratio of the short period")
-      .gives("ζ", NamedUnit.NUMBER)
+      .gives("ζ")
       .as("−(m_q + z_w + m_wdot·u_0)/(2·ω_n)")
       .where("z_w", "Z_w per mass", -50, -0.1)
       .where("m_q", "M_q per pitch inertia", -100, -0.1)

@@ -4,6 +4,7 @@ package io.github.wingwright.stability.dynamics;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -22,6 +23,7 @@ import java.util.stream.Collectors;
  */
 public record Modes(List<Mode> all) {
   public Modes {
+    Objects.requireNonNull(all, "all");
     all = List.copyOf(all);
   }
 
@@ -121,6 +123,7 @@ public record Modes(List<Mode> all) {
 
   /** The first motion of this kind. */
   public Optional<Mode> find(ModeKind kind) {
+    Objects.requireNonNull(kind, "kind");
     return all.stream().filter(m -> m.kind() == kind).findFirst();
   }
 

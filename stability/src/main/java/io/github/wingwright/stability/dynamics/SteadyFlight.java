@@ -7,6 +7,7 @@ import io.github.wingwright.core.quantity.Density;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Speed;
 import java.util.Locale;
+import java.util.Objects;
 
 /**
  * The steady flight that is disturbed: wings level, straight, with the reference lengths of the coefficients.
@@ -48,6 +49,12 @@ public record SteadyFlight(double speed, double density, double pathAngle, doubl
    * @param span span
    */
   public static SteadyFlight of(Speed speed, Density density, Angle pathAngle, Area area, Length chord, Length span) {
+    Objects.requireNonNull(speed, "speed");
+    Objects.requireNonNull(density, "density");
+    Objects.requireNonNull(pathAngle, "pathAngle");
+    Objects.requireNonNull(area, "area");
+    Objects.requireNonNull(chord, "chord");
+    Objects.requireNonNull(span, "span");
     return new SteadyFlight(speed.metresPerSecond(), density.kilogramsPerCubicMetre(), pathAngle.radians(),
         area.squareMetres(), chord.metres(), span.metres(), STANDARD_GRAVITY);
   }

@@ -4,7 +4,6 @@ package io.github.wingwright.stability.flight;
 import io.github.wingwright.core.basis.Formula;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.quantity.Angle;
-import io.github.wingwright.core.quantity.NamedUnit;
 
 /**
  * Lift and drag of a wing behind its stall: a plate that the flow has left, joined to the wing at the stall.
@@ -35,7 +34,7 @@ public final class StalledPlate {
   /** Drag of the wing broadside on. */
   public static final Formula BROADSIDE_DRAG =
       Formula.named("drag coefficient of a wing broadside on")
-          .gives("C_D,max", NamedUnit.NUMBER)
+          .gives("C_D,max")
           .as("1.11 + 0.018·A")
           .where("A", "aspect ratio", 1, 30)
           .from(VITERNA)
@@ -44,7 +43,7 @@ public final class StalledPlate {
   /** Lift behind the stall. */
   public static final Formula LIFT =
       Formula.named("lift coefficient behind the stall")
-          .gives("C_L", NamedUnit.NUMBER)
+          .gives("C_L")
           .as("D/2·sin(2·α) + (C_s − D·sin(α_s)·cos(α_s))·sin(α_s)/cos(α_s)²·cos(α)²/sin(α)")
           .where("D", "drag coefficient broadside on C_D,max", 1, 2)
           .where("C_s", "lift coefficient at the stall", 0.1, 2)

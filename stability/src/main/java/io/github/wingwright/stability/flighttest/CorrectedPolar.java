@@ -8,6 +8,7 @@ import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.quantity.Door;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * The polar of a wing section with the drag that flight tests found: what the whole glider drags more or less than was
@@ -33,6 +34,8 @@ public final class CorrectedPolar implements SectionPolar {
    * @return the corrected polar
    */
   public static CorrectedPolar of(SectionPolar polar, Measured addition) {
+    Objects.requireNonNull(polar, "polar");
+    Objects.requireNonNull(addition, "addition");
     return new CorrectedPolar(polar, addition);
   }
 

@@ -5,6 +5,7 @@ import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Time;
 import java.io.Serializable;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -57,6 +58,9 @@ public final class FlightTest implements Serializable {
    * @return the flight
    */
   public static FlightTest named(String name, Measured distance, Measured height) {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(distance, "distance");
+    Objects.requireNonNull(height, "height");
     Door.positive(distance.value(), "distance of flight " + name);
     Door.positive(height.value(), "height of flight " + name);
     return new FlightTest(name, distance, height, null, null, null, Set.of());
@@ -69,6 +73,7 @@ public final class FlightTest implements Serializable {
    * @return the flight
    */
   public FlightTest in(Measured duration) {
+    Objects.requireNonNull(duration, "duration");
     Door.positive(duration.value(), "time of flight " + name);
     return new FlightTest(name, distance, height, duration, launchSpeed, turnRadius, seen);
   }
@@ -80,6 +85,7 @@ public final class FlightTest implements Serializable {
    * @return the flight
    */
   public FlightTest thrownAt(Measured speed) {
+    Objects.requireNonNull(speed, "speed");
     Door.notNegative(speed.value(), "launch speed of flight " + name);
     return new FlightTest(name, distance, height, time, speed, turnRadius, seen);
   }
@@ -101,6 +107,7 @@ public final class FlightTest implements Serializable {
    * @return the flight
    */
   public FlightTest turningAt(Measured radius) {
+    Objects.requireNonNull(radius, "radius");
     Door.positive(radius.value(), "turn radius of flight " + name);
     return new FlightTest(name, distance, height, time, launchSpeed, radius, seen);
   }

@@ -5,10 +5,10 @@ import io.github.wingwright.core.basis.Formula;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.quantity.Acceleration;
 import io.github.wingwright.core.quantity.Length;
-import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Speed;
 import io.github.wingwright.core.quantity.Time;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * What a timed, straight and steady glide says.
@@ -35,6 +35,15 @@ public record GlideResult(
     Measured liftCoefficient,
     Measured dragCoefficient)
     implements Serializable {
+  public GlideResult {
+    Objects.requireNonNull(flight, "flight");
+    Objects.requireNonNull(liftToDrag, "liftToDrag");
+    Objects.requireNonNull(sinkRate, "sinkRate");
+    Objects.requireNonNull(speed, "speed");
+    Objects.requireNonNull(liftCoefficient, "liftCoefficient");
+    Objects.requireNonNull(dragCoefficient, "dragCoefficient");
+  }
+
   private static final double GRAVITY = Acceleration.STANDARD_GRAVITY.si();
   private static final Source ENERGY = Source.library("balance of energy of a steady glide");
 
@@ -53,7 +62,7 @@ public record GlideResult(
   /** Lift to drag. */
   public static final Formula LIFT_TO_DRAG =
       Formula.named("lift to drag of a measured glide")
-          .gives("E", NamedUnit.NUMBER)
+          .gives("E")
           .as("d/h_e")
           .where("d", "distance", Length.METRE, 0.5, 500)
           .where("h_e", "height used up", Length.METRE, 0.05, 100)

@@ -3,6 +3,7 @@ package io.github.wingwright.stability.flighttest;
 
 import io.github.wingwright.core.quantity.Door;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * A part on the scales.
@@ -13,6 +14,8 @@ import java.io.Serializable;
 public record WeighedPart(String name, Measured mass) implements Serializable {
   /** Refuses a part without a mass. */
   public WeighedPart {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(mass, "mass");
     Door.said(name, "name of the part");
     Door.notNegative(mass.value(), "mass of " + name);
   }

@@ -9,6 +9,7 @@ import io.github.wingwright.core.quantity.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 
 /**
  * The surfaces of an airframe as a lattice, whatever its layout: tail behind, on the fin, ahead or none, V-tail, twin fins.
@@ -36,6 +37,7 @@ public final class AirframeLattice {
    * @param airframe the airframe; its fuselage is no part of a lattice
    */
   public static AirframeLattice of(Airframe airframe) {
+    Objects.requireNonNull(airframe, "airframe");
     return new AirframeLattice(airframe, 6, 24, 2 * Math.PI, 2 * Math.PI);
   }
 

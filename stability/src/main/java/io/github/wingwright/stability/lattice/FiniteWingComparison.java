@@ -14,6 +14,7 @@ import io.github.wingwright.core.quantity.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
@@ -66,6 +67,14 @@ public record FiniteWingComparison(List<Row> methods, List<Finding> findings) {
    */
   public record Row(String method, double liftSlope, OptionalDouble inducedDragFactor, OptionalDouble neutralPoint,
       OptionalDouble rollDamping, String assumes) {
+    public Row {
+      Objects.requireNonNull(method, "method");
+      Objects.requireNonNull(inducedDragFactor, "inducedDragFactor");
+      Objects.requireNonNull(neutralPoint, "neutralPoint");
+      Objects.requireNonNull(rollDamping, "rollDamping");
+      Objects.requireNonNull(assumes, "assumes");
+    }
+
     @Override
     public String toString() {
       return String.format(Locale.ROOT, "%-13s slope %.3f, δ %s, neutral point %s, C_lp %s", method, liftSlope,
@@ -78,6 +87,8 @@ public record FiniteWingComparison(List<Row> methods, List<Finding> findings) {
   }
 
   public FiniteWingComparison {
+    Objects.requireNonNull(methods, "methods");
+    Objects.requireNonNull(findings, "findings");
     methods = List.copyOf(methods);
     findings = List.copyOf(findings);
   }

@@ -4,6 +4,7 @@ package io.github.wingwright.stability.lattice;
 import io.github.wingwright.core.quantity.Angle;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 
 /**
@@ -52,6 +53,7 @@ public record LatticeCondition(double angleOfAttack, double sideslip, double rol
 
   /** Straight flight without sideslip at this angle of attack of the x axis. */
   public static LatticeCondition at(Angle angleOfAttack) {
+    Objects.requireNonNull(angleOfAttack, "angleOfAttack");
     return at(angleOfAttack.si());
   }
 
@@ -67,6 +69,7 @@ public record LatticeCondition(double angleOfAttack, double sideslip, double rol
 
   /** The same with one control deflected by this angle [rad]. */
   public LatticeCondition deflect(String control, double angle) {
+    Objects.requireNonNull(control, "control");
     Map<String, Double> more = new TreeMap<>(deflections);
     more.put(control, angle);
     return new LatticeCondition(angleOfAttack, sideslip, rollRate, pitchRate, yawRate, more);

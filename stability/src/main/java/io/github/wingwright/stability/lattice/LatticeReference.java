@@ -4,6 +4,7 @@ package io.github.wingwright.stability.lattice;
 import io.github.wingwright.core.geometry.Planform;
 import io.github.wingwright.core.quantity.Length;
 import java.util.Locale;
+import java.util.Objects;
 
 /**
  * What the coefficients of a lattice are referred to, and the point moments are taken about.
@@ -40,6 +41,9 @@ public record LatticeReference(double area, double chord, double span, double x,
    * @param z moment reference above the datum
    */
   public static LatticeReference of(Planform planform, Length x, Length z) {
+    Objects.requireNonNull(planform, "planform");
+    Objects.requireNonNull(x, "x");
+    Objects.requireNonNull(z, "z");
     return new LatticeReference(planform.area().si(), planform.meanAerodynamicChord().si(), planform.span().si(),
         x.si(), z.si());
   }

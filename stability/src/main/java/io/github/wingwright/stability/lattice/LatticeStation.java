@@ -4,6 +4,7 @@ package io.github.wingwright.stability.lattice;
 import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Length;
 import java.util.Locale;
+import java.util.Objects;
 
 /**
  * One section of a lifting surface. Between two of them leading edge, chord and twist change linearly.
@@ -40,6 +41,11 @@ public record LatticeStation(double x, double y, double z, double chord, double 
    * @param twist angle of the chord line, nose up positive
    */
   public static LatticeStation of(Length x, Length y, Length z, Length chord, Angle twist) {
+    Objects.requireNonNull(x, "x");
+    Objects.requireNonNull(y, "y");
+    Objects.requireNonNull(z, "z");
+    Objects.requireNonNull(chord, "chord");
+    Objects.requireNonNull(twist, "twist");
     return new LatticeStation(x.si(), y.si(), z.si(), chord.si(), twist.si());
   }
 

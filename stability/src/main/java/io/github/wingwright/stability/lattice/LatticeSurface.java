@@ -113,6 +113,7 @@ public final class LatticeSurface {
    */
   public static LatticeSurface trapezoid(String name, double span, double rootChord, double tipChord,
       double quarterSweep, double dihedral) {
+    Objects.requireNonNull(name, "name");
     if (!(span > 0) || span == Double.POSITIVE_INFINITY) {
       throw new IllegalArgumentException(String.format(Locale.ROOT, "span must be positive, was %.6g m", span));
     }

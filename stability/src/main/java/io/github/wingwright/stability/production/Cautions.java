@@ -17,6 +17,7 @@ import io.github.wingwright.core.quantity.Speed;
 import io.github.wingwright.stability.design.Design;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * What can hurt, where this design can say it in numbers: the energy of what is thrown, the radius of its nose, its mass
@@ -44,6 +45,7 @@ public final class Cautions {
    * @return the cautions
    */
   public static Cautions of(Design design) {
+    Objects.requireNonNull(design, "design");
     return new Cautions(design);
   }
 
