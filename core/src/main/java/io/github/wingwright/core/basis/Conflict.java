@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.StringJoiner;
+import java.util.stream.Collectors;
 
 /**
  * Considerations that no body satisfies together.
@@ -15,14 +16,19 @@ import java.util.StringJoiner;
  * @param clashing the smallest set that clashes; without any one of them the rest of the set agrees
  * @param givingWay for each of them that could end the whole clash alone: the body for which it would give way least
  * @param further sets that clash apart from the first; looked for only where no single concession is enough
+ * @param together concessions of two or three at one body that end everything if all are made; looked for only where no
+ *     single one is enough
  */
-public record Conflict(List<Weighed> clashing, List<GivingWay> givingWay, List<List<Weighed>> further) {
+public record Conflict(
+    List<Weighed> clashing, List<GivingWay> givingWay, List<List<Weighed>> further, List<List<GivingWay>> together) {
+  private static final int TOLD = 3;
 
   /** Keeps copies, the smallest concession first. */
   public Conflict {
     clashing = List.copyOf(clashing);
     further = further.stream().map(List::copyOf).toList();
     givingWay = givingWay.stream().sorted(Comparator.comparingDouble(GivingWay::miss)).toList();
+    together = together.stream().map(List::copyOf).sorted(Comparator.comparingDouble(Conflict::miss)).toList();
   }
 
   /**
@@ -50,6 +56,10 @@ public record Conflict(List<Weighed> clashing, List<GivingWay> givingWay, List<L
     }
   }
 
+  private static double miss(List<GivingWay> all) {
+    return all.stream().mapToDouble(GivingWay::miss).sum();
+  }
+
   /**
    * The body that asks for the smallest concession.
    *
@@ -57,6 +67,15 @@ public record Conflict(List<Weighed> clashing, List<GivingWay> givingWay, List<L
    */
   public Optional<FeasibleRegion.Point> leastConcession() {
     return givingWay.stream().findFirst().map(GivingWay::body);
+  }
+
+  /**
+   * All that would end everything, the mildest first: single concessions, or else several to be made together.
+   *
+   * @return lists of one concession, or of two or three; empty if more would have to give way
+   */
+  public List<List<GivingWay>> waysOut() {
+    return givingWay.isEmpty() ? together : givingWay.stream().map(List::of).toList();
   }
 
   /**
@@ -87,8 +106,18 @@ public record Conflict(List<Weighed> clashing, List<GivingWay> givingWay, List<L
     StringJoiner all = new StringJoiner("; and ");
     all.add(clash(clashing, unit));
     further.forEach(set -> all.add(clash(set, unit)));
-    return all + ". No single concession is enough: " + (further.isEmpty() ? "more than one" : "each of these clashes")
+    String told = all + ". No single concession is enough: " + (further.isEmpty() ? "more than one" : "each of these clashes")
         + (further.isEmpty() ? " must give way." : " needs its own.");
+    StringJoiner ways = new StringJoiner("; or ");
+    together.stream().limit(TOLD).forEach(way -> ways.add(several(way, unit)));
+    return together.isEmpty() ? told : told + " Enough would be " + ways + ".";
+  }
+
+  private static String several(List<GivingWay> way, NamedUnit<Length> unit) {
+    FeasibleRegion.Point body = way.get(0).body();
+    return way.stream()
+        .map(g -> g.by().consideration().givingWayTo(body.length(), body.diameter(), unit))
+        .collect(Collectors.joining(" together with ", "", " (a body of " + body.format(unit) + ")"));
   }
 
   private static String clash(List<Weighed> set, NamedUnit<Length> unit) {

@@ -45,23 +45,52 @@ final class ConflictSearch {
     int[] set = smallest(agree(limits) ? all : limits);
     List<GivingWay> ways = new ArrayList<>();
     for (int k : set) {
-      givingWay(k).ifPresent(ways::add);
+      givingWay(k).ifPresent(way -> ways.addAll(way));
     }
-    return new Conflict(names(set), ways, ways.isEmpty() ? further(all, set) : List.of());
+    return ways.isEmpty()
+        ? new Conflict(names(set), List.of(), further(all, set), together(all))
+        : new Conflict(names(set), ways, List.of(), List.of());
   }
 
   private List<Weighed> names(int[] set) {
     return IntStream.of(set).mapToObj(tracer.binding::get).toList();
   }
 
-  /** Sets that clash although nobody in them belongs to a set found before. */
+  /** Every other pair that clashes, then sets that clash although nobody in them belongs to one found before. */
   private List<List<Weighed>> further(int[] all, int[] first) {
     List<List<Weighed>> found = new ArrayList<>();
     int[] rest = IntStream.of(all).filter(k -> !contains(first, k)).toArray();
+    int[] possible = IntStream.of(all).filter(k -> agree(k)).toArray();
+    for (int i : possible) {
+      for (int j : possible) {
+        if (i < j && !(contains(first, i) && contains(first, j)) && !agree(i, j)) {
+          found.add(names(new int[] {i, j}));
+          rest = IntStream.of(rest).filter(k -> k != i && k != j).toArray();
+        }
+      }
+    }
     while (!agree(rest)) {
       int[] next = smallest(rest);
       found.add(names(next));
       rest = IntStream.of(rest).filter(k -> !contains(next, k)).toArray();
+    }
+    return found;
+  }
+
+  /** Concessions that end everything only if all are made: of two if two will do, else of three. */
+  private List<List<GivingWay>> together(int[] all) {
+    List<List<GivingWay>> found = new ArrayList<>();
+    for (int i : all) {
+      for (int j = i + 1; j < count; j++) {
+        givingWay(i, j).ifPresent(found::add);
+      }
+    }
+    for (int i = 0; i < (found.isEmpty() ? count : 0); i++) {
+      for (int j = i + 1; j < count; j++) {
+        for (int k = j + 1; k < count; k++) {
+          givingWay(i, j, k).ifPresent(found::add);
+        }
+      }
     }
     return found;
   }
@@ -140,12 +169,12 @@ final class ConflictSearch {
     return false;
   }
 
-  /** The body inside all others' region that one consideration minds least. */
-  private Optional<GivingWay> givingWay(int k) {
+  /** The body inside all others' region that some considerations mind least; empty if the others have no region. */
+  private Optional<List<GivingWay>> givingWay(int... set) {
     int best = -1;
     double greatest = Double.NEGATIVE_INFINITY;
     for (int j = 0; j < tracer.grid.length; j++) {
-      double margin = margin(k, tracer.grid[j]);
+      double margin = othersAgree(j, set) ? margin(set, tracer.grid[j]) : Double.NEGATIVE_INFINITY;
       if (margin > greatest) {
         greatest = margin;
         best = j;
@@ -156,27 +185,51 @@ final class ConflictSearch {
     }
     double from = tracer.grid[Math.max(0, best - 1)];
     double to = tracer.grid[Math.min(tracer.grid.length - 1, best + 1)];
-    double fine = RegionTracer.greatest(l -> margin(k, l), from, to);
-    double length = margin(k, fine) > greatest ? fine : tracer.grid[best];
-    double diameter = bestDiameter(k, length, tracer.cut(length, other -> other != k));
-    double miss = -tracer.binding.get(k).consideration().margin(length, diameter);
-    return Optional.of(new GivingWay(tracer.binding.get(k), new Point(length, diameter), miss));
+    double fine = RegionTracer.greatest(l -> margin(set, l), from, to);
+    double length = margin(set, fine) > greatest ? fine : tracer.grid[best];
+    double diameter = bestDiameter(set, length, tracer.cut(length, other -> !contains(set, other)));
+    List<GivingWay> ways = new ArrayList<>();
+    for (int k : set) {
+      Weighed one = tracer.binding.get(k);
+      ways.add(new GivingWay(one, new Point(length, diameter), -one.consideration().margin(length, diameter)));
+    }
+    return Optional.of(ways);
   }
 
-  private double margin(int k, double length) {
-    Cut others = tracer.cut(length, other -> other != k);
+  private boolean othersAgree(int j, int... set) {
+    double lower = tracer.diameters.lower();
+    double upper = tracer.diameters.upper();
+    for (int k = 0; k < count; k++) {
+      if (!contains(set, k)) {
+        lower = Math.max(lower, low[k][j]);
+        upper = Math.min(upper, high[k][j]);
+      }
+    }
+    return lower <= upper;
+  }
+
+  private double margin(int[] set, double length) {
+    Cut others = tracer.cut(length, other -> !contains(set, other));
     return others.isEmpty()
         ? Double.NEGATIVE_INFINITY
-        : tracer.binding.get(k).consideration().margin(length, bestDiameter(k, length, others));
+        : margin(set, length, bestDiameter(set, length, others));
   }
 
-  private double bestDiameter(int k, double length, Cut others) {
-    Consideration one = tracer.binding.get(k).consideration();
+  /** What all of a set miss together, as a negative number: who is satisfied makes up for nobody. */
+  private double margin(int[] set, double length, double diameter) {
+    double sum = 0.0;
+    for (int k : set) {
+      sum += Math.min(0.0, tracer.binding.get(k).consideration().margin(length, diameter));
+    }
+    return sum;
+  }
+
+  private double bestDiameter(int[] set, double length, Cut others) {
     double best = others.low();
-    if (one.margin(length, others.high()) > one.margin(length, best)) {
+    if (margin(set, length, others.high()) > margin(set, length, best)) {
       best = others.high();
     }
-    double inner = RegionTracer.greatest(d -> one.margin(length, d), others.low(), others.high());
-    return one.margin(length, inner) > one.margin(length, best) ? inner : best;
+    double inner = RegionTracer.greatest(d -> margin(set, length, d), others.low(), others.high());
+    return margin(set, length, inner) > margin(set, length, best) ? inner : best;
   }
 }

@@ -88,7 +88,7 @@ public final class FeasibleRegion {
      * @return for example {@code "300 mm × 30 mm"}
      */
     public String format(NamedUnit<Length> unit) {
-      return unit.format(length, 4) + " × " + unit.format(diameter, 4);
+      return Length.show(length, unit, 4) + " × " + Length.show(diameter, unit, 4);
     }
   }
 

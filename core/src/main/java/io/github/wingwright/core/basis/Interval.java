@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.basis;
 
+import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.io.Serializable;
 
@@ -123,15 +124,19 @@ public record Interval(double lower, double upper) implements Serializable {
       return "any value";
     }
     if (lower == upper) {
-      return "exactly " + unit.format(lower, 4);
+      return "exactly " + Length.show(lower, unit, 4);
     }
     if (Double.isInfinite(lower)) {
-      return "at most " + unit.format(upper, 4);
+      return "at most " + Length.show(upper, unit, 4);
     }
     if (Double.isInfinite(upper)) {
-      return "at least " + unit.format(lower, 4);
+      return "at least " + Length.show(lower, unit, 4);
     }
-    return NamedUnit.NUMBER.format(unit.fromSi(lower), 4) + " to " + unit.format(upper, 4);
+    NamedUnit<?> shown = Length.readable(upper, unit);
+    // One unit for both ends, unless the lower one alone is less than a foot.
+    boolean alike = lower == 0.0 || Length.readable(lower, unit).equals(shown);
+    String from = alike ? NamedUnit.NUMBER.format(shown.fromSi(lower), 4) : Length.show(lower, unit, 4);
+    return from + " to " + Length.show(upper, unit, 4);
   }
 
   @Override

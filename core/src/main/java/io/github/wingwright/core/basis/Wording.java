@@ -83,10 +83,7 @@ public final class Wording {
   private static <Q extends ScalarQuantity<Q>> String show(Q quantity, int digits, List<NamedUnit<?>> units) {
     for (NamedUnit<Q> own : quantity.kind().units()) {
       if (units.contains(own)) {
-        // Nobody reads 0.0164 ft: below a foot there are inches.
-        return own.equals(Length.FOOT) && Math.abs(quantity.si()) < 0.3048
-            ? Length.INCH.format(quantity.si(), digits)
-            : quantity.format(own, digits);
+        return Length.show(quantity.si(), own, digits);
       }
     }
     return quantity.format(digits);

@@ -18,6 +18,9 @@ import java.util.stream.Collectors;
 
 /** Lays out one {@link RegionPicture}. */
 final class RegionChart {
+  /** More crosses are no help. */
+  private static final int MOST_WAYS = 4;
+
   private static final double WIDTH = 185.0;
   private static final double RIGHT = WIDTH - 8.0;
   private static final double TOP = 14.0;
@@ -187,9 +190,10 @@ final class RegionChart {
     }
   }
 
-  /** Where one consideration would have to give way: a cross at each, a label at the smallest concession. */
+  /** The bodies at which the clash would end: a cross at each, a label at the smallest concession. */
   private void concessions(LabelPlacer placer) {
-    List<Conflict.GivingWay> ways = region.conflict().map(Conflict::givingWay).orElse(List.of());
+    List<Conflict.GivingWay> ways =
+        region.conflict().stream().flatMap(c -> c.waysOut().stream()).map(way -> way.get(0)).limit(MOST_WAYS).toList();
     for (Conflict.GivingWay way : ways) {
       double x = across.clamped(way.body().length());
       double y = up.clamped(way.body().diameter());

@@ -29,7 +29,7 @@ record RegionWindow(Interval lengths, Interval diameters) {
     List<Point> shown = new ArrayList<>();
     picture.marks().forEach(m -> shown.add(m.body()));
     region.outlines().forEach(o -> o.sides().forEach(s -> shown.addAll(s.points())));
-    region.conflict().ifPresent(c -> c.givingWay().forEach(g -> shown.add(g.body())));
+    region.conflict().ifPresent(c -> c.waysOut().forEach(way -> shown.add(way.get(0).body())));
     if (shown.isEmpty()) {
       return new RegionWindow(region.lengthWindow(), region.diameterWindow());
     }

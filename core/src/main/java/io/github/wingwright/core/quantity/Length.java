@@ -365,6 +365,29 @@ public final class Length extends AdditiveQuantity<Length> {
     return Time.trusted(si / Check.divisor(speed.si, speed));
   }
 
+  /**
+   * A value in a unit as people write it: nobody reads 0.057 ft, so below a foot there are inches.
+   *
+   * @param si the value [SI]
+   * @param unit the unit asked for, of any kind
+   * @param significantDigits significant digits
+   * @return for example {@code "2.5 ft"}, and {@code "6 in"} for half a foot
+   */
+  public static String show(double si, NamedUnit<?> unit, int significantDigits) {
+    return readable(si, unit).format(si, significantDigits);
+  }
+
+  /**
+   * The unit in which people write a value.
+   *
+   * @param si the value [SI]
+   * @param unit the unit asked for, of any kind
+   * @return the inch for less than a foot that is asked for in feet, else the unit asked for
+   */
+  public static NamedUnit<?> readable(double si, NamedUnit<?> unit) {
+    return unit.equals(FOOT) && Math.abs(si) < FOOT.toSi(1.0) * (1.0 - 1e-9) ? INCH : unit;
+  }
+
   /** Makes a length of an SI value that comes from arithmetic and is trusted. */
   static Length trusted(double si) {
     return new Length(si);

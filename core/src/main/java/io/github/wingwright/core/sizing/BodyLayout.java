@@ -414,7 +414,7 @@ public final class BodyLayout {
             false,
             (length, diameter) -> Contour.thickPart(shape, length, diameter, share) / needed - 1.0,
             (length, diameter, unit) ->
-                "with " + unit.format(Contour.thickPart(shape, length, diameter, share), 4) + " for chord and travel")
+                "with " + Length.show(Contour.thickPart(shape, length, diameter, share), unit, 4) + " for chord and travel")
             .reckonedBy((length, diameter) -> LayoutSteps.saddle(shape, length, diameter, rootChord, travel, share));
   }
 

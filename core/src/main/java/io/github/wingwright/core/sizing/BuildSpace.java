@@ -76,7 +76,7 @@ public final class BuildSpace {
         (length, diameter, unit) -> {
           double piece = (length + (segments - 1) * joint.si()) / segments;
           double most = longestPiece(a.si(), b.si(), height.si(), diameter);
-          String longer = "with pieces of " + unit.format(piece, 4);
+          String longer = "with pieces of " + Length.show(Margins.up(piece, unit, 4), unit, 4);
           if (!(most > joint.si())) {
             return longer;
           }

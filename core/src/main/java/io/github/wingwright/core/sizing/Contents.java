@@ -32,6 +32,9 @@ public final class Contents {
   /** All orders of seven things are 5,040. */
   public static final int MOST_IN_ANY_ORDER = 7;
 
+  /** What is longer is counted and not named: the name stands in tables, pictures and advice. */
+  private static final int LONGEST_NAMES = 24;
+
   private static final int ROOM_STATIONS = 48;
 
   private final List<Thing> things;
@@ -185,7 +188,8 @@ public final class Contents {
    */
   public ShapeConsideration asConsideration() {
     String names = things.stream().map(Thing::name).collect(Collectors.joining(", "));
-    return shape -> new Holding(Wording.of("holds " + names), this, shape, leastLength(shape));
+    String what = names.length() <= LONGEST_NAMES ? names : "the " + things.size() + " things listed";
+    return shape -> new Holding(Wording.of("holds " + what), this, shape, leastLength(shape));
   }
 
   /**

@@ -44,6 +44,8 @@ record DiameterWithin(Wording wording, Strength strength, Source source, Interva
 
   @Override
   public String givingWayTo(double length, double diameter, NamedUnit<Length> unit) {
-    return quoted(unit) + " relaxed to " + unit.format(diameter, 4);
+    boolean most = diameters.upper() < Double.POSITIVE_INFINITY;
+    double enough = most ? Margins.up(diameter, unit, 4) : Margins.down(diameter, unit, 4);
+    return quoted(unit) + " relaxed to " + Length.show(enough, unit, 4);
   }
 }

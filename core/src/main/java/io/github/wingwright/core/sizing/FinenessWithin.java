@@ -49,6 +49,9 @@ record FinenessWithin(Wording wording, Strength strength, Source source, double 
 
   @Override
   public String givingWayTo(double length, double diameter, NamedUnit<Length> unit) {
-    return quoted(unit) + " widened to " + Considerations.number(length / diameter);
+    double fineness = length / diameter;
+    double enough =
+        fineness < least ? Margins.down(fineness, NamedUnit.NUMBER, 4) : Margins.up(fineness, NamedUnit.NUMBER, 4);
+    return quoted(unit) + " widened to " + Considerations.number(enough);
   }
 }

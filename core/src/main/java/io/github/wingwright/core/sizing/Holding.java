@@ -43,12 +43,12 @@ record Holding(Wording wording, Contents contents, BodyShape shape, double least
 
   @Override
   public String givingWayTo(double length, double diameter, NamedUnit<Length> unit) {
-    return length < leastLength
-        ? quoted(unit) + " with contents shorter by " + unit.format(leastLength - length, 3)
-        : quoted(unit)
-            + " with contents "
-            + unit.format(leastDiameter(contents, shape, length) - diameter, 3)
-            + " thinner";
+    boolean tooShort = length < leastLength;
+    double miss = tooShort ? leastLength - length : leastDiameter(contents, shape, length) - diameter;
+    return quoted(unit)
+        + " with contents "
+        + Length.show(Margins.up(miss, unit, 3), unit, 3)
+        + (tooShort ? " shorter" : " thinner");
   }
 
   @Override

@@ -50,6 +50,8 @@ record LengthWithin(Wording wording, Strength strength, Source source, Interval 
 
   @Override
   public String givingWayTo(double length, double diameter, NamedUnit<Length> unit) {
-    return quoted(unit) + " relaxed to " + unit.format(asked * length, 4);
+    boolean most = lengths.upper() < Double.POSITIVE_INFINITY;
+    double enough = most ? Margins.up(asked * length, unit, 4) : Margins.down(asked * length, unit, 4);
+    return quoted(unit) + " relaxed to " + Length.show(enough, unit, 4);
   }
 }

@@ -155,7 +155,7 @@ public final class NoseStrength {
             rule,
             true,
             (length, diameter) -> MarginFormulas.above(tipRadius(shape, length, diameter, 1e-6), least.si()),
-            (length, diameter, unit) -> "with a radius of " + unit.format(tipRadius(shape, length, diameter, 1e-6), 3))
+            (length, diameter, unit) -> "with a radius of " + Length.show(tipRadius(shape, length, diameter, 1e-6), unit, 3))
             .reckonedBy((length, diameter) -> FitSteps.noseRadius(shape, length, diameter, least));
   }
 

@@ -7,6 +7,7 @@ import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.MarginWords;
 import io.github.wingwright.core.basis.Weighed;
 import io.github.wingwright.core.geometry.Fuselage;
+import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.report.Block;
 import io.github.wingwright.core.report.Chapter;
 import java.util.ArrayList;
@@ -109,7 +110,7 @@ final class ConsiderationChapter {
   private String diameters(Consideration c) {
     double length = body.length().si();
     if (c.preferredDiameter(length).isPresent()) {
-      return "near " + units.length().format(c.preferredDiameter(length).getAsDouble(), 4);
+      return "near " + Length.show(c.preferredDiameter(length).getAsDouble(), units.length(), 4);
     }
     double stoutest = length / body.shape().leastFinenessRatio();
     return words(c.diametersAt(length, Interval.between(length / MOST_SLENDER, stoutest)));

@@ -63,9 +63,9 @@ final class ContentsChapter {
               t.name(),
               units.show(t.length()) + " × " + across,
               units.show(t.mass()),
-              place.front().format(units.length(), 3),
-              place.front().plus(t.length().times(0.5)).format(units.length(), 3),
-              place.front().plus(t.length()).format(units.length(), 3)));
+              Length.show(place.front().si(), units.length(), 3),
+              Length.show(place.front().plus(t.length().times(0.5)).si(), units.length(), 3),
+              Length.show(place.front().plus(t.length()).si(), units.length(), 3)));
     }
     rows.add(
         List.of(
@@ -73,7 +73,7 @@ final class ContentsChapter {
             "",
             units.show(placing.mass()),
             "",
-            placing.centreOfGravity().format(units.length(), 3),
+            Length.show(placing.centreOfGravity().si(), units.length(), 3),
             ""));
     blocks.add(
         new Block.Table(
@@ -100,16 +100,16 @@ final class ContentsChapter {
                   + " of "
                   + cabin.abreast()
                   + ", seats "
-                  + cabin.seatWidth().format(units.length(), 3)
+                  + Length.show(cabin.seatWidth().si(), units.length(), 3)
                   + " wide at a pitch of "
-                  + cabin.pitch().format(units.length(), 3)
+                  + Length.show(cabin.pitch().si(), units.length(), 3)
                   + ", "
-                  + cabin.height().format(units.length(), 3)
+                  + Length.show(cabin.height().si(), units.length(), 3)
                   + " from the floor to the end of the room for the head. The smallest circle"
                   + " around feet, shoulders and heads is "
-                  + cabin.innerRadius().times(2.0).format(units.length(), 3)
+                  + Length.show(cabin.innerRadius().times(2.0).si(), units.length(), 3)
                   + " wide; the eye lies "
-                  + cabin.eyeBelowRoof().format(units.length(), 3)
+                  + Length.show(cabin.eyeBelowRoof().si(), units.length(), 3)
                   + " below its top. Sizes to start from: "
                   + Cabin.HANDBOOK.cite()
                   + "."));

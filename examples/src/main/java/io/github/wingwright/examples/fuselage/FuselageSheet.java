@@ -9,6 +9,7 @@ import io.github.wingwright.core.basis.Severity;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.geometry.Fuselage;
 import io.github.wingwright.core.quantity.FlexuralRigidity;
+import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.report.Entry;
 import java.util.ArrayList;
@@ -58,7 +59,11 @@ final class FuselageSheet {
         pad("", HEAD)
             + "  all together: "
             + (range.isEmpty() ? "nothing is left" : range.interval().format(units.length())));
-    put(lines, "Region", region());
+    String regionHead = "Region";
+    for (String words : region()) {
+      put(lines, regionHead, words);
+      regionHead = "";
+    }
     String priceHead = "Price";
     for (Price price : study.region().isEmpty() ? List.<Price>of() : study.sized().prices()) {
       put(lines, priceHead, price.toString());
@@ -75,7 +80,7 @@ final class FuselageSheet {
                         + " things, "
                         + units.show(p.mass())
                         + ", centre of gravity "
-                        + p.centreOfGravity().format(units.length(), 3)
+                        + Length.show(p.centreOfGravity().si(), units.length(), 3)
                         + " behind the nose"));
     Entry figure =
         new Entry(
@@ -92,7 +97,7 @@ final class FuselageSheet {
         !bound.decision().applies()
             ? "set aside"
             : bound.preference().isPresent()
-                ? "near " + units.length().format(bound.preferred(), 3)
+                ? "near " + Length.show(bound.preferred(), units.length(), 3)
                 : bound.interval().isEmpty()
                     ? "no diameter"
                     : bound.interval().format(units.length());
@@ -103,10 +108,12 @@ final class FuselageSheet {
     return first + pad(strength, 10) + pad(name, NAME) + " " + what;
   }
 
-  private String region() {
+  private List<String> region() {
     FeasibleRegion region = study.region();
     if (region.conflict().isPresent()) {
-      return "empty. " + new Advice(study).summary();
+      List<String> words = new ArrayList<>(new Advice(study).lines());
+      words.set(0, "empty. " + words.get(0));
+      return words;
     }
     String sides =
         region.outlines().stream()
@@ -115,12 +122,13 @@ final class FuselageSheet {
                 s -> s.boundBy().map(w -> w.consideration().name()).orElse("the end of the window"))
             .distinct()
             .collect(Collectors.joining("; "));
-    return "lengths "
+    return List.of(
+        "lengths "
         + region.lengths().format(units.length())
         + ", diameters "
         + region.diameters().format(units.length())
         + "; bound by "
-        + sides;
+        + sides);
   }
 
   private String spread() {

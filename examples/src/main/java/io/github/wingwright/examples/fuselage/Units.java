@@ -46,7 +46,7 @@ record Units(NamedUnit<Length> length, NamedUnit<Mass> mass, NamedUnit<Speed> sp
   }
 
   String show(Length value) {
-    return value.format(length.equals(Length.FOOT) && Math.abs(value.si()) < 0.3048 ? Length.INCH : length, 4);
+    return Length.show(value.si(), length, 4);
   }
 
   String show(Mass value) {
