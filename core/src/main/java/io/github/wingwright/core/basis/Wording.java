@@ -37,6 +37,7 @@ public final class Wording {
    * @return the wording
    */
   public static Wording of(String words) {
+    Objects.requireNonNull(words, "words");
     return new Wording(List.of(units -> words));
   }
 

@@ -103,7 +103,7 @@ class EstimatedPolarTest {
   void below_fifty_thousand_the_regime_is_said_in_words() {
     assertThat(CAMBERED.findings(0.5, 3e4)).extracting(Finding::subject).contains("section flow: separated, not reattaching");
     assertThat(CAMBERED.findings(0.5, 8e4)).extracting(Finding::subject).containsExactly("section data estimated");
-    assertThat(CAMBERED.findings(0.5, 5e3)).extracting(Finding::subject).contains("section drag");
+    assertThat(CAMBERED.findings(0.5, 5e3)).extracting(Finding::subject).contains("Reynolds number of the section");
     assertThat(CAMBERED.findings(1.1, 3e4)).extracting(Finding::subject).contains("section lift");
   }
 
