@@ -182,7 +182,14 @@ final class RegionTracer {
     end(right, Double.isNaN(after), true).ifPresent(sides::add);
     sides.addAll(edgeSides(left[0], right[0], false));
     end(left, Double.isNaN(before), false).ifPresent(sides::add);
-    return new Outline(sides);
+    return new Outline(sides.isEmpty() ? point(left[0]) : sides);
+  }
+
+  /** A single body is a region too: two sides of no length, each with its binder. */
+  private List<Side> point(double length) {
+    Cut cut = cut(length);
+    Point body = new Point(length, cut.low());
+    return List.of(new Side(who(cut.lowBy()), List.of(body, body)), new Side(who(cut.highBy()), List.of(body, body)));
   }
 
   /** The last length at which something is left, and the first at which nothing is. */

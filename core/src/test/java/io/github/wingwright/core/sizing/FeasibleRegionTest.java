@@ -363,8 +363,50 @@ class FeasibleRegionTest {
         .isEqualTo(
             "\"length at most 300 mm\" and \"length at least 310 mm\" cannot both hold; and \"diameter at most 40 mm\" and"
                 + " \"diameter at least 50 mm\" cannot both hold. No single concession is enough: each of these clashes"
-                + " needs its own.");
-    assertThat(region.conflict().orElseThrow().leastConcession()).isEmpty();
+                + " needs its own. Enough would be \"length at least 310 mm\" relaxed to 300 mm together with \"diameter at"
+                + " least 50 mm\" relaxed to 40 mm (a body of 300 mm × 40 mm); or \"length at most 300 mm\" relaxed to 310 mm"
+                + " together with \"diameter at least 50 mm\" relaxed to 40 mm (a body of 310 mm × 40 mm); or \"length at"
+                + " least 310 mm\" relaxed to 300 mm together with \"diameter at most 40 mm\" relaxed to 50 mm (a body of"
+                + " 300 mm × 50 mm).");
+    Conflict conflict = region.conflict().orElseThrow();
+    assertThat(conflict.leastConcession()).isEmpty();
+    // One of each pair: 2 × 2 ways, the mildest first: 10/310 + 10/50 is less than 10/300 + 10/50.
+    assertThat(conflict.waysOut()).hasSize(4).isEqualTo(conflict.together());
+    assertThat(conflict.waysOut().get(0).stream().mapToDouble(Conflict.GivingWay::miss).sum())
+        .isCloseTo(10.0 / 310.0 + 10.0 / 50.0, within(1e-9));
+  }
+
+  @Test
+  void three_clashes_apart_need_three_concessions() {
+    FeasibleRegion region =
+        region(
+            List.of(
+                Considerations.lengthAtMost(Length.millimetres(300)),
+                Considerations.lengthAtLeast(Length.millimetres(310)),
+                Considerations.diameterAtMost(Length.millimetres(40)),
+                Considerations.diameterAtLeast(Length.millimetres(50)),
+                Considerations.finenessWithin(8.0, 20.0),
+                Considerations.finenessWithin(1.0, 5.0)));
+    List<Conflict.GivingWay> first = region.conflict().orElseThrow().waysOut().get(0);
+    assertThat(first).hasSize(3).allSatisfy(step -> assertThat(step.miss()).isPositive());
+    assertThat(first).allSatisfy(step -> assertThat(step.body()).isEqualTo(first.get(0).body()));
+  }
+
+  @Test
+  void a_region_of_a_single_body_names_it_and_who_binds_it() {
+    FeasibleRegion region =
+        region(
+            List.of(
+                Considerations.lengthAtMost(Length.millimetres(300)),
+                Considerations.lengthAtLeast(Length.millimetres(300)),
+                Considerations.diameterAtMost(Length.millimetres(40)),
+                Considerations.diameterAtLeast(Length.millimetres(40))));
+    assertThat(region.isEmpty()).isFalse();
+    assertThat(region.lengths()).isEqualTo(Interval.between(0.3, 0.3));
+    assertThat(region.diameters()).isEqualTo(Interval.between(0.04, 0.04));
+    assertThat(region.outlines().get(0).sides()).extracting(s -> s.boundBy().orElseThrow().toString())
+        .containsExactly("diameter at least 40 mm", "diameter at most 40 mm");
+    assertThat(region.area()).isZero();
   }
 
   @Test

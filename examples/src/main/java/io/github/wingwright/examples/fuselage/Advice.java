@@ -134,7 +134,7 @@ final class Advice {
   private String enough(Conflict c) {
     if (c.givingWay().isEmpty()) {
       return "No single step is enough. "
-          + (ways.size() == 1 ? "These steps together are:" : "Each of these ways is, if all of its steps are taken together; the mildest comes first:");
+          + (ways.size() == 1 ? "These steps together are:" : "Any one of these ways is, with all of its steps; the mildest comes first:");
     }
     return ways.size() == 1
         ? "Only one of them can end the clash alone:"
@@ -147,7 +147,7 @@ final class Advice {
     for (GivingWay step : way.steps()) {
       String words =
           step.by().consideration().givingWayTo(way.body().length().si(), way.body().diameter().si(), units.length());
-      steps.add(words.replaceFirst("\"", "“").replaceFirst("\"", "”") + " (off by " + percent(step.miss()) + ")");
+      steps.add(words.replaceFirst("\"", "“").replaceFirst("\"", "”") + " (by " + percent(step.miss()) + ")");
     }
     return sentence(listed(steps));
   }
@@ -220,11 +220,11 @@ final class Advice {
                 + number(first)
                 + " first. "
                 + listed(soft)
-                + (soft.size() == 1 ? " is a guideline and not a limit" : " are guidelines and not limits")
-                + ": it may be left, at a price, without any machine or part objecting. To go that way, ";
+                + (soft.size() == 1 ? " is a guideline and not a limit: it" : " are guidelines and not limits: they")
+                + " may be left, at a price, without any machine or part objecting. To go that way, ";
     return "What to do next: "
         + why
-        + "change the brief to what it says and run it again"
+        + "change the brief to what that way says and run it again"
         + (ways.size() == 1 ? "." : "; else take another.");
   }
 
