@@ -24,7 +24,6 @@ import io.github.wingwright.core.basis.Severity;
 import io.github.wingwright.core.basis.Sized;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
-import io.github.wingwright.core.basis.Strength;
 import io.github.wingwright.core.geometry.BodyShape;
 import io.github.wingwright.core.geometry.Fuselage;
 import io.github.wingwright.core.mass.Materials;
@@ -376,29 +375,6 @@ class FuselageSizingTest {
     assertThat(lengthAtMost(Length.inches(14.3333333)).name()).isEqualTo("length at most 364.1 mm");
   }
 
-  /** A hoop that no body of the longest length goes around: only a margin, as an embedder would write it. */
-  private record Hoop(double least) implements Consideration {
-    @Override
-    public String name() {
-      return "fills the hoop";
-    }
-
-    @Override
-    public Strength strength() {
-      return Strength.GUIDELINE;
-    }
-
-    @Override
-    public Source source() {
-      return Source.BRIEF;
-    }
-
-    @Override
-    public double margin(double length, double diameter) {
-      return diameter / least - 1.0;
-    }
-  }
-
   @Test
   void what_cannot_be_had_leaves_the_longest_length_and_the_range_says_at_which_length_it_is() {
     FuselageSizing sizing =
@@ -406,7 +382,7 @@ class FuselageSizingTest {
             .considering(Considerations.lengthAtMost(Length.millimetres(256)))
             .considering(Considerations.finenessWithin(6, 10))
             .considering(Considerations.enclosing(Volume.cubicCentimetres(60), new PackingFraction(0.6)))
-            .considering(new Hoop(0.3));
+            .considering(new OwnMargin("fills the hoop", diameter -> diameter / 0.3 - 1.0));
 
     assertThat(sizing.diameterRange().variable()).isEqualTo("fuselage diameter at length 256 mm");
     assertThat(sizing.diameterRange().impossible()).extracting(Bound::name).containsExactly("fills the hoop");

@@ -8,8 +8,6 @@ import io.github.wingwright.core.basis.Consideration;
 import io.github.wingwright.core.basis.FeasibleRange;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Sized;
-import io.github.wingwright.core.basis.Source;
-import io.github.wingwright.core.basis.Strength;
 import io.github.wingwright.core.geometry.BodyShape;
 import io.github.wingwright.core.geometry.Fuselage;
 import io.github.wingwright.core.quantity.FlexuralRigidity;
@@ -26,29 +24,6 @@ import org.junit.jupiter.api.Test;
 class NegotiationPropertyTest {
   private static final int SETS = 150;
   private static final int SAMPLES = 4_000;
-
-  /** A consideration that an embedder might write: nothing but a margin. */
-  private record OnlyAMargin(double circumference) implements Consideration {
-    @Override
-    public String name() {
-      return "a hand goes around it";
-    }
-
-    @Override
-    public Strength strength() {
-      return Strength.GUIDELINE;
-    }
-
-    @Override
-    public Source source() {
-      return Source.BRIEF;
-    }
-
-    @Override
-    public double margin(double length, double diameter) {
-      return 1 - Math.PI * diameter / circumference;
-    }
-  }
 
   private static List<Consideration> randomSet(Random random, BodyShape shape) {
     List<Consideration> set = new ArrayList<>();
@@ -82,7 +57,8 @@ class NegotiationPropertyTest {
       set.add(Considerations.diameterAtLeast(Length.metres(0.005 + 0.03 * random.nextDouble())));
     }
     if (random.nextBoolean()) {
-      set.add(new OnlyAMargin(0.05 + 0.3 * random.nextDouble()));
+      double circumference = 0.05 + 0.3 * random.nextDouble();
+      set.add(new OwnMargin("a hand goes around it", diameter -> 1 - Math.PI * diameter / circumference));
     }
     return set;
   }
