@@ -42,6 +42,25 @@ class ElasticLoadsTest {
   }
 
   @Test
+  void the_boom_drags_the_tails_and_what_of_the_body_is_behind_the_wing_but_not_the_wing() {
+    Design design = pulled(40);
+    double boom =
+        new ElasticLoads(design, LOOP).loads().stream()
+            .filter(l -> l.place().equals("boom behind the wing"))
+            .mapToDouble(LaunchLoads.Load::value)
+            .sum();
+    double trailingEdge = design.number("wing.leading_edge_x_m").value() + design.aircraft().airframe().wing().planform().rootChord().si();
+    double behind =
+        design.aircraft().masses().items().stream()
+            .filter(i -> i.name().endsWith("tail"))
+            .mapToDouble(i -> i.mass().si())
+            .sum();
+    double fuselage = design.aircraft().masses().item("fuselage").orElseThrow().mass().si();
+    behind += fuselage * (1.0 - trailingEdge / design.aircraft().airframe().fuselage().length().si());
+    assertThat(boom).isCloseTo(8.0 * behind / design.aircraft().mass().si(), within(1e-6));
+  }
+
+  @Test
   void a_mass_that_was_not_assumed_is_a_finding_with_the_amount_and_goes_with_the_right_one() {
     Design design = pulled(20);
     assertThat(design.findings()).anyMatch(f -> f.subject().equals("mass of the glider on the elastic") && f.message().contains("heavier"));
