@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.quantity;
 
+import java.util.Objects;
+
 /**
  * Checks at a public door: each passes its argument on, or refuses it with the name of the argument, the value with its
- * unit, and what is allowed. NaN fails every check.
+ * unit, and what is allowed. NaN fails every check, and null is refused with the name of the argument.
  *
  * <pre>{@code
  * Length chord = Door.positive(given, "chord");        // "chord must be positive, was -12 mm"
@@ -22,6 +24,7 @@ public final class Door {
    * @throws IllegalArgumentException if it is not positive and finite
    */
   public static <Q extends AdditiveQuantity<Q>> Q positive(Q quantity, String name) {
+    Objects.requireNonNull(quantity, name);
     if (!(quantity.si() > 0.0) || Double.isInfinite(quantity.si())) {
       throw new IllegalArgumentException(name + " must be positive, was " + quantity);
     }
@@ -38,6 +41,7 @@ public final class Door {
    * @throws IllegalArgumentException if it is negative or not finite
    */
   public static <Q extends AdditiveQuantity<Q>> Q notNegative(Q quantity, String name) {
+    Objects.requireNonNull(quantity, name);
     if (!(quantity.si() >= 0.0) || Double.isInfinite(quantity.si())) {
       throw new IllegalArgumentException(name + " must not be negative, was " + quantity);
     }
@@ -54,6 +58,7 @@ public final class Door {
    * @throws IllegalArgumentException if it is not finite
    */
   public static <Q extends AdditiveQuantity<Q>> Q finite(Q quantity, String name) {
+    Objects.requireNonNull(quantity, name);
     if (!Double.isFinite(quantity.si())) {
       throw new IllegalArgumentException(name + " must be finite, was " + quantity);
     }
@@ -72,6 +77,9 @@ public final class Door {
    * @throws IllegalArgumentException if it lies outside
    */
   public static <Q extends AdditiveQuantity<Q>> Q within(Q quantity, Q lower, Q upper, String name) {
+    Objects.requireNonNull(quantity, name);
+    Objects.requireNonNull(lower, "lower");
+    Objects.requireNonNull(upper, "upper");
     if (!(quantity.si() >= lower.si() && quantity.si() <= upper.si())) {
       throw new IllegalArgumentException(name + " must be " + lower + " to " + upper + ", was " + quantity);
     }
@@ -166,6 +174,7 @@ public final class Door {
    * @throws IllegalArgumentException if it is blank
    */
   public static String said(String text, String name) {
+    Objects.requireNonNull(text, name);
     if (text.isBlank()) {
       throw new IllegalArgumentException(name + " must be said, was blank");
     }
@@ -182,6 +191,8 @@ public final class Door {
    * @throws IllegalArgumentException if the lower one is above the upper one
    */
   public static <Q extends AdditiveQuantity<Q>> void inOrder(Q least, Q most, String name) {
+    Objects.requireNonNull(least, "least");
+    Objects.requireNonNull(most, "greatest");
     if (least.si() > most.si()) {
       throw new IllegalArgumentException("least " + name + " must not exceed the greatest, was " + least + " and " + most);
     }
