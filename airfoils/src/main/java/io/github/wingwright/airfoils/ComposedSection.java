@@ -117,6 +117,7 @@ public sealed class ComposedSection implements AirfoilSection, Serializable perm
    * @param parameter station of the mean line [chords], 0 to 1
    */
   public SurfacePoint point(Surface side, double parameter) {
+    Objects.requireNonNull(side, "side");
     Checks.within("parameter", parameter, 0, 1);
     double[] p = atRoot(side, Math.sqrt(parameter));
     return new SurfacePoint(p[0], p[1], Math.atan2(p[3], p[2]));
@@ -137,6 +138,7 @@ public sealed class ComposedSection implements AirfoilSection, Serializable perm
    * @return ordinate [chords]
    */
   public double ordinate(Surface side, double station) {
+    Objects.requireNonNull(side, "side");
     return atRoot(side, rootAt(side, station))[1];
   }
 
@@ -148,6 +150,7 @@ public sealed class ComposedSection implements AirfoilSection, Serializable perm
    * @return station of the mean line [chords]; may exceed 1 a little for a station at the very end
    */
   public double parameterAt(Surface side, double station) {
+    Objects.requireNonNull(side, "side");
     double s = rootAt(side, station);
     return s * s;
   }
@@ -176,6 +179,7 @@ public sealed class ComposedSection implements AirfoilSection, Serializable perm
    * @return curvature [1/chord]; the nose of the 12 % section has 63.02
    */
   public double curvature(Surface side, double parameter) {
+    Objects.requireNonNull(side, "side");
     Checks.within("parameter", parameter, 0, 1);
     double s = Math.sqrt(parameter);
     double h = 1e-5;
@@ -331,6 +335,8 @@ public sealed class ComposedSection implements AirfoilSection, Serializable perm
    */
   @Override
   public void outline(double[] x, double[] y) {
+    Objects.requireNonNull(x, "x");
+    Objects.requireNonNull(y, "y");
     int n = Contour.sizeOf(x, y);
     for (int i = 0; i < n; i++) {
       Surface side = 2 * i < n ? Surface.UPPER : Surface.LOWER;

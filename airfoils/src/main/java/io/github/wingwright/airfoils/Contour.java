@@ -4,6 +4,7 @@ package io.github.wingwright.airfoils;
 import io.github.wingwright.core.quantity.Door;
 import java.io.Serializable;
 import java.util.Arrays;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -29,6 +30,8 @@ public final class Contour implements Serializable {
    * @throws IllegalArgumentException if the points do not run from the upper trailing edge round the nose
    */
   public static Contour of(double[] x, double[] y) {
+    Objects.requireNonNull(x, "x");
+    Objects.requireNonNull(y, "y");
     int n = sizeOf(x, y);
     for (int i = 0; i < n; i++) {
       Checks.finite("abscissa of point " + i, x[i]);

@@ -67,6 +67,7 @@ public final class Naca4 extends ComposedSection {
    * @throws IllegalArgumentException for anything else; the message explains the digits
    */
   public static Naca4 parse(String designation) {
+    Objects.requireNonNull(designation, "designation");
     Matcher digits = DESIGNATION.matcher(designation.strip());
     if (!digits.matches()) {
       throw new IllegalArgumentException(DIGITS + ", was \"" + shown(designation) + "\"");
@@ -185,6 +186,8 @@ public final class Naca4 extends ComposedSection {
 
   @Override
   public void outline(double[] x, double[] y) {
+    Objects.requireNonNull(x, "x");
+    Objects.requireNonNull(y, "y");
     outline(line.maximumCamber(), line.position(), form.thickness(), form.coefficient(),
         construction() == Construction.PERPENDICULAR, x, y);
   }
@@ -205,6 +208,8 @@ public final class Naca4 extends ComposedSection {
    */
   public static void outline(
       double m, double p, double t, double k, boolean perpendicular, double[] x, double[] y) {
+    Objects.requireNonNull(x, "x");
+    Objects.requireNonNull(y, "y");
     int n = Contour.sizeOf(x, y);
     double front = m / (p * p);
     double rear = m / ((1 - p) * (1 - p));

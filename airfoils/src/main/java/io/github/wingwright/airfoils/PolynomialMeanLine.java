@@ -2,6 +2,7 @@
 package io.github.wingwright.airfoils;
 
 import java.util.Arrays;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -26,6 +27,7 @@ public final class PolynomialMeanLine implements MeanLine {
    * @param coefficients at least two, finite, with a sum of zero (to 10⁻⁹) so that the line ends on the chord
    */
   public static PolynomialMeanLine of(double... coefficients) {
+    Objects.requireNonNull(coefficients, "coefficients");
     if (coefficients.length < 2) {
       throw new IllegalArgumentException(
           "a polynomial mean line needs at least two coefficients (of x and x²), got " + coefficients.length);

@@ -5,6 +5,7 @@ import io.github.wingwright.core.basis.Formula;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.quantity.Angle;
 import java.util.Locale;
+import java.util.Objects;
 
 /**
  * Thin-airfoil theory: what the mean line alone says about lift and moment in potential flow.
@@ -81,11 +82,13 @@ public record ThinAirfoil(double meanSlope, double a1, double a2) {
 
   /** The theory for a section's mean line: in closed form for the 4-digit line, by quadrature for any other. */
   public static ThinAirfoil of(ComposedSection section) {
+    Objects.requireNonNull(section, "section");
     return of(section.meanLine());
   }
 
   /** The theory for a mean line: in closed form for the 4-digit line, by quadrature for any other. */
   public static ThinAirfoil of(MeanLine line) {
+    Objects.requireNonNull(line, "line");
     return line instanceof FourDigitMeanLine four
         ? fourDigit(four.maximumCamber(), four.position())
         : byQuadrature(line);
@@ -126,6 +129,7 @@ public record ThinAirfoil(double meanSlope, double a1, double a2) {
 
   /** The n-th Fourier coefficient of the slope, {@code 2/π·∫ dc/dx·cos(nθ) dθ}. */
   public static double fourier(MeanLine line, int n) {
+    Objects.requireNonNull(line, "line");
     double[] breaks = line.breaks();
     double[] edges = new double[breaks.length + 2];
     edges[edges.length - 1] = Math.PI;
@@ -163,6 +167,7 @@ public record ThinAirfoil(double meanSlope, double a1, double a2) {
 
   /** Moment coefficient about the nose [1]. */
   public double momentAboutNose(Angle angleOfAttack) {
+    Objects.requireNonNull(angleOfAttack, "angle of attack");
     return momentAboutQuarterChord() - liftCoefficient(angleOfAttack) / 4;
   }
 
@@ -172,6 +177,7 @@ public record ThinAirfoil(double meanSlope, double a1, double a2) {
    * @param angleOfAttack angle of attack from the chord line
    */
   public double liftCoefficient(Angle angleOfAttack) {
+    Objects.requireNonNull(angleOfAttack, "angle of attack");
     return lift(angleOfAttack.radians(), zeroLift());
   }
 

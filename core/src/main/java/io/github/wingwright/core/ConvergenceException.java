@@ -3,6 +3,7 @@ package io.github.wingwright.core;
 
 import java.io.Serial;
 import java.util.Arrays;
+import java.util.Objects;
 
 /**
  * A numerical method that did not reach its goal, with what is needed to see why.
@@ -56,6 +57,7 @@ public final class ConvergenceException extends RuntimeException {
    * @return the exception, to be thrown
    */
   public static ConvergenceException atValues(String what, int iterations, double residual, double... lastValues) {
+    Objects.requireNonNull(lastValues, "last values");
     double[] values = lastValues.clone();
     String message = opening(what, iterations, "iterations", residual) + ", last values " + Arrays.toString(values);
     return new ConvergenceException(message, iterations, residual, false, values);

@@ -11,6 +11,7 @@ import java.lang.reflect.AnnotatedElement;
 import java.lang.reflect.Array;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.Executable;
+import java.lang.reflect.InvocationHandler;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
 import java.lang.reflect.Modifier;
@@ -222,10 +223,11 @@ public final class NullDoors {
     return found.filter(Objects::nonNull).findFirst().orElse(null);
   }
 
-  /** Something that answers every question with a sample. */
+  /** Something that answers with a sample what its type leaves open. */
   private Object standIn(Class<?> type, int depth) {
-    return Proxy.newProxyInstance(type.getClassLoader(), new Class<?>[] {type},
-        (me, method, arguments) -> sample(method.getReturnType(), depth + 1));
+    return Proxy.newProxyInstance(type.getClassLoader(), new Class<?>[] {type}, (me, method, arguments) -> method.isDefault()
+        ? InvocationHandler.invokeDefault(me, method, arguments)
+        : sample(method.getReturnType(), depth + 1));
   }
 
   private static Stream<Executable> doorsThatGive(Class<?> type) {

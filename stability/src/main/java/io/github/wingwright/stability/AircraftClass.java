@@ -96,6 +96,7 @@ public enum AircraftClass {
    * @return the guideline
    */
   public Guideline tailVolume(Tail.Role role) {
+    Objects.requireNonNull(role, "role");
     TailVolume.refuseV(role);
     boolean level = role == Tail.Role.HORIZONTAL;
     String advice =
@@ -133,6 +134,7 @@ public enum AircraftClass {
    * @return the guideline
    */
   public Guideline tailAspectRatio(Tail.Role role) {
+    Objects.requireNonNull(role, "role");
     boolean level = role.isMirrored();
     Interval range =
         switch (this) {
@@ -158,6 +160,7 @@ public enum AircraftClass {
    * @return the guideline
    */
   public Guideline tailTaperRatio(Tail.Role role) {
+    Objects.requireNonNull(role, "role");
     boolean level = role.isMirrored();
     Interval range =
         switch (this) {

@@ -30,6 +30,7 @@ import io.github.wingwright.stability.lattice.LatticeSolution;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 
 /**
  * The derivatives of an aircraft by the handbook, from its shape, whatever its layout: what the equations of motion need.
@@ -94,6 +95,8 @@ public final class AirframeDerivatives {
    */
   public static AirframeDerivatives of(
       PitchModel model, Placement centreOfGravity, double liftCoefficient, double profileDrag) {
+    Objects.requireNonNull(model, "model");
+    Objects.requireNonNull(centreOfGravity, "centre of gravity");
     Door.finite(centreOfGravity.x(), "centre of gravity");
     Door.finite(liftCoefficient, "lift coefficient");
     Door.within(profileDrag, 0.0, 2.0, "profile drag coefficient");
@@ -270,6 +273,7 @@ public final class AirframeDerivatives {
    * @return findings, heaviest first
    */
   public List<Finding> findings(LateralGuidelines guidelines) {
+    Objects.requireNonNull(guidelines, "guidelines");
     LateralEstimate.Result estimate = lateral();
     return guidelines.check(estimate.total()).stream().map(f -> withAmount(f, guidelines, estimate)).toList();
   }

@@ -113,6 +113,7 @@ public final class CentreOfGravityRange {
    */
   public static CentreOfGravityRange of(
       PitchModel model, double leastMargin, double greatestLift, double tailDownload) {
+    Objects.requireNonNull(model, "model");
     Door.finite(leastMargin, "least static margin");
     Door.positive(greatestLift, "greatest lift coefficient");
     Door.positive(tailDownload, "greatest download coefficient of the tail, or greatest lift coefficient of a foreplane");
@@ -249,6 +250,7 @@ public final class CentreOfGravityRange {
    * @return each case with its margin and findings, and how far the centre of gravity travels
    */
   public Loadings check(List<LoadingCase> cases) {
+    Objects.requireNonNull(cases, "cases");
     if (cases.isEmpty()) {
       throw new IllegalArgumentException("loading cases must be at least one, were none");
     }
@@ -273,6 +275,7 @@ public final class CentreOfGravityRange {
    * @return loading cases from full to empty
    */
   public static List<LoadingCase> travel(MassStatement masses, String item, int points) {
+    Objects.requireNonNull(masses, "masses");
     if (points < 2) {
       throw new IllegalArgumentException("number of points must be at least 2, was " + points);
     }

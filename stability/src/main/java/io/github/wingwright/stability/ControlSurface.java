@@ -136,6 +136,7 @@ public record ControlSurface(Kind kind, double chordFraction, double from, doubl
    * @return the area behind the hinge
    */
   public Area area(Planform planform) {
+    Objects.requireNonNull(planform, "planform");
     double sides = planform.isMirrored() ? 2.0 : 1.0;
     double extent = planform.span().si() / sides;
     int n = 400;

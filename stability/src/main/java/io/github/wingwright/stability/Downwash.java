@@ -59,6 +59,8 @@ public final class Downwash {
    * @throws IllegalArgumentException if the tail is not behind the wing
    */
   public static Downwash at(Wing wing, Tail tail, double liftSlope, DownwashMethod chosen) {
+    Objects.requireNonNull(wing, "wing");
+    Objects.requireNonNull(tail, "tail");
     Objects.requireNonNull(chosen, "chosen");
     Door.positive(liftSlope, "lift-curve slope");
     return at(wing, tail, Step.given("lift-curve slope of the wing", "a_w", liftSlope, Source.BRIEF), chosen);

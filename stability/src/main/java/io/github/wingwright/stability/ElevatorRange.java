@@ -20,6 +20,7 @@ import io.github.wingwright.core.quantity.Speed;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 
 /**
  * The speeds that an elevator, or a trim tab, can hold.
@@ -100,6 +101,10 @@ public final class ElevatorRange {
       Angle down,
       Mass mass,
       AirState air) {
+    Objects.requireNonNull(elevator, "elevator");
+    Objects.requireNonNull(up, "up");
+    Objects.requireNonNull(air, "air");
+    Objects.requireNonNull(model, "model");
     Door.positive(mass, "mass");
     Trim none = model.trim(centreOfGravity, 0.0);
     Trim one = model.trim(centreOfGravity, 1.0);

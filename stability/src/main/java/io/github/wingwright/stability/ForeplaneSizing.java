@@ -20,6 +20,7 @@ import io.github.wingwright.core.quantity.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -67,6 +68,7 @@ public final class ForeplaneSizing {
    * @throws IllegalStateException if the horizontal tail is not ahead of the wing
    */
   public static ForeplaneSizing of(PitchModel model) {
+    Objects.requireNonNull(model, "model");
     if (!model.terms().hasForeplane) {
       throw new IllegalStateException(
           "a foreplane must stand ahead of the wing, the airframe has "

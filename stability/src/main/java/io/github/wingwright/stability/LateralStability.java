@@ -130,6 +130,7 @@ public final class LateralStability {
    * @throws IllegalStateException if there is no vertical tail
    */
   public static LateralStability of(Airframe airframe, double liftCoefficient, AircraftClass aircraftClass) {
+    Objects.requireNonNull(airframe, "airframe");
     Objects.requireNonNull(aircraftClass, "aircraftClass");
     Door.positive(liftCoefficient, "lift coefficient");
     Tail fin =

@@ -14,6 +14,7 @@ import java.util.Objects;
 public record LoadingCase(String name, MassStatement masses) implements Serializable {
   /** Refuses a case without a name. */
   public LoadingCase {
+    Objects.requireNonNull(name, "name");
     Objects.requireNonNull(masses, "masses");
     if (name.isBlank()) {
       throw new IllegalArgumentException("name of a loading case must say what is aboard, was empty");

@@ -225,6 +225,7 @@ public final class PitchModel {
    * @return the margin with its findings
    */
   public StaticMargin staticMargin(Length centreOfGravity) {
+    Objects.requireNonNull(centreOfGravity, "centre of gravity");
     return StaticMargin.of(neutralPoint(), centreOfGravity, aircraftClass());
   }
 

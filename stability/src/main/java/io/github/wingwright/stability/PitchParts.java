@@ -2,6 +2,7 @@
 package io.github.wingwright.stability;
 
 import io.github.wingwright.core.quantity.Length;
+import java.util.Objects;
 
 /**
  * Lift and pitching moment part by part, as plain numbers: what a flight with pitch needs of a {@link PitchModel}.
@@ -55,6 +56,8 @@ public record PitchParts(
    * @throws IllegalStateException if section data are missing
    */
   public static PitchParts of(PitchModel model, Length centreOfGravity) {
+    Objects.requireNonNull(model, "model");
+    Objects.requireNonNull(centreOfGravity, "centre of gravity");
     PitchTerms t = model.terms();
     TrimInputs inputs = new TrimInputs(model, t);
     PitchChoices.Section wing = inputs.wing;

@@ -12,6 +12,7 @@ import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 
 /**
  * The static margin: how far the centre of gravity lies ahead of the neutral point.
@@ -89,6 +90,8 @@ public final class StaticMargin {
    * @return the margin with its findings
    */
   public static StaticMargin of(NeutralPoint neutralPoint, Length centreOfGravity, AircraftClass aircraftClass) {
+    Objects.requireNonNull(neutralPoint, "neutral point");
+    Objects.requireNonNull(aircraftClass, "aircraft class");
     Door.finite(centreOfGravity, "centre of gravity");
     Step h =
         Step.of(

@@ -74,6 +74,7 @@ public enum TailArrangement {
    * @return foreplane; V-tail; T-tail where the horizontal tail stands on the upper fifth of the fin; twin fins; else conventional
    */
   public static TailArrangement of(Airframe airframe) {
+    Objects.requireNonNull(airframe, "airframe");
     if (airframe.pitchTail().filter(t -> t.armFrom(airframe.wing()).si() < 0.0).isPresent()) {
       return CANARD;
     }
@@ -106,6 +107,7 @@ public enum TailArrangement {
    * @return the range of the class, or of clean air for a T-tail and a foreplane
    */
   public Guideline tailEfficiency(AircraftClass aircraftClass) {
+    Objects.requireNonNull(aircraftClass, "aircraft class");
     return switch (this) {
       case T_TAIL -> CLEAN_AIR;
       case CANARD -> UNDISTURBED;
@@ -120,6 +122,7 @@ public enum TailArrangement {
    * @return that of the class, or the middle of the range in clean air
    */
   public double typicalTailEfficiency(AircraftClass aircraftClass) {
+    Objects.requireNonNull(aircraftClass, "aircraft class");
     return switch (this) {
       case T_TAIL -> 0.5 * (CLEAN_AIR.range().lower() + CLEAN_AIR.range().upper());
       case CANARD -> 1.0;
@@ -146,6 +149,8 @@ public enum TailArrangement {
    * @return the range of the class, lowered by the factor
    */
   public Guideline tailVolume(AircraftClass aircraftClass, Tail.Role role) {
+    Objects.requireNonNull(aircraftClass, "aircraft class");
+    Objects.requireNonNull(role, "role");
     Guideline usual = aircraftClass.tailVolume(role);
     double factor = factor(role);
     if (factor == 1.0) {

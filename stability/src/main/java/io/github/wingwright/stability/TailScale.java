@@ -7,6 +7,7 @@ import io.github.wingwright.core.geometry.Tail;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import java.util.List;
+import java.util.Objects;
 
 /** The same tail in another size. */
 public final class TailScale {
@@ -20,6 +21,7 @@ public final class TailScale {
    * @return the tail with it
    */
   public static Tail toArea(Tail tail, double area) {
+    Objects.requireNonNull(tail, "tail");
     Door.positive(area, "area of the tail");
     Planform old = tail.planform();
     double f = Math.sqrt(area / old.area().si());

@@ -78,6 +78,7 @@ public final class TailSizing {
    * @return the specification with it
    */
   public TailSizing forClass(AircraftClass aircraftClass) {
+    Objects.requireNonNull(aircraftClass, "aircraft class");
     return with(c -> c.aircraftClass = aircraftClass);
   }
 
@@ -88,6 +89,7 @@ public final class TailSizing {
    * @return the specification with it
    */
   public TailSizing arrangement(TailArrangement arrangement) {
+    Objects.requireNonNull(arrangement, "arrangement");
     return with(c -> c.arrangement = arrangement);
   }
 
@@ -165,6 +167,7 @@ public final class TailSizing {
    * @return the specification with it
    */
   public TailSizing section(AirfoilSection section) {
+    Objects.requireNonNull(section, "section");
     return with(c -> c.section = section);
   }
 
@@ -200,6 +203,7 @@ public final class TailSizing {
    * @throws IllegalStateException if this is a vertical tail
    */
   public TailSizing staticMargin(double margin, Length centreOfGravity, PitchModel model) {
+    Objects.requireNonNull(model, "model");
     Door.finite(margin, "static margin");
     Door.finite(centreOfGravity, "centre of gravity");
     if (choices.role == Tail.Role.VERTICAL) {
@@ -219,6 +223,7 @@ public final class TailSizing {
    * @throws IllegalStateException if this is a vertical tail
    */
   public TailSizing trimAt(double liftCoefficient, Length centreOfGravity, double tailDownload, PitchModel model) {
+    Objects.requireNonNull(model, "model");
     if (choices.role == Tail.Role.VERTICAL) {
       throw new IllegalStateException("trim in pitch is a matter of the horizontal tail, this is a vertical tail");
     }
@@ -245,6 +250,8 @@ public final class TailSizing {
       Length wheels,
       Length centreOfGravity,
       PitchModel model) {
+    Objects.requireNonNull(wheels, "wheels");
+    Objects.requireNonNull(centreOfGravity, "centre of gravity");
     if (choices.role == Tail.Role.VERTICAL) {
       throw new IllegalStateException("rotation is a matter of the horizontal tail, this is a vertical tail");
     }
@@ -275,6 +282,7 @@ public final class TailSizing {
    * @return the specification with it
    */
   public TailSizing satisfying(TailRequirement requirement) {
+    Objects.requireNonNull(requirement, "requirement");
     return with(c -> c.requirements.add(requirement));
   }
 

@@ -182,6 +182,8 @@ public final class TailVolume {
    * @return V_h or V_v, by the role of the tail; negative for a surface ahead of the wing
    */
   public static double of(Tail tail, Wing wing) {
+    Objects.requireNonNull(tail, "tail");
+    Objects.requireNonNull(wing, "wing");
     return coefficient(
         tail.planform().area().si(), tail.armFrom(wing).si(), wing.planform().area().si(), reference(tail.role(), wing));
   }
@@ -196,6 +198,7 @@ public final class TailVolume {
    * @return S_h or S_v
    */
   public static Area area(Tail.Role role, double coefficient, Length arm, Wing wing) {
+    Objects.requireNonNull(wing, "wing");
     Objects.requireNonNull(role, "role");
     Door.positive(coefficient, "tail volume coefficient");
     Door.positive(arm, "tail arm");
@@ -212,6 +215,7 @@ public final class TailVolume {
    * @return l_h or l_v
    */
   public static Length arm(Tail.Role role, double coefficient, Area area, Wing wing) {
+    Objects.requireNonNull(wing, "wing");
     Objects.requireNonNull(role, "role");
     Door.positive(coefficient, "tail volume coefficient");
     Door.positive(area, "tail area");
@@ -225,6 +229,7 @@ public final class TailVolume {
    * @return V_h, zero without a tail that works in pitch; negative for a foreplane
    */
   public static double horizontalOf(Airframe airframe) {
+    Objects.requireNonNull(airframe, "airframe");
     Wing wing = airframe.wing();
     return airframe
         .pitchTail()
@@ -239,6 +244,7 @@ public final class TailVolume {
    * @return V_v, zero without a tail that works in yaw
    */
   public static double verticalOf(Airframe airframe) {
+    Objects.requireNonNull(airframe, "airframe");
     Wing wing = airframe.wing();
     double sum = 0.0;
     for (Tail t : airframe.yawTails()) {

@@ -18,6 +18,7 @@ import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -115,6 +116,7 @@ public final class TaillessTrim {
    * @throws IllegalStateException if there is a horizontal tail, or section data are missing
    */
   public static TaillessTrim of(PitchModel model, Length centreOfGravity, double liftCoefficient) {
+    Objects.requireNonNull(model, "model");
     Door.finite(centreOfGravity, "centre of gravity");
     Door.positive(liftCoefficient, "lift coefficient");
     Airframe airframe = model.airframe();

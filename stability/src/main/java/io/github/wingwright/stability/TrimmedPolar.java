@@ -86,6 +86,9 @@ public final class TrimmedPolar implements DragLaw {
    */
   public static TrimmedPolar of(
       PitchModel model, Length centreOfGravity, AircraftDrag drag, Mass mass, AirState air) {
+    Objects.requireNonNull(model, "model");
+    Objects.requireNonNull(drag, "drag");
+    Objects.requireNonNull(air, "air");
     Door.positive(mass, "mass");
     Door.finite(centreOfGravity, "centre of gravity");
     if (model.airframe().pitchTail().isEmpty()) {

@@ -36,6 +36,8 @@ public record TwinFins(Tail port, Tail starboard) implements Serializable {
    * @return the pair, their quarter chords where that of the single fin was
    */
   public static TwinFins replacing(Tail single, Tail horizontal) {
+    Objects.requireNonNull(single, "single");
+    Objects.requireNonNull(horizontal, "horizontal");
     if (single.role() != Tail.Role.VERTICAL || horizontal.role() != Tail.Role.HORIZONTAL) {
       throw new IllegalArgumentException(
           "twin fins need a vertical and a horizontal tail, were " + single.role().words() + " and "

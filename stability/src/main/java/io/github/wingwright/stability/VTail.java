@@ -158,6 +158,8 @@ public final class VTail {
    * @return the V-tail, with sections that lift as in potential flow
    */
   public static VTail asStableAs(Tail horizontal, Tail fin) {
+    Objects.requireNonNull(horizontal, "horizontal");
+    Objects.requireNonNull(fin, "fin");
     if (horizontal.role() != Tail.Role.HORIZONTAL || fin.role() != Tail.Role.VERTICAL) {
       throw new IllegalArgumentException(
           "a V-tail stands for a horizontal and a vertical tail, was given a " + horizontal.role().words() + " and a "
@@ -192,6 +194,7 @@ public final class VTail {
    * @return the tail
    */
   public Tail inPlaceOf(Tail horizontal) {
+    Objects.requireNonNull(horizontal, "horizontal");
     if (horizontal.role() != Tail.Role.HORIZONTAL) {
       throw new IllegalArgumentException(
           "a V-tail takes the place of a horizontal tail, was given a " + horizontal.role().words());

@@ -71,6 +71,7 @@ public final class WingStation {
    * @return the specification
    */
   public static WingStation of(PitchModel model) {
+    Objects.requireNonNull(model, "model");
     return new WingStation(new BalanceChoices(model));
   }
 
@@ -104,6 +105,7 @@ public final class WingStation {
    * @return the specification with it
    */
   public WingStation massOnWing(MassStatement masses) {
+    Objects.requireNonNull(masses, "masses");
     return massOnWing(masses.mass(), masses.centreOfGravity().x());
   }
 
@@ -131,6 +133,7 @@ public final class WingStation {
    * @return the specification with it
    */
   public WingStation massElsewhere(MassStatement masses) {
+    Objects.requireNonNull(masses, "masses");
     return massElsewhere(masses.mass(), masses.centreOfGravity().x());
   }
 
@@ -174,6 +177,7 @@ public final class WingStation {
    * @return the specification with it
    */
   public WingStation ballast(Length from, Length to, Mass most) {
+    Objects.requireNonNull(most, "most");
     Door.finite(from, "foremost place of the ballast");
     Door.finite(to, "aftmost place of the ballast");
     if (!(most.si() >= 0.0) || Double.isInfinite(most.si())) {
@@ -195,6 +199,7 @@ public final class WingStation {
    * @return the specification with it
    */
   public WingStation refitting(UnaryOperator<Airframe> change) {
+    Objects.requireNonNull(change, "change");
     return with(c -> c.refit = change);
   }
 

@@ -49,6 +49,7 @@ public record CoordinateListing(String title, Order order, Contour contour) {
    * @throws IllegalArgumentException if it is not one; the message names the line
    */
   public static CoordinateListing parse(String text) {
+    Objects.requireNonNull(text, "text");
     Reader reader = new Reader();
     String[] lines = text.split("\\R", -1);
     for (int i = 0; i < lines.length; i++) {
@@ -270,6 +271,8 @@ public record CoordinateListing(String title, Order order, Contour contour) {
    * trailing edge.
    */
   public static String write(String title, Contour contour) {
+    Objects.requireNonNull(title, "title");
+    Objects.requireNonNull(contour, "contour");
     StringBuilder text = new StringBuilder(title.strip().replaceAll("\\R", " ")).append('\n');
     for (int i = 0; i < contour.size(); i++) {
       text.append(String.format(Locale.ROOT, "%10.7f %10.7f%n", contour.x(i), contour.y(i)).replace("\r", ""));

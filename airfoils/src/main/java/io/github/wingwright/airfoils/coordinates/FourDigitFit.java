@@ -24,6 +24,7 @@ public record FourDigitFit(Naca4 section, double rootMeanSquare, double largest)
 
   /** Fits an outline on a chord of 1. */
   public static FourDigitFit to(Contour contour) {
+    Objects.requireNonNull(contour, "contour");
     double[] p = firstGuess(contour);
     int n = contour.size();
     double best = squares(contour, p);

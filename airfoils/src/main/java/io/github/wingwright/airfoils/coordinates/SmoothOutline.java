@@ -2,6 +2,7 @@
 package io.github.wingwright.airfoils.coordinates;
 
 import io.github.wingwright.airfoils.Contour;
+import java.util.Objects;
 
 /**
  * A smooth curve through the points of an outline: a cubic spline over the length from point to point,
@@ -28,6 +29,7 @@ public final class SmoothOutline {
 
   /** The curve through an outline. */
   public static SmoothOutline through(Contour contour) {
+    Objects.requireNonNull(contour, "contour");
     int n = contour.size();
     double[] s = new double[n];
     for (int i = 1; i < n; i++) {
@@ -131,6 +133,7 @@ public final class SmoothOutline {
    * is 1 long and lies on y = 0.
    */
   public static Contour normalised(Contour contour) {
+    Objects.requireNonNull(contour, "contour");
     int n = contour.size();
     double tx = 0.5 * (contour.x(0) + contour.x(n - 1));
     double ty = 0.5 * (contour.y(0) + contour.y(n - 1));

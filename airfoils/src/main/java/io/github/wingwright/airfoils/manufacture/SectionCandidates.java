@@ -53,6 +53,7 @@ public final class SectionCandidates {
    */
   public static SectionCandidates of(
       List<? extends ComposedSection> sections, Length chord, Length wall, Density material, double reynolds) {
+    Objects.requireNonNull(sections, "sections");
     if (sections.isEmpty()) {
       throw new IllegalArgumentException("a comparison needs at least one section, got none");
     }

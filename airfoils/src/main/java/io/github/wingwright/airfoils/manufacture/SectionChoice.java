@@ -6,6 +6,7 @@ import io.github.wingwright.airfoils.FourDigitThickness;
 import io.github.wingwright.airfoils.Naca4;
 import io.github.wingwright.airfoils.ThinAirfoil;
 import io.github.wingwright.core.quantity.Length;
+import java.util.Objects;
 
 /** Questions turned round: from what a part needs to the section or chord that gives it. */
 public final class SectionChoice {
@@ -22,6 +23,9 @@ public final class SectionChoice {
    * @param wall thickness of each wall; zero for a solid section
    */
   public static Length chordForSparDepth(ComposedSection section, double station, Length depth, Length wall) {
+    Objects.requireNonNull(section, "section");
+    Objects.requireNonNull(depth, "depth");
+    Objects.requireNonNull(wall, "wall");
     if (!(station > 0 && station < 1)) {
       throw new IllegalArgumentException("station of the spar must be above 0 and below 1, was " + station);
     }
@@ -37,6 +41,8 @@ public final class SectionChoice {
    * @param least least thickness that can be made
    */
   public static Length chordForTrailingEdge(ComposedSection section, Length least) {
+    Objects.requireNonNull(section, "section");
+    Objects.requireNonNull(least, "least");
     positive("least thickness", least);
     if (!(section.trailingEdgeThickness() > 0)) {
       throw new IllegalArgumentException("a sharp trailing edge cannot be made at any chord: " + section.name());
@@ -54,6 +60,8 @@ public final class SectionChoice {
    * @param least thickness wanted there
    */
   public static double thicknessRatioFor(Length chord, double station, Length least) {
+    Objects.requireNonNull(chord, "chord");
+    Objects.requireNonNull(least, "least");
     positive("chord", chord);
     positive("least thickness", least);
     if (!(station > 0 && station <= 1)) {

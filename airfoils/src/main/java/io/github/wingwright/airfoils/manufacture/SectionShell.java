@@ -14,6 +14,7 @@ import io.github.wingwright.core.quantity.LinearDensity;
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 
@@ -60,6 +61,8 @@ public final class SectionShell {
    * @param wall thickness of the walls, positive, below half of the chord
    */
   public static SectionShell of(ComposedSection section, Length chord, Length wall) {
+    Objects.requireNonNull(chord, "chord");
+    Objects.requireNonNull(wall, "wall");
     double c = chord.metres();
     double w = wall.metres() / c;
     if (!(c > 0)) {
@@ -198,6 +201,7 @@ public final class SectionShell {
 
   /** Mass of a length of span. */
   public LinearDensity massPerSpan(Density material) {
+    Objects.requireNonNull(material, "material");
     return LinearDensity.kilogramsPerMetre(wallArea().squareMetres() * material.kilogramsPerCubicMetre());
   }
 
@@ -222,6 +226,7 @@ public final class SectionShell {
    * @return nothing if it fits
    */
   public Optional<Finding> spar(double station, Length diameter) {
+    Objects.requireNonNull(diameter, "diameter");
     if (!(diameter.metres() > 0)) {
       throw new IllegalArgumentException("diameter must be positive, was " + diameter);
     }
@@ -239,6 +244,8 @@ public final class SectionShell {
    * @return nothing if it fits
    */
   public Optional<Finding> slot(double station, Length width, Length height) {
+    Objects.requireNonNull(width, "width");
+    Objects.requireNonNull(height, "height");
     if (!(width.metres() > 0 && height.metres() > 0)) {
       throw new IllegalArgumentException(
           "width and height of a slot must be positive, were " + width + " and " + height);

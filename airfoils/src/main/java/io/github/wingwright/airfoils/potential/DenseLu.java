@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.airfoils.potential;
 
+import java.util.Objects;
+
 /**
  * LU factors of a dense matrix with partial pivoting, rows scaled first; the factors are kept and serve any number of
  * right sides.
@@ -112,6 +114,7 @@ public final class DenseLu {
 
   /** Solution for one right side [any unit]; the argument is kept. */
   public double[] solve(double[] right) {
+    Objects.requireNonNull(right, "right");
     double[] x = new double[lu.length];
     solve(right, x);
     return x;
@@ -119,6 +122,8 @@ public final class DenseLu {
 
   /** Writes the solution for one right side [any unit] without allocating. */
   public void solve(double[] right, double[] x) {
+    Objects.requireNonNull(right, "right");
+    Objects.requireNonNull(x, "x");
     int n = lu.length;
     for (int i = 0; i < n; i++) {
       x[i] = right[order[i]] * scale[order[i]] - product(lu[i], x, 0, i);
@@ -130,6 +135,8 @@ public final class DenseLu {
 
   /** Sum of products of the first elements, in four partial sums: several times as fast as one. */
   public static double product(double[] a, double[] b, int count) {
+    Objects.requireNonNull(a, "a");
+    Objects.requireNonNull(b, "b");
     return product(a, b, 0, count);
   }
 

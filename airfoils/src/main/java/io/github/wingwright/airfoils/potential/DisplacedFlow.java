@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.airfoils.potential;
 
+import java.util.Objects;
+
 /**
  * How the outer flow answers to the displacement of boundary layers and wake: everything that a coupled calculation
  * needs of the potential flow, linear in the displacement and independent of the angle of attack.
@@ -123,6 +125,7 @@ public final class DisplacedFlow {
 
   /** Writes the speeds without displacement at all nodes [stream speeds]. */
   public void undisplaced(double angle, double[] speed) {
+    Objects.requireNonNull(speed, "speed");
     double c = Math.cos(angle);
     double s = Math.sin(angle);
     for (int i = 0; i < total; i++) {
@@ -137,6 +140,7 @@ public final class DisplacedFlow {
 
   /** Change of the speed at a node by all mass defects together. */
   public double change(int node, double[] defect) {
+    Objects.requireNonNull(defect, "defect");
     double[] row = response[node];
     double sum = 0;
     for (int k = 0; k < total; k++) {

@@ -5,6 +5,7 @@ import io.github.wingwright.airfoils.ComposedSection;
 import io.github.wingwright.airfoils.Contour;
 import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Door;
+import java.util.Objects;
 
 /**
  * Potential flow about a section: straight panels with vortex strength running linearly from node to node, and the
@@ -50,6 +51,7 @@ public final class PanelMethod {
 
   /** The flow about an outline of at least 20 points whose ends are the trailing edge. */
   public static PanelMethod of(Contour contour) {
+    Objects.requireNonNull(contour, "contour");
     if (contour.size() < 20) {
       throw new IllegalArgumentException("a panel method needs at least 20 points, got " + contour.size());
     }
@@ -150,6 +152,7 @@ public final class PanelMethod {
    * @param speed receives the speed at each node [stream speeds]
    */
   public void speeds(double angle, double[] speed) {
+    Objects.requireNonNull(speed, "speed");
     double c = Math.cos(angle);
     double s = Math.sin(angle);
     for (int i = 0; i < speed.length; i++) {
@@ -164,6 +167,7 @@ public final class PanelMethod {
    * @param pressure receives the pressure coefficient at each node
    */
   public void pressures(double angle, double[] pressure) {
+    Objects.requireNonNull(pressure, "pressure");
     double c = Math.cos(angle);
     double s = Math.sin(angle);
     for (int i = 0; i < pressure.length; i++) {
@@ -174,6 +178,7 @@ public final class PanelMethod {
 
   /** The flow at one angle of attack, as a value. */
   public PotentialFlow at(Angle angleOfAttack) {
+    Objects.requireNonNull(angleOfAttack, "angle of attack");
     double[] speed = new double[outline.nodes];
     speeds(angleOfAttack.radians(), speed);
     return new PotentialFlow(this, angleOfAttack.radians(), speed);

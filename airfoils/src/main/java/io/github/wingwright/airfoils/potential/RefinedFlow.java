@@ -40,6 +40,7 @@ public record RefinedFlow(
    * @param angleOfAttack angle of attack
    */
   public static RefinedFlow of(ComposedSection section, int panels, Angle angleOfAttack) {
+    Objects.requireNonNull(angleOfAttack, "angle of attack");
     double angle = angleOfAttack.radians();
     PanelMethod coarse = PanelMethod.of(section, panels);
     PanelMethod fine = PanelMethod.of(section, 2 * panels);

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 
 /**
  * A section polar computed with boundary layers on a grid of Reynolds numbers, and interpolated: straight in lift, and in
@@ -99,6 +100,7 @@ public final class ComputedPolar implements SectionPolar, Serializable {
    * @throws ConvergenceException if a Reynolds number yields fewer than four points
    */
   public static ComputedPolar of(ViscousMethod method, Interval range) {
+    Objects.requireNonNull(range, "range");
     if (!(range.lower() >= 5e3 && range.upper() <= 1e7 && range.lower() <= range.upper())) {
       throw new IllegalArgumentException("Reynolds numbers must lie within 5000 and 10⁷, were " + range);
     }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.airfoils.viscous;
 
+import java.util.Objects;
+
 /**
  * The laminar boundary layer in a given speed distribution, by Thwaites's quadrature.
  *
@@ -28,6 +30,9 @@ public final class Thwaites {
    * @param theta receives the momentum thickness [m]
    */
   public static void momentumThickness(double[] x, double[] speed, double viscosity, double[] theta) {
+    Objects.requireNonNull(x, "x");
+    Objects.requireNonNull(speed, "speed");
+    Objects.requireNonNull(theta, "theta");
     double integral = 0;
     for (int i = 0; i < x.length; i++) {
       double v = speed[i];
@@ -80,6 +85,8 @@ public final class Thwaites {
    * @return distance where λ passes −0.09, between stations; NaN if it does not
    */
   public static double separation(double[] x, double[] speed, double viscosity) {
+    Objects.requireNonNull(x, "x");
+    Objects.requireNonNull(speed, "speed");
     double[] theta = new double[x.length];
     momentumThickness(x, speed, viscosity, theta);
     double before = Double.NaN;

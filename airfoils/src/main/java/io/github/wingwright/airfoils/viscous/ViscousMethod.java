@@ -9,6 +9,7 @@ import io.github.wingwright.core.ConvergenceException;
 import io.github.wingwright.core.quantity.Angle;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -62,6 +63,7 @@ public final class ViscousMethod {
 
   /** The method for a section, in quiet air. */
   public static ViscousMethod of(ComposedSection section) {
+    Objects.requireNonNull(section, "section");
     return new ViscousMethod(section.name(), flow(section.contour(POINTS, LINEAR_SHARE)), Disturbance.QUIET);
   }
 
@@ -72,6 +74,8 @@ public final class ViscousMethod {
    * @param contour the outline
    */
   public static ViscousMethod of(String name, Contour contour) {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(contour, "contour");
     if (contour.size() < 60 || contour.size() > 300) {
       throw new IllegalArgumentException(
           "an outline for boundary layers must have 60 to 300 points, had " + contour.size());
@@ -106,6 +110,7 @@ public final class ViscousMethod {
    * @throws ConvergenceException if the layers and the outer flow do not come to agree, as happens past stall
    */
   public ViscousPoint at(Angle angleOfAttack, double reynolds) {
+    Objects.requireNonNull(angleOfAttack, "angle of attack");
     check(angleOfAttack, reynolds);
     CoupledSolver solver = new CoupledSolver(flow);
     return solve(solver, angleOfAttack.radians(), reynolds, false)
@@ -128,6 +133,7 @@ public final class ViscousMethod {
    * @param step positive
    */
   public List<ViscousPoint> polar(double reynolds, Angle from, Angle to, Angle step) {
+    Objects.requireNonNull(from, "from");
     check(from, reynolds);
     check(to, reynolds);
     if (!(step.radians() > 0)) {

@@ -9,6 +9,7 @@ import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
+import java.util.Objects;
 
 /**
  * Drag of the end of a body that form factors do not know: swept up, or cut off.
@@ -98,6 +99,9 @@ public final class AfterbodyDrag {
    * @return the base: of the cut-off cone, or the whole section if the tail separates
    */
   public static Area baseArea(Length diameter, Length tailLength, Angle halfAngle) {
+    Objects.requireNonNull(diameter, "diameter");
+    Objects.requireNonNull(tailLength, "tail length");
+    Objects.requireNonNull(halfAngle, "half angle");
     Door.positive(diameter.si(), "diameter in metres");
     Door.notNegative(tailLength.si(), "length of the tail in metres");
     Door.within(halfAngle.si(), 0.0, 0.5 * Math.PI, "half-angle of closure in radians");

@@ -70,6 +70,9 @@ public final class AircraftDrag implements DragLaw, Serializable {
    * @throws IllegalArgumentException if the build-up refers to another area than the wing's
    */
   public static AircraftDrag of(Planform wing, SectionPolar section, double inducedLoss, DragBuildUp rest) {
+    Objects.requireNonNull(wing, "wing");
+    Objects.requireNonNull(section, "section");
+    Objects.requireNonNull(rest, "rest");
     double area = wing.area().si();
     if (Math.abs(rest.referenceArea().si() - area) > 1e-9 * area) {
       throw new IllegalArgumentException(
@@ -159,6 +162,8 @@ public final class AircraftDrag implements DragLaw, Serializable {
    * @return the step of C_D, equal to {@link #likelyCoefficient} to the bit
    */
   public Step step(Step lift, Step speed, Step kinematicViscosity) {
+    Objects.requireNonNull(speed, "speed");
+    Objects.requireNonNull(kinematicViscosity, "kinematic viscosity");
     Source geometry = Source.library("geometry of the wing");
     Step chordStep = Step.given("mean aerodynamic chord", "c̄", meanAerodynamicChord(), geometry);
     Step reynolds = Step.of("Reynolds number of the wing", "Re", Air.REYNOLDS_NUMBER, speed, chordStep, kinematicViscosity);

@@ -110,6 +110,7 @@ public final class BodyDragCurve {
    */
   public static BodyDragCurve of(
       BodyShape shape, FlightCondition flight, FrictionModel friction, BodyFormFactor form) {
+    Objects.requireNonNull(flight, "flight");
     Objects.requireNonNull(shape, "shape");
     Objects.requireNonNull(friction, "friction");
     Objects.requireNonNull(form, "form");
@@ -123,6 +124,7 @@ public final class BodyDragCurve {
    * @return the curve
    */
   public BodyDragCurve atFixedLength(Length length) {
+    Objects.requireNonNull(length, "length");
     return holding(Held.LENGTH, Door.positive(length.si(), "length of the body in metres"));
   }
 
@@ -133,6 +135,7 @@ public final class BodyDragCurve {
    * @return the curve
    */
   public BodyDragCurve atFixedVolume(Volume volume) {
+    Objects.requireNonNull(volume, "volume");
     return holding(Held.VOLUME, Door.positive(volume.si(), "volume of the body in cubic metres"));
   }
 
@@ -143,6 +146,7 @@ public final class BodyDragCurve {
    * @return the curve
    */
   public BodyDragCurve atFixedSection(Length diameter) {
+    Objects.requireNonNull(diameter, "diameter");
     return holding(Held.SECTION, Door.positive(diameter.si(), "diameter of the body in metres"));
   }
 
@@ -260,6 +264,7 @@ public final class BodyDragCurve {
    * @return drag areas, the fineness ratios even from end to end
    */
   public List<Point> points(Interval fineness, int points) {
+    Objects.requireNonNull(fineness, "fineness");
     Interval range = defined(fineness);
     Door.within(points, 2, 100_000, "number of points");
     List<Point> curve = new ArrayList<>();
@@ -286,6 +291,7 @@ public final class BodyDragCurve {
    * @return the optimum, with how flat it is
    */
   public Optimum optimum(Interval fineness) {
+    Objects.requireNonNull(fineness, "fineness");
     Interval range = defined(fineness);
     Minimum least = Minimum.amongSeveral(this::dragArea, range.lower(), range.upper(), SCAN_STEPS, TOLERANCE);
     double limit = (1.0 + FLAT) * least.value();
@@ -346,6 +352,7 @@ public final class BodyDragCurve {
 
     /** Keeps its own list. */
     public Optimum {
+      Objects.requireNonNull(findings, "findings");
       Objects.requireNonNull(body, "body");
       Objects.requireNonNull(dragArea, "drag area");
       Objects.requireNonNull(within, "within");

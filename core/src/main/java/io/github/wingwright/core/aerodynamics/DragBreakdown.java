@@ -47,6 +47,8 @@ public record DragBreakdown(List<Part> lines, Step coefficient, List<Finding> fi
 
   /** Keeps its own lists. */
   public DragBreakdown {
+    Objects.requireNonNull(lines, "lines");
+    Objects.requireNonNull(findings, "findings");
     Objects.requireNonNull(coefficient, "coefficient");
     lines = List.copyOf(lines);
     findings = Finding.inOrderOfWeight(findings);

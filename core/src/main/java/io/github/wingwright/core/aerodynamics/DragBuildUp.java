@@ -10,6 +10,7 @@ import io.github.wingwright.core.quantity.Door;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * The drag that does not come with lift, part by part.
@@ -81,6 +82,7 @@ public final class DragBuildUp implements Serializable {
    * @return a build-up without components
    */
   public static DragBuildUp about(Area referenceArea) {
+    Objects.requireNonNull(referenceArea, "reference area");
     return new DragBuildUp(Door.positive(referenceArea.si(), "reference area in square metres"), 0.0, List.of());
   }
 

@@ -29,6 +29,7 @@ public sealed interface DragComponent extends Serializable permits BodyDrag, Sur
    * @return the component, without interference
    */
   static BodyDrag body(String name, Fuselage fuselage, FrictionModel friction, BodyFormFactor formFactor) {
+    Objects.requireNonNull(fuselage, "fuselage");
     return new BodyDrag(
         name,
         fuselage.length().si(),
@@ -50,6 +51,7 @@ public sealed interface DragComponent extends Serializable permits BodyDrag, Sur
    */
   static SurfaceDrag surface(
       String name, LiftingSurface surface, FrictionModel friction, SurfaceFormFactor formFactor) {
+    Objects.requireNonNull(surface, "surface");
     double place = surface.section().maximumThicknessPosition();
     return new SurfaceDrag(
         name,
@@ -72,6 +74,7 @@ public sealed interface DragComponent extends Serializable permits BodyDrag, Sur
    * @return the component
    */
   static ItemDrag item(String name, Area dragArea, Source source) {
+    Objects.requireNonNull(dragArea, "drag area");
     Objects.requireNonNull(name, "name");
     Objects.requireNonNull(source, "source");
     return ItemDrag.given(name, dragArea, source);
@@ -87,6 +90,7 @@ public sealed interface DragComponent extends Serializable permits BodyDrag, Sur
    * @return the component
    */
   static ItemDrag protuberance(String name, double coefficient, Area frontalArea, Source source) {
+    Objects.requireNonNull(frontalArea, "frontal area");
     Objects.requireNonNull(name, "name");
     Objects.requireNonNull(source, "source");
     return ItemDrag.protuberance(name, coefficient, frontalArea, source);
@@ -100,6 +104,8 @@ public sealed interface DragComponent extends Serializable permits BodyDrag, Sur
    * @return the component
    */
   static ItemDrag upsweep(Angle upsweep, Area greatestSection) {
+    Objects.requireNonNull(upsweep, "upsweep");
+    Objects.requireNonNull(greatestSection, "greatest section");
     return ItemDrag.upsweep(upsweep, greatestSection);
   }
 
@@ -110,6 +116,7 @@ public sealed interface DragComponent extends Serializable permits BodyDrag, Sur
    * @return the component
    */
   static ItemDrag base(Area baseArea) {
+    Objects.requireNonNull(baseArea, "base area");
     return ItemDrag.base(baseArea);
   }
 

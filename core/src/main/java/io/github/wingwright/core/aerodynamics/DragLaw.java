@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.aerodynamics;
 
+import java.util.Objects;
+
 /**
  * The likely drag of an aircraft at any lift and speed, on doubles: all that the kernels of a glide ask of it.
  *
@@ -36,6 +38,7 @@ public interface DragLaw {
    * @return C_L
    */
   static double usableLift(SectionPolar section, double reynoldsAtUnitLift) {
+    Objects.requireNonNull(section, "section");
     double lift = 1.0;
     for (int i = 0; i < 20; i++) {
       double next = section.likelyUsableLift(reynoldsAtUnitLift / Math.sqrt(lift));

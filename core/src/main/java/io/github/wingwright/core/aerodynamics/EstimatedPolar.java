@@ -14,6 +14,7 @@ import io.github.wingwright.core.quantity.NamedUnit;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A section without measured data at the Reynolds numbers of small models, 10⁴ to 3·10⁵: bands, not values.
@@ -119,6 +120,7 @@ public final class EstimatedPolar implements SectionPolar, ShownPolar, Serializa
    * @return its polar
    */
   public static EstimatedPolar of(AirfoilSection section) {
+    Objects.requireNonNull(section, "section");
     return new EstimatedPolar(
         section.name() + ", estimated",
         section.maximumThickness(),
@@ -199,6 +201,7 @@ public final class EstimatedPolar implements SectionPolar, ShownPolar, Serializa
 
   @Override
   public Step profileDragStep(Step lift, Step reynolds) {
+    Objects.requireNonNull(reynolds, "reynolds");
     Source geometry = Source.library("geometry of the section");
     Step t = Step.given("thickness ratio of the section", "t", thickness, geometry);
     Step leastDragLift =

@@ -109,6 +109,7 @@ public final class FrictionModel implements Serializable {
    * @return the model
    */
   public FrictionModel withRoughness(Length height) {
+    Objects.requireNonNull(height, "height");
     return new FrictionModel(kind, law, parameter, Door.notNegative(height.si(), "height of the roughness in metres"));
   }
 

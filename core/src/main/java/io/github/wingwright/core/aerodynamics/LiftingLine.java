@@ -72,6 +72,7 @@ public final class LiftingLine {
    * @param planform outline of a wing; its sweep is not seen by the line
    */
   public static LiftingLine of(Planform planform) {
+    Objects.requireNonNull(planform, "planform");
     if (!planform.isMirrored()) {
       throw new IllegalArgumentException("planform of a lifting line must have two halves, was " + planform);
     }
@@ -87,6 +88,7 @@ public final class LiftingLine {
    * @param chord chord at the station η = |2y/b|, positive for 0 ≤ η &lt; 1
    */
   public static LiftingLine of(Length span, DoubleFunction<Length> chord) {
+    Objects.requireNonNull(span, "span");
     Objects.requireNonNull(chord, "chord");
     return of(span.si(), eta -> chord.apply(eta).si());
   }
@@ -176,6 +178,7 @@ public final class LiftingLine {
    * @param tipAngle twist of the tip, nose up positive
    */
   public LiftingLine linearTwist(Angle tipAngle) {
+    Objects.requireNonNull(tipAngle, "tip angle");
     return linearTwist(tipAngle.si());
   }
 

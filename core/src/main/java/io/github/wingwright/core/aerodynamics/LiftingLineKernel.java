@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.aerodynamics;
 
+import java.util.Objects;
+
 /**
  * The collocation solution of the lifting-line equation on plain doubles.
  *
@@ -47,6 +49,8 @@ public final class LiftingLineKernel {
    * @return one array of coefficients per case: entry k holds A₂ₖ₊₁ when symmetric, A₂ₖ₊₂ when antisymmetric
    */
   public static double[][] coefficients(int terms, boolean antisymmetric, double[] mu, double[]... angles) {
+    Objects.requireNonNull(mu, "mu");
+    Objects.requireNonNull(angles, "angles");
     int size = stations(terms, antisymmetric);
     int cases = angles.length;
     double[] sine = sines(terms);

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 
 /**
@@ -74,6 +75,7 @@ public final class MeasuredPolar implements SectionPolar, Serializable {
      * @return the point
      */
     public Point at(Angle measured) {
+      Objects.requireNonNull(measured, "measured");
       return new Point(reynolds, lift, drag, measured.si(), moment);
     }
 
@@ -112,6 +114,7 @@ public final class MeasuredPolar implements SectionPolar, Serializable {
    * @return the polar
    */
   public static MeasuredPolar of(String name, Source source, List<Point> points, SectionPolar estimate) {
+    Objects.requireNonNull(points, "points");
     if (points.isEmpty()) {
       throw new IllegalArgumentException("a measured polar needs points, got none");
     }

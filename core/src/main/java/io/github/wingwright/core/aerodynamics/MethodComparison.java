@@ -54,6 +54,7 @@ public record MethodComparison(List<Row> rows, Band coefficient) {
 
   /** Keeps its own list. */
   public MethodComparison {
+    Objects.requireNonNull(rows, "rows");
     Objects.requireNonNull(coefficient, "coefficient");
     rows = List.copyOf(rows);
   }
@@ -66,6 +67,7 @@ public record MethodComparison(List<Row> rows, Band coefficient) {
    * @return the comparison
    */
   public static MethodComparison of(DragBuildUp build, FlightCondition flight) {
+    Objects.requireNonNull(build, "build");
     DragBreakdown chosen = build.at(flight);
     double speed = flight.airspeed().si();
     double viscosity = flight.air().kinematicViscosity().si();

@@ -8,6 +8,7 @@ import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
+import java.util.Objects;
 
 /**
  * Things that stand in the flow, with their drag coefficients on the frontal area.
@@ -134,6 +135,7 @@ public enum Protuberance {
    * @return the component; its width across the flow is taken as that of a circle of the area
    */
   public ItemDrag of(String name, Area frontalArea) {
+    Objects.requireNonNull(frontalArea, "frontal area");
     return of(name, frontalArea, Length.metres(Math.sqrt(4.0 * Math.max(0.0, frontalArea.si()) / Math.PI)));
   }
 
@@ -146,6 +148,9 @@ public enum Protuberance {
    * @return the component
    */
   public ItemDrag of(String name, Area frontalArea, Length width) {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(frontalArea, "frontal area");
+    Objects.requireNonNull(width, "width");
     return ItemDrag.protuberance(name, coefficient(), frontalArea, source(), width, reynoldsNumbers());
   }
 
@@ -159,6 +164,10 @@ public enum Protuberance {
    * @return the component
    */
   public ItemDrag sheltered(String name, Area frontalArea, Length height, Length layer) {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(frontalArea, "frontal area");
+    Objects.requireNonNull(height, "height");
+    Objects.requireNonNull(layer, "layer");
     Door.positive(height.si(), "height of " + name + " in metres");
     Door.positive(layer.si(), "thickness of the layer at " + name + " in metres");
     double shelter = height.si() < layer.si() ? shelterTurbulent(height.si(), layer.si()) : 1.0;

@@ -253,6 +253,7 @@ public final class SkinFriction {
    * @return mean C_f of one side
    */
   public static double partlyLaminar(double reynolds, double laminarPart, TurbulentFriction law) {
+    Objects.requireNonNull(law, "law");
     return weighted(laminarPart, laminar(reynolds), law.coefficient(reynolds));
   }
 

@@ -4,6 +4,7 @@ package io.github.wingwright.core.aerodynamics;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.NamedUnit;
+import java.util.Objects;
 
 /**
  * A drag polar as a table, straight between its points: with the Reynolds number that belongs to each lift already in it.
@@ -30,6 +31,8 @@ public final class TabulatedPolar implements DragPolar {
    * @return the polar
    */
   public static TabulatedPolar of(double[] lift, double[] drag) {
+    Objects.requireNonNull(lift, "lift");
+    Objects.requireNonNull(drag, "drag");
     if (lift.length < 2 || lift.length != drag.length) {
       throw new IllegalArgumentException(
           "a polar needs as many drags as lifts and at least two, has " + lift.length + " and " + drag.length);

@@ -13,6 +13,7 @@ import io.github.wingwright.core.quantity.Speed;
 import io.github.wingwright.core.quantity.Temperature;
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Air at rest: its pressure and its temperature, and what follows from them.
@@ -27,6 +28,8 @@ public record AirState(Pressure pressure, Temperature temperature) implements Se
 
   /** Refuses what is not air. */
   public AirState {
+    Objects.requireNonNull(pressure, "pressure");
+    Objects.requireNonNull(temperature, "temperature");
     if (!(pressure.pascals() > 0.0 && pressure.pascals() <= Double.MAX_VALUE)) {
       throw new IllegalArgumentException("air pressure must be positive and finite, was " + pressure);
     }

@@ -8,6 +8,7 @@ import io.github.wingwright.core.quantity.Pressure;
 import io.github.wingwright.core.quantity.Temperature;
 import io.github.wingwright.core.quantity.TemperatureDifference;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * The standard atmosphere, or one that is warmer or colder than it by the same number of kelvins everywhere.
@@ -55,6 +56,7 @@ public final class Atmosphere implements Serializable {
    * @throws IllegalArgumentException if the offset is not finite or leaves no air above absolute zero
    */
   public Atmosphere withOffset(TemperatureDifference difference) {
+    Objects.requireNonNull(difference, "difference");
     double kelvins = difference.kelvins();
     double coldest = StandardAtmosphere.temperature(11_000.0);
     if (!(kelvins > -coldest && kelvins <= Double.MAX_VALUE)) {
@@ -81,6 +83,7 @@ public final class Atmosphere implements Serializable {
    * @throws IllegalArgumentException if the altitude is outside the range
    */
   public AirState at(Length pressureAltitude) {
+    Objects.requireNonNull(pressureAltitude, "pressure altitude");
     double altitude = pressureAltitude.metres();
     return AirState.of(
         Pressure.pascals(StandardAtmosphere.pressure(altitude)),
@@ -96,6 +99,7 @@ public final class Atmosphere implements Serializable {
    * @throws IllegalArgumentException if the altitude is outside the range
    */
   public AirState atGeometric(Length geometricAltitude) {
+    Objects.requireNonNull(geometricAltitude, "geometric altitude");
     return at(Length.metres(pressureAltitude(geopotential(geometricAltitude).metres())));
   }
 
@@ -106,6 +110,7 @@ public final class Atmosphere implements Serializable {
    * @return the height in a field of gravity of standard strength throughout
    */
   public static Length geopotential(Length geometricAltitude) {
+    Objects.requireNonNull(geometricAltitude, "geometric altitude");
     requireAboveCentre(geometricAltitude, geometricAltitude.metres() > -StandardAtmosphere.EARTH_RADIUS);
     return Length.metres(StandardAtmosphere.geopotentialAltitude(geometricAltitude.metres()));
   }
@@ -117,6 +122,7 @@ public final class Atmosphere implements Serializable {
    * @return height above mean sea level
    */
   public static Length geometric(Length geopotentialAltitude) {
+    Objects.requireNonNull(geopotentialAltitude, "geopotential altitude");
     requireAboveCentre(geopotentialAltitude, geopotentialAltitude.metres() < StandardAtmosphere.EARTH_RADIUS);
     return Length.metres(StandardAtmosphere.geometricAltitude(geopotentialAltitude.metres()));
   }

@@ -21,6 +21,7 @@ public record FlightCondition(AirState air, Speed airspeed) implements Serializa
 
   /** Refuses null and a speed that is not one. */
   public FlightCondition {
+    Objects.requireNonNull(airspeed, "airspeed");
     Objects.requireNonNull(air, "air");
     if (!(airspeed.metresPerSecond() >= 0.0 && airspeed.metresPerSecond() <= Double.MAX_VALUE)) {
       throw new IllegalArgumentException("airspeed must be zero or more and finite, was " + airspeed);
@@ -67,6 +68,7 @@ public record FlightCondition(AirState air, Speed airspeed) implements Serializa
    * @throws IllegalArgumentException if the length is not positive
    */
   public double reynoldsNumber(Length length) {
+    Objects.requireNonNull(length, "length");
     if (!(length.metres() > 0.0 && length.metres() <= Double.MAX_VALUE)) {
       throw new IllegalArgumentException("reference length must be positive and finite, was " + length);
     }

@@ -3,6 +3,7 @@ package io.github.wingwright.core.basis;
 
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * A number that is known within a range: the least, the likely and the greatest value.
@@ -86,6 +87,7 @@ public record Band(double low, double likely, double high) implements Serializab
    * @return end by end
    */
   public Band plus(Band other) {
+    Objects.requireNonNull(other, "other");
     return new Band(low + other.low, likely + other.likely, high + other.high);
   }
 

@@ -25,6 +25,10 @@ public record Conflict(
 
   /** Keeps copies, the smallest concession first. */
   public Conflict {
+    Objects.requireNonNull(clashing, "clashing");
+    Objects.requireNonNull(givingWay, "giving way");
+    Objects.requireNonNull(further, "further");
+    Objects.requireNonNull(together, "together");
     clashing = List.copyOf(clashing);
     further = further.stream().map(List::copyOf).toList();
     givingWay = givingWay.stream().sorted(Comparator.comparingDouble(GivingWay::miss)).toList();
@@ -52,6 +56,7 @@ public record Conflict(
      * @return for example {@code "\"fineness ratio 6 to 10\" widened to 12.5 (300 mm × 24 mm)"}
      */
     public String describe(NamedUnit<Length> unit) {
+      Objects.requireNonNull(unit, "unit");
       return by.consideration().givingWayTo(body.length(), body.diameter(), unit) + " (a body of " + body.format(unit) + ")";
     }
   }
@@ -85,6 +90,7 @@ public record Conflict(
    * @return true if it belongs to the smallest set or to a further one
    */
   public boolean concerns(Weighed consideration) {
+    Objects.requireNonNull(consideration, "consideration");
     return clashing.contains(consideration) || further.stream().anyMatch(set -> set.contains(consideration));
   }
 

@@ -3,6 +3,7 @@ package io.github.wingwright.core.basis;
 
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -30,6 +31,7 @@ public interface Consideration {
    * @return for example {@code "length at most 9 in"}; the plain name of a consideration that keeps no quantities
    */
   default String nameIn(NamedUnit<?>... units) {
+    Objects.requireNonNull(units, "units");
     return name();
   }
 
@@ -64,6 +66,7 @@ public interface Consideration {
    * @return the interval; empty if no diameter in the search satisfies it; an end at the end of the search is open
    */
   default Interval diametersAt(double length, Interval search) {
+    Objects.requireNonNull(search, "search");
     return MarginSearch.interval(d -> margin(length, d), search);
   }
 
@@ -75,6 +78,7 @@ public interface Consideration {
    * @return the interval; empty if no length in the search satisfies it; an end at the end of the search is open
    */
   default Interval lengthsAt(double diameter, Interval search) {
+    Objects.requireNonNull(search, "search");
     return MarginSearch.interval(l -> margin(l, diameter), search);
   }
 
@@ -86,6 +90,8 @@ public interface Consideration {
    * @return the margin of that body as a step; empty if the consideration is a margin and nothing more
    */
   default Optional<Step> workings(Step length, Step diameter) {
+    Objects.requireNonNull(length, "length");
+    Objects.requireNonNull(diameter, "diameter");
     return Optional.empty();
   }
 
@@ -98,6 +104,7 @@ public interface Consideration {
    * @return for example {@code "\"fineness ratio 6 to 10\" widened to 12.5"}
    */
   default String givingWayTo(double length, double diameter, NamedUnit<Length> unit) {
+    Objects.requireNonNull(unit, "unit");
     double miss = -margin(length, diameter);
     return "\"" + nameIn(unit) + "\" missed by " + NamedUnit.NUMBER.format(100.0 * miss, 2) + " %";
   }

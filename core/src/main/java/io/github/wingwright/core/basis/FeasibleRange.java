@@ -52,6 +52,7 @@ public final class FeasibleRange implements Serializable {
    * @return the range
    */
   public static FeasibleRange of(String variable, NamedUnit<?> unit, List<Bound> bounds) {
+    Objects.requireNonNull(bounds, "bounds");
     return new FeasibleRange(variable, unit, bounds);
   }
 
@@ -208,6 +209,7 @@ public final class FeasibleRange implements Serializable {
    * @return the interval without it [SI]
    */
   public Interval without(Bound bound) {
+    Objects.requireNonNull(bound, "bound");
     Interval rest = Interval.ALL;
     for (Bound other : bounds) {
       if (other.binds() && !other.equals(bound)) {
@@ -312,6 +314,7 @@ public final class FeasibleRange implements Serializable {
      * @return one phrase
      */
     public String describe(NamedUnit<?> unit) {
+      Objects.requireNonNull(unit, "unit");
       return "\"" + bound.name() + "\" at " + unit.format(to, 4) + " instead of " + unit.format(from, 4);
     }
   }
@@ -350,6 +353,7 @@ public final class FeasibleRange implements Serializable {
      * @return one sentence
      */
     public String describe(NamedUnit<?> unit) {
+      Objects.requireNonNull(unit, "unit");
       return "\""
           + low.name()
           + "\" needs "

@@ -51,6 +51,10 @@ public final class FeasibleRegion {
    */
   public static FeasibleRegion of(
       List<Weighed> considerations, Interval lengths, Interval diameters, NamedUnit<Length> unit) {
+    Objects.requireNonNull(diameters, "diameters");
+    Objects.requireNonNull(unit, "unit");
+    Objects.requireNonNull(considerations, "considerations");
+    Objects.requireNonNull(lengths, "lengths");
     return new FeasibleRegion(considerations, lengths, diameters, unit);
   }
 
@@ -88,6 +92,7 @@ public final class FeasibleRegion {
      * @return for example {@code "300 mm × 30 mm"}
      */
     public String format(NamedUnit<Length> unit) {
+      Objects.requireNonNull(unit, "unit");
       return Length.show(length, unit, 4) + " × " + Length.show(diameter, unit, 4);
     }
   }
@@ -101,6 +106,7 @@ public final class FeasibleRegion {
   public record Side(Optional<Weighed> boundBy, List<Point> points) {
     /** Keeps a copy. */
     public Side {
+      Objects.requireNonNull(points, "points");
       Objects.requireNonNull(boundBy, "boundBy");
       points = List.copyOf(points);
     }
@@ -119,6 +125,7 @@ public final class FeasibleRegion {
   public record Outline(List<Side> sides) {
     /** Keeps a copy. */
     public Outline {
+      Objects.requireNonNull(sides, "sides");
       sides = List.copyOf(sides);
     }
 
@@ -166,6 +173,7 @@ public final class FeasibleRegion {
   public record Boundary(Weighed consideration, List<List<Point>> lines) {
     /** Keeps a copy. */
     public Boundary {
+      Objects.requireNonNull(lines, "lines");
       Objects.requireNonNull(consideration, "consideration");
       lines = lines.stream().map(List::copyOf).toList();
     }
@@ -307,6 +315,8 @@ public final class FeasibleRegion {
    * @return one entry for each consideration, in their order
    */
   public List<Boundary> boundaries(Interval lengths, Interval diameters) {
+    Objects.requireNonNull(lengths, "lengths");
+    Objects.requireNonNull(diameters, "diameters");
     return new BoundaryTracer(window(lengths, "lengths"), window(diameters, "diameters")).trace(considerations);
   }
 

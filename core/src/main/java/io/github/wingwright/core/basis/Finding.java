@@ -90,6 +90,7 @@ public final class Finding implements Serializable {
    * @return a sorted copy without repetitions
    */
   public static List<Finding> inOrderOfWeight(List<Finding> findings) {
+    Objects.requireNonNull(findings, "findings");
     return findings.stream().distinct().sorted(BY_WEIGHT).toList();
   }
 

@@ -68,6 +68,7 @@ public record Guideline(
    * @return a finding if it lies outside, else empty
    */
   public Optional<Finding> check(double value, Severity severity) {
+    Objects.requireNonNull(severity, "severity");
     if (range.contains(value)) {
       return Optional.empty();
     }

@@ -4,6 +4,7 @@ package io.github.wingwright.core.basis;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * A closed interval of SI values; an end may be infinite. An interval whose lower end is above its upper end is empty.
@@ -84,6 +85,7 @@ public record Interval(double lower, double upper) implements Serializable {
    * @return the intersection, empty if they are apart
    */
   public Interval intersect(Interval other) {
+    Objects.requireNonNull(other, "other");
     return new Interval(Math.max(lower, other.lower), Math.min(upper, other.upper));
   }
 
@@ -117,6 +119,7 @@ public record Interval(double lower, double upper) implements Serializable {
    * @return for example {@code "20 to 35 mm"}, {@code "at least 20 mm"}
    */
   public String format(NamedUnit<?> unit) {
+    Objects.requireNonNull(unit, "unit");
     if (isEmpty()) {
       return "nothing";
     }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.basis;
 
+import java.util.Objects;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -32,6 +33,8 @@ public final class MarginSearch {
    * @return the interval, empty if no value was found that satisfies the margin
    */
   public static Interval interval(DoubleUnaryOperator margin, Interval search) {
+    Objects.requireNonNull(margin, "margin");
+    Objects.requireNonNull(search, "search");
     double lower = search.lower();
     double upper = search.upper();
     if (!(lower > 0.0) || !(upper > lower) || Double.isInfinite(upper)) {

@@ -3,6 +3,7 @@ package io.github.wingwright.core.basis;
 
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
+import java.util.Objects;
 
 /**
  * How a body stands to a consideration, in the words that tables and handouts share.
@@ -30,6 +31,8 @@ public final class MarginWords {
    *     {@code "off by 20 %, would like 12.5 mm"}; the reason if it is set aside
    */
   public static String of(Weighed one, double length, double diameter, NamedUnit<?>... units) {
+    Objects.requireNonNull(one, "one");
+    Objects.requireNonNull(units, "units");
     if (!one.decision().applies()) {
       return one.decision().toString();
     }

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -43,6 +44,7 @@ public final class Origins {
    * @return the same step, for chaining
    */
   public Step add(Step step) {
+    Objects.requireNonNull(step, "step");
     bySymbol.computeIfAbsent(step.symbol(), s -> new ArrayList<>()).add(step);
     return step;
   }
@@ -54,6 +56,7 @@ public final class Origins {
    * @return the traced step, the same object where nothing was replaced
    */
   public Step trace(Step step) {
+    Objects.requireNonNull(step, "step");
     Step done = traced.get(step);
     if (done == null) {
       done = first(make(step));

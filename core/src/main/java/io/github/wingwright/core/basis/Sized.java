@@ -19,6 +19,8 @@ public record Sized<T>(
 
   /** Keeps the findings in order of weight. */
   public Sized {
+    Objects.requireNonNull(findings, "findings");
+    Objects.requireNonNull(prices, "prices");
     Objects.requireNonNull(value, "value");
     Objects.requireNonNull(range, "range");
     Objects.requireNonNull(workings, "workings");

@@ -82,6 +82,7 @@ public sealed interface Step permits Step.Given, Step.Evaluated, Step.Sum, Step.
    * @return the step
    */
   static <Q extends ScalarQuantity<Q>> Step given(String name, String symbol, Q quantity, Source origin) {
+    Objects.requireNonNull(quantity, "quantity");
     return new Given(name, symbol, quantity.kind().siUnit(), quantity.si(), origin);
   }
 
@@ -133,6 +134,7 @@ public sealed interface Step permits Step.Given, Step.Evaluated, Step.Sum, Step.
    * @return the step
    */
   static Step sum(String name, String symbol, List<Step> terms) {
+    Objects.requireNonNull(terms, "terms");
     return new Sum(name, symbol, terms);
   }
 
@@ -160,6 +162,13 @@ public sealed interface Step permits Step.Given, Step.Evaluated, Step.Sum, Step.
       ToDoubleFunction<double[]> residual,
       Source source,
       Step... inputs) {
+    Objects.requireNonNull(unit, "unit");
+    Objects.requireNonNull(method, "method");
+    Objects.requireNonNull(closingEquation, "closing equation");
+    Objects.requireNonNull(solve, "solve");
+    Objects.requireNonNull(residual, "residual");
+    Objects.requireNonNull(source, "source");
+    Objects.requireNonNull(inputs, "inputs");
     return new Solution(name, symbol, unit, method, closingEquation, solve, residual, source, List.of(inputs));
   }
 

@@ -78,6 +78,8 @@ public final class StepChange {
      * @return the change, which may be none
      */
     public StepChange of(Step before, Step after) {
+      Objects.requireNonNull(before, "before");
+      Objects.requireNonNull(after, "after");
       IdentityHashMap<Step, StepChange> row = known.computeIfAbsent(before, b -> new IdentityHashMap<>());
       StepChange done = row.get(after);
       if (done == null) {
@@ -156,6 +158,8 @@ public final class StepChange {
    * @return the change, which may be none
    */
   public static StepChange between(Step before, Step after) {
+    Objects.requireNonNull(before, "before");
+    Objects.requireNonNull(after, "after");
     return new Walk().of(before, after);
   }
 
@@ -319,6 +323,7 @@ public final class StepChange {
    * @return for example {@code "mass, from mass of the wing, from line width (given otherwise): 0.42 mm to 0.84 mm"}
    */
   public String words(UnaryOperator<NamedUnit<?>> shown) {
+    Objects.requireNonNull(shown, "shown");
     List<StepChange> path = path();
     StepChange root = path.get(path.size() - 1);
     StringJoiner words = new StringJoiner(", from ");
@@ -338,6 +343,7 @@ public final class StepChange {
    * @return for example {@code "mass of the wing, in the end line width (given otherwise): 0.42 mm to 0.84 mm"}
    */
   public String briefly(UnaryOperator<NamedUnit<?>> shown) {
+    Objects.requireNonNull(shown, "shown");
     List<StepChange> path = path();
     StepChange root = path.get(path.size() - 1);
     for (int i = 1; i < path.size() - 1; i++) {
@@ -370,6 +376,7 @@ public final class StepChange {
    * @return for example {@code "0.42 mm to 0.84 mm"}
    */
   public String values(UnaryOperator<NamedUnit<?>> shown) {
+    Objects.requireNonNull(shown, "shown");
     NamedUnit<?> unit = shown.apply(after.unit());
     int digits = 4;
     while (digits < 9 && isChanged() && unit.format(before.value(), digits).equals(unit.format(after.value(), digits))) {

@@ -54,6 +54,8 @@ public record Weighed(Consideration consideration, Decision decision) {
    * @return the bound
    */
   public Bound onDiameter(double length, Interval search, NamedUnit<?>... units) {
+    Objects.requireNonNull(search, "search");
+    Objects.requireNonNull(units, "units");
     Interval interval = isTarget() ? Interval.ALL : consideration.diametersAt(length, search);
     double preferred = isTarget() ? consideration.preferredDiameter(length).orElse(Double.NaN) : Double.NaN;
     return new Bound(

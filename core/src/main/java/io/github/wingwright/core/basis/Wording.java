@@ -72,6 +72,7 @@ public final class Wording {
    * @return the new wording
    */
   public <Q extends ScalarQuantity<Q>> Wording and(Q quantity, int digits) {
+    Objects.requireNonNull(quantity, "quantity");
     return with(units -> show(quantity, digits, units));
   }
 
@@ -98,6 +99,7 @@ public final class Wording {
    * @return the text
    */
   public String in(NamedUnit<?>... units) {
+    Objects.requireNonNull(units, "units");
     List<NamedUnit<?>> asked = List.of(units);
     return parts.stream().map(part -> part.apply(asked)).collect(Collectors.joining());
   }

@@ -7,6 +7,7 @@ import java.util.Collections;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.StringJoiner;
 import java.util.function.ToDoubleFunction;
@@ -40,6 +41,7 @@ public final class Workings {
    * @return all steps that lead to them, inputs first, each once
    */
   public static Workings of(List<? extends Step> results) {
+    Objects.requireNonNull(results, "results");
     List<Step> ordered = new ArrayList<>();
     Set<Step> seen = Collections.newSetFromMap(new IdentityHashMap<>());
     results.forEach(step -> collect(step, seen, ordered));
@@ -79,6 +81,7 @@ public final class Workings {
    * @return the steps, in their order, each line once
    */
   public Workings computedBeyond(Workings known) {
+    Objects.requireNonNull(known, "known");
     Set<String> printed = new HashSet<>();
     known.steps.forEach(step -> printed.add(line(step)));
     return fresh(printed);
@@ -109,6 +112,7 @@ public final class Workings {
    * @return one line of text
    */
   public static String explain(Step step) {
+    Objects.requireNonNull(step, "step");
     if (step instanceof Step.Given given) {
       return "given: " + given.source().cite();
     }
@@ -136,6 +140,7 @@ public final class Workings {
    * @return for example {@code "23.528 Pa"}
    */
   public static String result(Step step) {
+    Objects.requireNonNull(step, "step");
     return step instanceof Step.Given
         ? step.unit().format(step.value(), shownDigits(step.value()))
         : step.unit().format(step.value(), RESULT_DIGITS);

@@ -112,6 +112,13 @@ public final class BalancePicture {
       Interval allowed,
       List<Bar> bars,
       NamedUnit<Length> unit) {
+    Objects.requireNonNull(chordStart, "chord start");
+    Objects.requireNonNull(chord, "chord");
+    Objects.requireNonNull(centreOfGravity, "centre of gravity");
+    Objects.requireNonNull(neutralPoint, "neutral point");
+    Objects.requireNonNull(allowed, "allowed");
+    Objects.requireNonNull(bars, "bars");
+    Objects.requireNonNull(unit, "unit");
     double start = chordStart.si();
     double cg = centreOfGravity.si();
     double np = neutralPoint.si();

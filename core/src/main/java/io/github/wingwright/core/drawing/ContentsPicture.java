@@ -40,6 +40,9 @@ public record ContentsPicture(
 
   /** Keeps its own lists. */
   public ContentsPicture {
+    Objects.requireNonNull(items, "items");
+    Objects.requireNonNull(lines, "lines");
+    Objects.requireNonNull(marks, "marks");
     Objects.requireNonNull(title, "title");
     Objects.requireNonNull(body, "body");
     Objects.requireNonNull(unit, "unit");

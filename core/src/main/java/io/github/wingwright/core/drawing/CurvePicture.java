@@ -25,6 +25,9 @@ public record CurvePicture(
 
   /** Keeps its own lists and refuses an empty picture. */
   public CurvePicture {
+    Objects.requireNonNull(curves, "curves");
+    Objects.requireNonNull(points, "points");
+    Objects.requireNonNull(bands, "bands");
     curves = List.copyOf(curves);
     points = List.copyOf(points);
     bands = List.copyOf(bands);
@@ -57,6 +60,8 @@ public record CurvePicture(
   public record Curve(String label, List<Double> x, List<Double> y, Style style) {
     /** Keeps its own lists and refuses what cannot be drawn. */
     public Curve {
+      Objects.requireNonNull(x, "x");
+      Objects.requireNonNull(y, "y");
       Objects.requireNonNull(label, "label");
       Objects.requireNonNull(style, "style");
       x = List.copyOf(x);
@@ -92,6 +97,9 @@ public record CurvePicture(
   public record Band(String label, List<Double> x, List<Double> lower, List<Double> upper) {
     /** Keeps its own lists and refuses what cannot be drawn. */
     public Band {
+      Objects.requireNonNull(x, "x");
+      Objects.requireNonNull(lower, "lower");
+      Objects.requireNonNull(upper, "upper");
       Objects.requireNonNull(label, "label");
       x = List.copyOf(x);
       lower = List.copyOf(lower);

@@ -48,6 +48,8 @@ public record DragCurvePicture(
 
   /** Keeps its own lists and refuses an empty picture. */
   public DragCurvePicture {
+    Objects.requireNonNull(curves, "curves");
+    Objects.requireNonNull(points, "points");
     curves = List.copyOf(curves);
     points = List.copyOf(points);
     if (curves.isEmpty()) {
@@ -104,6 +106,8 @@ public record DragCurvePicture(
   public record Curve(String label, List<Double> x, List<Double> y, Least least) {
     /** Keeps its own lists and refuses what cannot be drawn. */
     public Curve {
+      Objects.requireNonNull(x, "x");
+      Objects.requireNonNull(y, "y");
       x = List.copyOf(x);
       y = List.copyOf(y);
       if (x.size() != y.size() || x.size() < 2) {

@@ -5,6 +5,7 @@ import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Flights seen from the side, in the room they take place in, at the same scale along and up.
@@ -79,6 +80,10 @@ public record FlightPicture(String title, NamedUnit<Length> unit, Room room, Lis
       Style style) {
     /** Keeps its own lists and refuses what cannot be drawn. */
     public Path {
+      Objects.requireNonNull(seconds, "seconds");
+      Objects.requireNonNull(distances, "distances");
+      Objects.requireNonNull(heights, "heights");
+      Objects.requireNonNull(stalled, "stalled");
       seconds = List.copyOf(seconds);
       distances = List.copyOf(distances);
       heights = List.copyOf(heights);

@@ -5,6 +5,7 @@ import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 
 /**
  * A value over two others as a map: cells in steps of one tone, darker for more, with a key of the levels and the value
@@ -47,6 +48,7 @@ public record MapPicture(
 
   /** Keeps its own lists and refuses what is no map. */
   public MapPicture {
+    Objects.requireNonNull(x, "x");
     x = rising(x, "abscissae");
     y = rising(y, "ordinates");
     rows = rows.stream().map(List::copyOf).toList();

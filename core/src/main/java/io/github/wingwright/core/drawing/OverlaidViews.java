@@ -64,6 +64,9 @@ public final class OverlaidViews {
    * @return the picture
    */
   public static Svg draw(Airframe before, Airframe after, String beforeName, String afterName, NamedUnit<Length> unit) {
+    Objects.requireNonNull(after, "after");
+    Objects.requireNonNull(unit, "unit");
+    Objects.requireNonNull(before, "before");
     OverlaidViews views = null;
     for (double ratio : SheetScale.standardRatios()) {
       views = new OverlaidViews(before, after, new SheetScale(ratio, unit));

@@ -7,6 +7,7 @@ import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * The picture of a feasible range: a bar for each consideration over the axis of the dimension, the part that all of them
@@ -51,6 +52,8 @@ public final class RangePicture {
    * @return the picture
    */
   public static Svg draw(FeasibleRange range, double choice, String choiceLabel) {
+    Objects.requireNonNull(range, "range");
+    Objects.requireNonNull(choiceLabel, "choice label");
     RangePicture picture = new RangePicture(range, choice);
     picture.ground();
     picture.scale();

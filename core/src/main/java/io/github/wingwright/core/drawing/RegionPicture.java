@@ -29,6 +29,7 @@ public record RegionPicture(String title, FeasibleRegion region, List<Mark> mark
 
   /** Keeps its own list. */
   public RegionPicture {
+    Objects.requireNonNull(marks, "marks");
     Objects.requireNonNull(title, "title");
     Objects.requireNonNull(region, "region");
     marks = List.copyOf(marks);

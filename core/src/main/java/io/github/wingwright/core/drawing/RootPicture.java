@@ -31,6 +31,7 @@ public record RootPicture(String title, List<Root> roots) {
 
   /** Keeps its own list and refuses an empty map. */
   public RootPicture {
+    Objects.requireNonNull(roots, "roots");
     roots = List.copyOf(roots);
     if (roots.isEmpty()) {
       throw new IllegalArgumentException("a map needs at least one root, got none");

@@ -6,6 +6,7 @@ import io.github.wingwright.core.drawing.DimensionLine.FigurePlace;
 import io.github.wingwright.core.geometry.AirfoilSection;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
+import java.util.Objects;
 
 /**
  * The outline of a wing section with its chord, mean line, greatest thickness and trailing edge, the figures for the chord
@@ -39,6 +40,9 @@ public final class SectionPicture {
    * @return the picture
    */
   public static Svg draw(AirfoilSection section, Length chord, NamedUnit<Length> unit) {
+    Objects.requireNonNull(section, "section");
+    Objects.requireNonNull(chord, "chord");
+    Objects.requireNonNull(unit, "unit");
     SectionPicture picture = new SectionPicture(section, chord, unit);
     picture.outline();
     picture.thickness();

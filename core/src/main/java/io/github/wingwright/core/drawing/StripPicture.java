@@ -24,6 +24,8 @@ public record StripPicture(String title, String xLabel, List<Strip> strips, List
 
   /** Keeps its own lists and refuses an empty picture. */
   public StripPicture {
+    Objects.requireNonNull(strips, "strips");
+    Objects.requireNonNull(marks, "marks");
     strips = List.copyOf(strips);
     marks = List.copyOf(marks);
     if (strips.isEmpty()) {
@@ -40,6 +42,7 @@ public record StripPicture(String title, String xLabel, List<Strip> strips, List
   public record Strip(String yLabel, List<CurvePicture.Curve> curves) {
     /** Keeps its own list and refuses an empty strip. */
     public Strip {
+      Objects.requireNonNull(curves, "curves");
       curves = List.copyOf(curves);
       if (curves.isEmpty()) {
         throw new IllegalArgumentException("a strip needs at least one curve, got none");

@@ -4,6 +4,7 @@ package io.github.wingwright.core.drawing;
 import io.github.wingwright.core.quantity.MinusSign;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Objects;
 
 /**
  * Writes one picture as SVG 1.1: text stays text, numbers are rounded to a hundredth of a millimetre, and the same calls
@@ -60,6 +61,7 @@ public final class Svg {
    * @param style how it looks
    */
   public void line(double x1, double y1, double x2, double y2, Pen style) {
+    Objects.requireNonNull(style, "style");
     body.append("<line x1=\"").append(number(x1)).append("\" y1=\"").append(number(y1));
     body.append("\" x2=\"").append(number(x2)).append("\" y2=\"").append(number(y2)).append('"');
     body.append(style.attributes()).append("/>\n");
@@ -73,6 +75,9 @@ public final class Svg {
    * @param style how it looks
    */
   public void polygon(double[] x, double[] y, Pen style) {
+    Objects.requireNonNull(x, "x");
+    Objects.requireNonNull(y, "y");
+    Objects.requireNonNull(style, "style");
     points("polygon", x, y, style);
   }
 
@@ -84,6 +89,9 @@ public final class Svg {
    * @param style how it looks
    */
   public void polyline(double[] x, double[] y, Pen style) {
+    Objects.requireNonNull(x, "x");
+    Objects.requireNonNull(y, "y");
+    Objects.requireNonNull(style, "style");
     points("polyline", x, y, style);
   }
 
@@ -107,6 +115,7 @@ public final class Svg {
    * @param style how it looks
    */
   public void circle(double x, double y, double radius, Pen style) {
+    Objects.requireNonNull(style, "style");
     body.append("<circle cx=\"").append(number(x)).append("\" cy=\"").append(number(y));
     body.append("\" r=\"").append(number(radius)).append('"').append(style.attributes()).append("/>\n");
   }
@@ -121,6 +130,7 @@ public final class Svg {
    * @param style how it looks
    */
   public void rectangle(double x, double y, double w, double h, Pen style) {
+    Objects.requireNonNull(style, "style");
     body.append("<rect x=\"").append(number(x)).append("\" y=\"").append(number(y));
     body.append("\" width=\"").append(number(w)).append("\" height=\"").append(number(h)).append('"');
     body.append(style.attributes()).append("/>\n");
@@ -135,6 +145,8 @@ public final class Svg {
    * @param lettering size, place and colour
    */
   public void text(double x, double y, String text, Lettering lettering) {
+    Objects.requireNonNull(text, "text");
+    Objects.requireNonNull(lettering, "lettering");
     body.append("<text x=\"").append(number(x)).append("\" y=\"").append(number(y)).append('"');
     body.append(lettering.attributes()).append('>').append(escape(text)).append("</text>\n");
   }
@@ -148,6 +160,8 @@ public final class Svg {
    * @param lettering size, place and colour
    */
   public void upwardText(double x, double y, String text, Lettering lettering) {
+    Objects.requireNonNull(text, "text");
+    Objects.requireNonNull(lettering, "lettering");
     String place = number(x) + " " + number(y);
     body.append("<text transform=\"translate(").append(place).append(") rotate(-90)\"");
     body.append(lettering.attributes()).append('>').append(escape(text)).append("</text>\n");

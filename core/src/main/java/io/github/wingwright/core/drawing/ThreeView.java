@@ -76,6 +76,10 @@ public final class ThreeView {
    * @return the picture
    */
   public static Svg draw(Airframe airframe, String title, NamedUnit<Length> unit, List<Mark> marks) {
+    Objects.requireNonNull(airframe, "airframe");
+    Objects.requireNonNull(title, "title");
+    Objects.requireNonNull(unit, "unit");
+    Objects.requireNonNull(marks, "marks");
     ThreeView sheet = null;
     for (double ratio : SheetScale.standardRatios()) {
       sheet = new ThreeView(airframe, title, new SheetScale(ratio, unit), marks);

@@ -17,6 +17,7 @@ public record Airframe(Fuselage fuselage, Wing wing, List<Tail> tails) implement
 
   /** Keeps its own list. */
   public Airframe {
+    Objects.requireNonNull(tails, "tails");
     Objects.requireNonNull(fuselage, "fuselage");
     Objects.requireNonNull(wing, "wing");
     tails = List.copyOf(tails);

@@ -7,6 +7,7 @@ import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Volume;
+import java.util.Objects;
 
 /**
  * A family of bodies, each fixed by its length and its greatest diameter; where sections are not round, the diameter is
@@ -253,6 +254,7 @@ public interface BodyShape {
    *     axis
    */
   default BodyShape upswept(double afterbody, Angle upsweep, double bend) {
+    Objects.requireNonNull(upsweep, "upsweep");
     if (this instanceof UpsweptBody || this instanceof LoftedBody) {
       throw new IllegalArgumentException("a body that is bent up must be straight and round, was " + name());
     }
@@ -291,6 +293,8 @@ public interface BodyShape {
    * @throws IllegalArgumentException if the family has no such body
    */
   default Volume volume(Length length, Length diameter) {
+    Objects.requireNonNull(length, "length");
+    Objects.requireNonNull(diameter, "diameter");
     BodyFit.check(this, length, diameter);
     return Volume.cubicMetres(volume(length.si(), diameter.si()));
   }
@@ -304,6 +308,8 @@ public interface BodyShape {
    * @throws IllegalArgumentException if the family has no such body
    */
   default Area wettedArea(Length length, Length diameter) {
+    Objects.requireNonNull(length, "length");
+    Objects.requireNonNull(diameter, "diameter");
     BodyFit.check(this, length, diameter);
     return Area.squareMetres(wettedArea(length.si(), diameter.si()));
   }
@@ -316,6 +322,8 @@ public interface BodyShape {
    * @return the formula of the family; if it has none, its own method, checked by an integral over {@link #radius}
    */
   default Step volumeStep(Step length, Step diameter) {
+    Objects.requireNonNull(length, "length");
+    Objects.requireNonNull(diameter, "diameter");
     return Step.solution(
         "volume",
         "V",
@@ -337,6 +345,8 @@ public interface BodyShape {
    * @return the method of the family, checked by an integral over {@link #radius} with more points
    */
   default Step curvatureIntegralStep(Step length, Step diameter) {
+    Objects.requireNonNull(length, "length");
+    Objects.requireNonNull(diameter, "diameter");
     return Step.solution(
         "integral of the mean curvature of the body",
         "M",
@@ -358,6 +368,8 @@ public interface BodyShape {
    * @return the formula of the family; if it has none, its own method, checked by an integral over {@link #radius}
    */
   default Step wettedAreaStep(Step length, Step diameter) {
+    Objects.requireNonNull(length, "length");
+    Objects.requireNonNull(diameter, "diameter");
     return Step.solution(
         "wetted area",
         "S_wet",

@@ -7,6 +7,7 @@ import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Volume;
 import java.io.Serializable;
+import java.util.Objects;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -20,6 +21,7 @@ public record Fuselage(BodyShape shape, Length length, Length diameter) implemen
 
   /** Refuses a body that its family cannot form. */
   public Fuselage {
+    Objects.requireNonNull(shape, "shape");
     BodyFit.check(shape, length, diameter);
   }
 

@@ -8,6 +8,7 @@ import io.github.wingwright.core.quantity.Length;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.UnaryOperator;
 
 /**
@@ -50,6 +51,7 @@ public final class Planform implements Serializable {
    * @return the planform
    */
   public static Planform symmetric(Length rootChord, List<Panel> panels) {
+    Objects.requireNonNull(panels, "panels");
     return new Planform(true, rootChord, panels);
   }
 
@@ -61,6 +63,7 @@ public final class Planform implements Serializable {
    * @return the planform
    */
   public static Planform fin(Length rootChord, List<Panel> panels) {
+    Objects.requireNonNull(panels, "panels");
     return new Planform(false, rootChord, panels);
   }
 
@@ -73,6 +76,8 @@ public final class Planform implements Serializable {
    * @return the planform
    */
   public static Planform tapered(Length span, Length rootChord, Length tipChord) {
+    Objects.requireNonNull(rootChord, "root chord");
+    Objects.requireNonNull(tipChord, "tip chord");
     Door.positive(span, "span");
     return symmetric(rootChord, List.of(panel(span.times(0.5), rootChord, tipChord)));
   }
@@ -125,6 +130,7 @@ public final class Planform implements Serializable {
    * @return the swept planform
    */
   public Planform withSweep(double chordFraction, Angle sweep) {
+    Objects.requireNonNull(sweep, "sweep");
     Door.within(chordFraction, 0.0, 1.0, "chord fraction");
     List<Panel> swept = new ArrayList<>();
     for (int i = 0; i < panels.size(); i++) {
@@ -152,6 +158,7 @@ public final class Planform implements Serializable {
    * @return the planform
    */
   public Planform withWashout(Angle washout) {
+    Objects.requireNonNull(washout, "washout");
     UnaryOperator<Panel> washedOut =
         p -> {
           Angle share = washout.times(p.extent().si() / half.semispan());
@@ -326,6 +333,7 @@ public final class Planform implements Serializable {
    * @return the chord
    */
   public Length chordAt(Length station) {
+    Objects.requireNonNull(station, "station");
     return Length.metres(half.chordAt(station));
   }
 
@@ -336,6 +344,7 @@ public final class Planform implements Serializable {
    * @return x from the leading edge of the root
    */
   public Length leadingEdgeAt(Length station) {
+    Objects.requireNonNull(station, "station");
     return Length.metres(half.leadingEdgeAt(station));
   }
 
@@ -346,6 +355,7 @@ public final class Planform implements Serializable {
    * @return z from the root
    */
   public Length heightAt(Length station) {
+    Objects.requireNonNull(station, "station");
     return Length.metres(half.heightAt(station));
   }
 
@@ -356,6 +366,7 @@ public final class Planform implements Serializable {
    * @return incidence of the station against the root, negative for washout
    */
   public Angle twistAt(Length station) {
+    Objects.requireNonNull(station, "station");
     return Angle.radians(half.twistAt(station));
   }
 

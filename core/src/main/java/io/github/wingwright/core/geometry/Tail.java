@@ -95,6 +95,7 @@ public record Tail(Role role, Planform planform, AirfoilSection section, Placeme
    * @return the tail arm l, positive aft
    */
   public Length armFrom(Wing wing) {
+    Objects.requireNonNull(wing, "wing");
     return quarterChordX().minus(wing.quarterChordX());
   }
 

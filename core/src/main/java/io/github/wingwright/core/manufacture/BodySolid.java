@@ -64,6 +64,7 @@ public final class BodySolid implements Solid {
    * @return the solid
    */
   public static BodySolid of(Fuselage body) {
+    Objects.requireNonNull(body, "body");
     return new BodySolid(body, 0.0, body.length().si(), null, null, Double.NaN, null, List.of());
   }
 
@@ -85,6 +86,7 @@ public final class BodySolid implements Solid {
    * @return the body
    */
   public BodySolid with(TailSlots tailSlots) {
+    Objects.requireNonNull(tailSlots, "tail slots");
     Door.within(tailSlots.tailplaneFrom(), Length.ZERO, body.length(), "beginning of the tailplane's slot");
     Door.within(tailSlots.finFrom(), Length.ZERO, body.length(), "beginning of the fin's slot");
     return new BodySolid(body, from, to, seat, tailSlots, mark, aft, sockets);
@@ -109,6 +111,8 @@ public final class BodySolid implements Solid {
    * @return the piece
    */
   public BodySolid between(Length begin, Length end) {
+    Objects.requireNonNull(begin, "begin");
+    Objects.requireNonNull(end, "end");
     if (!(begin.si() >= from && end.si() <= to && begin.si() < end.si())) {
       throw new IllegalArgumentException(
           "a piece must lie between " + Length.metres(from) + " and " + Length.metres(to) + ", was " + begin + " to " + end);

@@ -4,6 +4,7 @@ package io.github.wingwright.core.manufacture;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * A straight round hole along the span of a wing: for a spar, a dowel or a tube.
@@ -21,6 +22,8 @@ public record Bore(double chordPosition, Length diameter, Length from, Length to
 
   /** Refuses a hole without size. */
   public Bore {
+    Objects.requireNonNull(from, "from");
+    Objects.requireNonNull(to, "to");
     Door.within(chordPosition, 0.01, 0.99, "chord position of a hole");
     Door.positive(diameter, "diameter of a hole");
     if (!(from.si() < to.si())) {

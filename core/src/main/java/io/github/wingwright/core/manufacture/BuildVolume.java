@@ -8,6 +8,7 @@ import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import java.io.Serializable;
 import java.util.EnumSet;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -139,6 +140,7 @@ public final class BuildVolume implements Serializable {
    * @return its length; zero if its section alone does not fit
    */
   public Length longest(Lay lay, Length width, Length depth) {
+    Objects.requireNonNull(lay, "lay");
     Door.notNegative(width, "width of the part");
     Door.notNegative(depth, "depth of the part");
     return Length.metres(longest(lay, width.si(), depth.si()));
@@ -153,6 +155,7 @@ public final class BuildVolume implements Serializable {
    * @return its length [m]; 0 if its section alone does not fit
    */
   public double longest(Lay lay, double width, double depth) {
+    Objects.requireNonNull(lay, "lay");
     return switch (lay) {
       case STRAIGHT -> straight(width, depth);
       case DIAGONAL -> diagonal(width, depth);
@@ -242,6 +245,7 @@ public final class BuildVolume implements Serializable {
    * @return the orientation, empty if it does not fit
    */
   public Optional<Orientation> orientation(Length length, Length width, Length depth, Set<Lay> lays) {
+    Objects.requireNonNull(lays, "lays");
     Door.positive(length, "length of the part");
     Door.notNegative(width, "width of the part");
     Door.notNegative(depth, "depth of the part");
@@ -306,6 +310,9 @@ public final class BuildVolume implements Serializable {
    * @return its length; zero if its section alone does not fit
    */
   public Length longest(Length width, Length depth, Set<Lay> lays) {
+    Objects.requireNonNull(width, "width");
+    Objects.requireNonNull(depth, "depth");
+    Objects.requireNonNull(lays, "lays");
     double longest = 0.0;
     for (Lay lay : lays) {
       longest = Math.max(longest, longest(lay, width, depth).si());
@@ -324,6 +331,7 @@ public final class BuildVolume implements Serializable {
    * @return a serious finding that names the limit passed and by how much, empty if it fits
    */
   public Optional<Finding> obstacle(String name, Length length, Length width, Length depth, Set<Lay> lays) {
+    Objects.requireNonNull(lays, "lays");
     if (orientation(length, width, depth, lays).isPresent()) {
       return Optional.empty();
     }

@@ -35,6 +35,7 @@ public record MeshCheck(int vertices, int triangles, Volume volume, Area surface
    * @throws IllegalStateException if it is not watertight; the message says where
    */
   public static MeshCheck of(TriangleMesh mesh) {
+    Objects.requireNonNull(mesh, "mesh");
     if (mesh.triangles() == 0) {
       throw new IllegalStateException("a mesh must have triangles, has none");
     }

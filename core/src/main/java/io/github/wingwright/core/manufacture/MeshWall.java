@@ -36,6 +36,7 @@ public record MeshWall(Volume volume, Length x) {
    * @return the wall
    */
   public static MeshWall ofStout(TriangleMesh mesh, Length wall) {
+    Objects.requireNonNull(mesh, "mesh");
     double w = Door.positive(wall, "wall").si();
     int n = mesh.triangles();
     long[] keys = new long[3 * n];
@@ -109,6 +110,7 @@ public record MeshWall(Volume volume, Length x) {
    * @return the wall
    */
   public static MeshWall ofFlat(TriangleMesh mesh, Length wall) {
+    Objects.requireNonNull(mesh, "mesh");
     double w = Door.positive(wall, "wall").si();
     MeshBox box = mesh.box();
     double from = box.least().y().si();

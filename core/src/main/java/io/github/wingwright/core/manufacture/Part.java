@@ -34,6 +34,7 @@ public final class Part {
    * @throws IllegalStateException if the mesh is not watertight; the message names the part and the place
    */
   public static Part of(String name, TriangleMesh mesh) {
+    Objects.requireNonNull(mesh, "mesh");
     Door.said(name, "name of a part");
     try {
       return new Part(name, mesh, null, MeshCheck.of(mesh));
@@ -49,6 +50,7 @@ public final class Part {
    * @return the part
    */
   public Part of(Material what) {
+    Objects.requireNonNull(what, "what");
     return new Part(name, mesh, Objects.requireNonNull(what), check);
   }
 

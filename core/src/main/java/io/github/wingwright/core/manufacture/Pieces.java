@@ -4,6 +4,7 @@ package io.github.wingwright.core.manufacture;
 import io.github.wingwright.core.quantity.Length;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A part cut where its {@link Segmentation} says, with the shape of each {@link Joint} on both sides of the cut.
@@ -34,6 +35,8 @@ public final class Pieces {
    * @return one solid for each segment
    */
   public static List<WingSolid> ofWing(WingSolid half, Segmentation segments) {
+    Objects.requireNonNull(half, "half");
+    Objects.requireNonNull(segments, "segments");
     List<WingSolid> pieces = new ArrayList<>();
     List<Segment> all = segments.segments();
     double span = half.semispan().dividedBy(segments.part().length());
@@ -76,6 +79,8 @@ public final class Pieces {
    * @return one solid for each segment
    */
   public static List<BodySolid> ofBody(BodySolid body, Segmentation segments) {
+    Objects.requireNonNull(body, "body");
+    Objects.requireNonNull(segments, "segments");
     List<BodySolid> pieces = new ArrayList<>();
     List<Segment> all = segments.segments();
     Length wall = segments.part().wall();
@@ -103,6 +108,8 @@ public final class Pieces {
    * @return one solid for each segment
    */
   public static List<PlateSolid> ofPlate(PlateSolid plate, Segmentation segments) {
+    Objects.requireNonNull(plate, "plate");
+    Objects.requireNonNull(segments, "segments");
     return segments.segments().stream().map(s -> plate.between(s.from(), s.to())).toList();
   }
 

@@ -6,6 +6,7 @@ import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.TreeSet;
 
 /**
@@ -33,6 +34,7 @@ public final class PlateSolid implements Solid {
    * @return the plate
    */
   public static PlateSolid of(Planform planform, Length thickness) {
+    Objects.requireNonNull(planform, "planform");
     Door.positive(thickness, "thickness of a plate");
     Door.within(planform.tipChord(), Length.millimetres(1), planform.rootChord().times(100.0), "tip chord of a part");
     double span = planform.span().si();
@@ -63,6 +65,8 @@ public final class PlateSolid implements Solid {
    * @return the piece
    */
   public PlateSolid between(Length begin, Length end) {
+    Objects.requireNonNull(begin, "begin");
+    Objects.requireNonNull(end, "end");
     double first = planform.isMirrored() ? -0.5 * planform.span().si() : 0.0;
     double start = Math.max(from, first + begin.si());
     double stop = Math.min(to, first + end.si());

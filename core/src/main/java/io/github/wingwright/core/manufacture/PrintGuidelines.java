@@ -11,6 +11,7 @@ import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * What a printer that lays plastic line by line can make, as guidelines: the values that public design guides agree on for a
@@ -81,6 +82,8 @@ public final class PrintGuidelines {
    * @return findings, each under the name of the part
    */
   public static List<Finding> check(SlenderPart part, Orientation orientation) {
+    Objects.requireNonNull(part, "part");
+    Objects.requireNonNull(orientation, "orientation");
     List<Finding> findings = new ArrayList<>();
     double wall = part.wall().si();
     if (wall > 0.0) {
@@ -120,6 +123,7 @@ public final class PrintGuidelines {
    * @return angle from the vertical φ
    */
   public static Angle lean(SlenderPart part, int index) {
+    Objects.requireNonNull(part, "part");
     Door.within(index, 0, part.stations().size() - 2, "number of the step");
     SlenderPart.Station a = part.stations().get(index);
     SlenderPart.Station b = part.stations().get(index + 1);

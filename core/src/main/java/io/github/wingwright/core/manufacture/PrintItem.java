@@ -6,6 +6,7 @@ import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.mass.Material;
 import java.io.Serializable;
+import java.util.Objects;
 import java.util.stream.Collectors;
 
 /**
@@ -20,6 +21,7 @@ import java.util.stream.Collectors;
 public record PrintItem(String name, int count, String making, Mass mass, Segmentation pieces) implements Serializable {
   /** Refuses what is no part. */
   public PrintItem {
+    Objects.requireNonNull(pieces, "pieces");
     Door.said(name, "name of the part");
     Door.said(making, "making of " + name);
     Door.notNegative(mass, "mass of " + name);

@@ -6,6 +6,7 @@ import io.github.wingwright.core.quantity.Mass;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Collectors;
 
 /**
@@ -20,6 +21,7 @@ public record PrintList(BuildVolume machine, List<PrintItem> items) implements S
 
   /** Keeps the items as they are. */
   public PrintList {
+    Objects.requireNonNull(items, "items");
     items = List.copyOf(items);
     if (items.isEmpty()) {
       throw new IllegalArgumentException("items of a print list must be at least one, were none");
@@ -126,6 +128,8 @@ public record PrintList(BuildVolume machine, List<PrintItem> items) implements S
    * @return the text
    */
   public static String toCsv(List<String> head, List<List<String>> rows) {
+    Objects.requireNonNull(head, "head");
+    Objects.requireNonNull(rows, "rows");
     StringBuilder text = new StringBuilder();
     line(text, head);
     for (List<String> row : rows) {

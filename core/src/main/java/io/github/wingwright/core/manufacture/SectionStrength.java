@@ -4,6 +4,7 @@ package io.github.wingwright.core.manufacture;
 import io.github.wingwright.core.geometry.AirfoilSection;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
+import java.util.Objects;
 
 /**
  * How stiff and strong the skin of a wing section is: the section modulus of a thin wall that follows the outline.
@@ -30,6 +31,7 @@ public final class SectionStrength {
    * @return Z [m³]
    */
   public static double acrossChord(AirfoilSection section, Length chord, Length wall) {
+    Objects.requireNonNull(section, "section");
     return modulus(section, chord, wall, false);
   }
 
@@ -42,6 +44,7 @@ public final class SectionStrength {
    * @return Z [m³]
    */
   public static double alongChord(AirfoilSection section, Length chord, Length wall) {
+    Objects.requireNonNull(section, "section");
     return modulus(section, chord, wall, true);
   }
 

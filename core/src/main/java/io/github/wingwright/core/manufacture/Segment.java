@@ -4,6 +4,7 @@ package io.github.wingwright.core.manufacture;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * One piece of a part that is made in pieces.
@@ -15,6 +16,7 @@ import java.io.Serializable;
 public record Segment(Length from, Length to, Orientation orientation) implements Serializable {
   /** Refuses a piece without length. */
   public Segment {
+    Objects.requireNonNull(to, "to");
     Door.notNegative(from, "beginning of the segment");
     Door.positive(to.minus(from), "length of the segment");
   }

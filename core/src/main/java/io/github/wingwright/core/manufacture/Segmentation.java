@@ -12,6 +12,7 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 
@@ -59,6 +60,8 @@ public final class Segmentation implements Serializable {
    * @return the segments; none if the part cannot be made in it at all, which {@link #findings()} then explain
    */
   public static Segmentation of(SlenderPart part, BuildVolume machine, Set<Lay> lays) {
+    Objects.requireNonNull(part, "part");
+    Objects.requireNonNull(lays, "lays");
     if (lays.isEmpty()) {
       throw new IllegalArgumentException("lays of " + part.name() + " must be at least one, were none");
     }

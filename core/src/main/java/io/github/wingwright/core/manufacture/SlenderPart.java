@@ -11,6 +11,7 @@ import io.github.wingwright.core.quantity.Moment;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -42,6 +43,8 @@ public record SlenderPart(
   public record Station(Length at, Length front, Length rear, Length depth, Moment bending) implements Serializable {
     /** Refuses a section of negative size. */
     public Station {
+      Objects.requireNonNull(front, "front");
+      Objects.requireNonNull(rear, "rear");
       Door.notNegative(at, "place of the station");
       Door.notNegative(rear.minus(front), "width of the section");
       Door.notNegative(depth, "depth of the section");
@@ -60,6 +63,7 @@ public record SlenderPart(
 
   /** Refuses a part without length. */
   public SlenderPart {
+    Objects.requireNonNull(stations, "stations");
     Door.said(name, "name of the part");
     Door.notNegative(wall, "wall of " + name);
     Door.notNegative(longer, "what slanting ends add to " + name);
@@ -99,6 +103,9 @@ public record SlenderPart(
    */
   public static SlenderPart half(
       String name, LiftingSurface surface, Material material, Length wall, DoubleUnaryOperator bending) {
+    Objects.requireNonNull(surface, "surface");
+    Objects.requireNonNull(material, "material");
+    Objects.requireNonNull(bending, "bending");
     Planform planform = surface.planform();
     double length = planform.isMirrored() ? 0.5 * planform.span().si() : planform.span().si();
     List<Station> stations = new ArrayList<>();
@@ -162,6 +169,9 @@ public record SlenderPart(
    */
   public static SlenderPart whole(
       String name, LiftingSurface surface, Material material, Length wall, Length depth, DoubleUnaryOperator bending) {
+    Objects.requireNonNull(surface, "surface");
+    Objects.requireNonNull(material, "material");
+    Objects.requireNonNull(bending, "bending");
     Planform planform = surface.planform();
     double half = 0.5 * planform.span().si();
     List<Station> stations = new ArrayList<>();
@@ -190,6 +200,9 @@ public record SlenderPart(
    * @return the part
    */
   public static SlenderPart body(Fuselage fuselage, Material material, Length wall, DoubleUnaryOperator bending) {
+    Objects.requireNonNull(fuselage, "fuselage");
+    Objects.requireNonNull(material, "material");
+    Objects.requireNonNull(bending, "bending");
     List<Station> stations = new ArrayList<>();
     for (int i = 0; i <= STATIONS; i++) {
       // Drawn together towards both ends, where the outline bends most.

@@ -6,6 +6,7 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Objects;
 
 /**
  * A mesh as binary STL: a header of 80 bytes, the number of triangles, and for each its normal, its corners and two empty
@@ -27,6 +28,7 @@ public final class StlFile {
    * @return the same bytes for the same part
    */
   public static byte[] bytes(Part part) {
+    Objects.requireNonNull(part, "part");
     TriangleMesh mesh = part.mesh();
     ByteBuffer out = ByteBuffer.allocate(HEADER + 4 + RECORD * mesh.triangles()).order(ByteOrder.LITTLE_ENDIAN);
     // A header that begins with "solid" would pass for the text form of the format.

@@ -52,6 +52,7 @@ public record Template(String title, List<Line> lines, List<Label> labels) {
   public record Line(Kind kind, boolean closed, List<Point> points) {
     /** Keeps its own list. */
     public Line {
+      Objects.requireNonNull(points, "points");
       points = List.copyOf(points);
       if (points.size() < 2) {
         throw new IllegalArgumentException("a line needs at least two points, got " + points.size());
@@ -74,6 +75,8 @@ public record Template(String title, List<Line> lines, List<Label> labels) {
 
   /** Keeps its own lists. */
   public Template {
+    Objects.requireNonNull(lines, "lines");
+    Objects.requireNonNull(labels, "labels");
     Door.said(title, "title of a template");
     lines = List.copyOf(lines);
     labels = List.copyOf(labels);

@@ -12,6 +12,7 @@ import io.github.wingwright.core.quantity.Length;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
 
 /** Full-size drawings of the parts of an aircraft. */
 public final class Templates {
@@ -29,6 +30,8 @@ public final class Templates {
    * @return the drawing
    */
   public static Template ribs(String title, Planform planform, AirfoilSection section) {
+    Objects.requireNonNull(planform, "planform");
+    Objects.requireNonNull(section, "section");
     List<Line> lines = new ArrayList<>();
     List<Label> labels = new ArrayList<>();
     double below = 0.0;
@@ -71,6 +74,7 @@ public final class Templates {
    * @return the drawing
    */
   public static Template panels(String title, Planform planform) {
+    Objects.requireNonNull(planform, "planform");
     return flat(title, planform, false);
   }
 
@@ -82,6 +86,7 @@ public final class Templates {
    * @return the drawing
    */
   public static Template whole(String title, Planform planform) {
+    Objects.requireNonNull(planform, "planform");
     if (!planform.isMirrored()) {
       throw new IllegalArgumentException("planform of a whole surface must have two halves, was " + planform);
     }
@@ -142,6 +147,7 @@ public final class Templates {
    * @return the drawing
    */
   public static Template body(String title, BodySolid solid) {
+    Objects.requireNonNull(solid, "solid");
     Fuselage body = solid.body();
     BodyFrame frame = new BodyFrame(body);
     double length = body.length().si();

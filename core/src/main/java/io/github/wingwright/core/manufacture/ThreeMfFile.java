@@ -14,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
@@ -76,6 +77,7 @@ public final class ThreeMfFile {
    * @return the file
    */
   public ThreeMfFile with(Part part) {
+    Objects.requireNonNull(part, "part");
     if (parts.stream().anyMatch(p -> p.name().equals(part.name()))) {
       throw new IllegalArgumentException("parts must have names of their own, there is already a " + part.name());
     }
@@ -92,6 +94,7 @@ public final class ThreeMfFile {
    * @return the file
    */
   public ThreeMfFile laidOn(BuildVolume machine) {
+    Objects.requireNonNull(machine, "machine");
     double side = machine.bedLength().si();
     return new ThreeMfFile(title, parts, machine.isRound() ? side * Math.sqrt(0.5) : side);
   }
@@ -103,6 +106,7 @@ public final class ThreeMfFile {
    * @return the file
    */
   public ThreeMfFile with(List<Part> more) {
+    Objects.requireNonNull(more, "more");
     ThreeMfFile file = this;
     for (Part part : more) {
       file = file.with(part);

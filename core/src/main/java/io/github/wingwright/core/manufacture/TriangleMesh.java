@@ -203,6 +203,7 @@ public final class TriangleMesh {
    * @return the moved mesh
    */
   public TriangleMesh moved(Placement by) {
+    Objects.requireNonNull(by, "by");
     double[] shift = {by.x().si(), by.y().si(), by.z().si()};
     double[] moved = coordinates.clone();
     for (int i = 0; i < moved.length; i++) {

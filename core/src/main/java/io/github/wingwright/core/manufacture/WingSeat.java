@@ -5,6 +5,7 @@ import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * The seat that is cut into the top of a body for its wing: a trough with a flat bottom along the body, in which the wing can
@@ -19,6 +20,7 @@ public record WingSeat(Length from, Length to, Length floor, Angle dihedral) imp
 
   /** Refuses a seat without length. */
   public WingSeat {
+    Objects.requireNonNull(to, "to");
     Door.positive(from, "beginning of the wing seat");
     if (!(from.si() < to.si())) {
       throw new IllegalArgumentException("a wing seat must begin before it ends, was " + from + " to " + to);

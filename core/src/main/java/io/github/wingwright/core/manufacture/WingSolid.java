@@ -7,6 +7,7 @@ import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
@@ -60,6 +61,8 @@ public final class WingSolid implements Solid {
    * @return the half
    */
   public static WingSolid half(Planform planform, AirfoilSection section) {
+    Objects.requireNonNull(planform, "planform");
+    Objects.requireNonNull(section, "section");
     Door.within(planform.tipChord(), Length.millimetres(1), planform.rootChord().times(100.0), "tip chord of a part");
     return new WingSolid(planform, section, 0.0, 0.0, semispan(planform), List.of(), null, null);
   }
@@ -72,6 +75,8 @@ public final class WingSolid implements Solid {
    * @return the wing
    */
   public static WingSolid whole(Planform planform, AirfoilSection section) {
+    Objects.requireNonNull(planform, "planform");
+    Objects.requireNonNull(section, "section");
     if (!planform.isMirrored()) {
       throw new IllegalArgumentException("planform of a whole wing must have two halves, was " + planform);
     }
@@ -103,6 +108,8 @@ public final class WingSolid implements Solid {
    * @return the piece
    */
   public WingSolid between(Length begin, Length end) {
+    Objects.requireNonNull(begin, "begin");
+    Objects.requireNonNull(end, "end");
     if (!(begin.si() >= from && end.si() <= to && begin.si() < end.si())) {
       throw new IllegalArgumentException(
           "a piece must lie between " + Length.metres(from) + " and " + Length.metres(to) + ", was " + begin + " to " + end);
@@ -117,6 +124,7 @@ public final class WingSolid implements Solid {
    * @return the wing
    */
   public WingSolid with(Bore bore) {
+    Objects.requireNonNull(bore, "bore");
     List<Bore> more = new ArrayList<>(bores);
     more.add(bore);
     return new WingSolid(planform, section, leastEdge, from, to, more, outer, inner);
@@ -162,6 +170,7 @@ public final class WingSolid implements Solid {
    * @return true if it can be made
    */
   public boolean fits(Bore bore) {
+    Objects.requireNonNull(bore, "bore");
     WingFrame frame = new WingFrame(planform);
     SectionLoop loop = loop(frame, 1e-4);
     return hole(frame, loop, bore, 0, 16).hasSkin(frame, loop);

@@ -93,6 +93,7 @@ public final class Ballast implements Serializable {
    * @return the ballast, or why there can be none
    */
   public static Ballast forCentreOfGravity(MassStatement statement, Length wanted, Length place) {
+    Objects.requireNonNull(statement, "statement");
     return new Ballast(statement, wanted, place);
   }
 
@@ -208,6 +209,8 @@ public final class Ballast implements Serializable {
    * @throws IllegalStateException if ballast at the place cannot do it
    */
   public MassStatement applied(String name, Length height) {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(height, "height");
     if (!isPossible()) {
       throw new IllegalStateException("ballast must be possible to be applied, was not: " + explanation());
     }
@@ -259,6 +262,9 @@ public final class Ballast implements Serializable {
    * @return the step, empty if no ballast is needed or possible
    */
   public Optional<Step> massStep(Step total, Step centreOfGravity, Step target) {
+    Objects.requireNonNull(total, "total");
+    Objects.requireNonNull(centreOfGravity, "centre of gravity");
+    Objects.requireNonNull(target, "target");
     if (!isPossible() || !isNeeded()) {
       return Optional.empty();
     }

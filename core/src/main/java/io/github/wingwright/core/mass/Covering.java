@@ -66,6 +66,9 @@ public record Covering(String name, Band arealDensity, Source source) implements
    * @return the covering
    */
   public static Covering of(String name, ArealDensity low, ArealDensity likely, ArealDensity high, Source source) {
+    Objects.requireNonNull(low, "low");
+    Objects.requireNonNull(likely, "likely");
+    Objects.requireNonNull(high, "high");
     return new Covering(name, new Band(low.si(), likely.si(), high.si()), source);
   }
 
@@ -101,6 +104,7 @@ public record Covering(String name, Band arealDensity, Source source) implements
    * @return the item with the range of its mass
    */
   public MassItem item(String part, Area area, Placement centreOfGravity) {
+    Objects.requireNonNull(part, "part");
     double a = Door.notNegative(area, "covered area").si();
     return MassItem.of(part + ", " + name, arealDensity.times(a), centreOfGravity).withSource(source);
   }

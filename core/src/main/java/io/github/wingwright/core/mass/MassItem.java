@@ -67,6 +67,7 @@ public final class MassItem implements Serializable {
    * @return the item
    */
   public static MassItem of(String name, Band mass, Placement centreOfGravity) {
+    Objects.requireNonNull(mass, "mass");
     return new MassItem(name, mass, centreOfGravity, Inertia.NONE, Source.BRIEF);
   }
 
@@ -78,6 +79,8 @@ public final class MassItem implements Serializable {
    * @return the item
    */
   public MassItem withMassBetween(Mass low, Mass high) {
+    Objects.requireNonNull(low, "low");
+    Objects.requireNonNull(high, "high");
     return new MassItem(name, new Band(low.si(), mass.likely(), high.si()), centreOfGravity, ownInertia, source);
   }
 
@@ -98,6 +101,7 @@ public final class MassItem implements Serializable {
    * @return the item
    */
   public MassItem movedAft(Length distance) {
+    Objects.requireNonNull(distance, "distance");
     return placedAt(centreOfGravity.withX(centreOfGravity.x().plus(distance)));
   }
 

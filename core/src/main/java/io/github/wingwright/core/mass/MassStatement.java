@@ -17,6 +17,7 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -99,6 +100,7 @@ public final class MassStatement implements Serializable {
    * @return the statement
    */
   public static MassStatement of(List<MassItem> items) {
+    Objects.requireNonNull(items, "items");
     return new MassStatement(items);
   }
 
@@ -109,6 +111,7 @@ public final class MassStatement implements Serializable {
    * @return the statement
    */
   public static MassStatement of(MassItem... items) {
+    Objects.requireNonNull(items, "items");
     return new MassStatement(Arrays.asList(items));
   }
 
@@ -146,6 +149,7 @@ public final class MassStatement implements Serializable {
    * @return a new statement
    */
   public MassStatement with(MassItem item) {
+    Objects.requireNonNull(item, "item");
     List<MassItem> changed = new ArrayList<>(items);
     for (int i = 0; i < changed.size(); i++) {
       if (changed.get(i).name().equals(item.name())) {
@@ -189,6 +193,7 @@ public final class MassStatement implements Serializable {
    * @return the item, empty if there is none
    */
   public Optional<MassItem> item(String name) {
+    Objects.requireNonNull(name, "name");
     return items.stream().filter(item -> item.name().equals(name)).findFirst();
   }
 
@@ -298,6 +303,7 @@ public final class MassStatement implements Serializable {
    * @throws IllegalArgumentException if an origin does not give the mass of its item, or there is no such item
    */
   public Step massStep(Map<String, Step> origins) {
+    Objects.requireNonNull(origins, "origins");
     return new MassSteps(this).total(origins);
   }
 
@@ -308,6 +314,7 @@ public final class MassStatement implements Serializable {
    * @return the step of x_cg
    */
   public Step centreOfGravityStep(Step total) {
+    Objects.requireNonNull(total, "total");
     return new MassSteps(this).centreOfGravity(total);
   }
 
@@ -318,6 +325,7 @@ public final class MassStatement implements Serializable {
    * @return the step of I_yy
    */
   public Step pitchInertiaStep(Step total) {
+    Objects.requireNonNull(total, "total");
     return new MassSteps(this).pitchInertia(total);
   }
 
@@ -328,6 +336,7 @@ public final class MassStatement implements Serializable {
    * @return the step of I_xx
    */
   public Step rollInertiaStep(Step total) {
+    Objects.requireNonNull(total, "total");
     return new MassSteps(this).rollInertia(total);
   }
 
@@ -338,6 +347,7 @@ public final class MassStatement implements Serializable {
    * @return the step of I_zz
    */
   public Step yawInertiaStep(Step total) {
+    Objects.requireNonNull(total, "total");
     return new MassSteps(this).yawInertia(total);
   }
 
@@ -359,6 +369,8 @@ public final class MassStatement implements Serializable {
    * @return the table; its text has a line for each item
    */
   public MassTable table(NamedUnit<Mass> massUnit, NamedUnit<Length> lengthUnit) {
+    Objects.requireNonNull(massUnit, "mass unit");
+    Objects.requireNonNull(lengthUnit, "length unit");
     return new MassTable(this, massUnit, lengthUnit);
   }
 

@@ -72,6 +72,7 @@ public final class Material implements Serializable {
    * @return the material
    */
   public static Material of(String name, Density low, Density likely, Density high, Source source) {
+    Objects.requireNonNull(likely, "likely");
     Objects.requireNonNull(source, "source");
     Door.positive(low, "density of " + name);
     Door.positive(high, "density of " + name);
@@ -88,6 +89,7 @@ public final class Material implements Serializable {
    * @return the material
    */
   public Material withElasticModulus(Pressure low, Pressure likely, Pressure high, Source from) {
+    Objects.requireNonNull(likely, "likely");
     Objects.requireNonNull(from, "source");
     Door.positive(low, "elastic modulus of " + name);
     Door.positive(high, "elastic modulus of " + name);
@@ -104,6 +106,7 @@ public final class Material implements Serializable {
    * @return the material
    */
   public Material withStrength(Pressure low, Pressure likely, Pressure high, Source from) {
+    Objects.requireNonNull(likely, "likely");
     Objects.requireNonNull(from, "source");
     Door.positive(low, "strength of " + name);
     Door.positive(high, "strength of " + name);
@@ -121,6 +124,7 @@ public final class Material implements Serializable {
    * @return the material
    */
   public Material withDensity(Density low, Density likely, Density high, Source from) {
+    Objects.requireNonNull(likely, "likely");
     Objects.requireNonNull(from, "source");
     Door.positive(low, "density of " + name);
     Door.positive(high, "density of " + name);

@@ -4,6 +4,7 @@ package io.github.wingwright.core.mass;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -44,6 +45,7 @@ public final class MaterialCatalogue implements Serializable {
    * @return the new catalogue
    */
   public MaterialCatalogue with(Material material) {
+    Objects.requireNonNull(material, "material");
     List<Material> more = new ArrayList<>(materials);
     more.removeIf(m -> m.name().equalsIgnoreCase(material.name()));
     more.add(material);
@@ -66,6 +68,7 @@ public final class MaterialCatalogue implements Serializable {
    * @return the material, empty if it is not in the catalogue
    */
   public Optional<Material> find(String name) {
+    Objects.requireNonNull(name, "name");
     return materials.stream().filter(m -> m.name().equalsIgnoreCase(name.strip())).findFirst();
   }
 
@@ -77,6 +80,7 @@ public final class MaterialCatalogue implements Serializable {
    * @throws IllegalArgumentException if it is not in the catalogue; the message lists those that are
    */
   public Material named(String name) {
+    Objects.requireNonNull(name, "name");
     return find(name)
         .orElseThrow(
             () ->

@@ -5,6 +5,7 @@ import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.quantity.Density;
 import io.github.wingwright.core.quantity.Pressure;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Collectors;
 
 /**
@@ -196,6 +197,7 @@ public final class Materials {
    * @throws IllegalArgumentException if it is not in the catalogue
    */
   public static Material named(String name) {
+    Objects.requireNonNull(name, "name");
     return ALL.stream()
         .filter(material -> material.name().equalsIgnoreCase(name.strip()))
         .findFirst()

@@ -2,6 +2,7 @@
 package io.github.wingwright.core.mass;
 
 import io.github.wingwright.core.geometry.AirfoilSection;
+import java.util.Objects;
 
 /**
  * A wing section cut into strips once, for the wall inside it at any thickness in a loop: nothing is allocated.
@@ -60,6 +61,7 @@ public final class SkinSection {
    * @return the strips
    */
   public static SkinSection of(AirfoilSection section, double tangent) {
+    Objects.requireNonNull(section, "section");
     return new SkinSection(section, tangent);
   }
 

@@ -12,6 +12,7 @@ import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Volume;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * The true volume of a wall inside an outline: what lies between the surface and the surface moved inwards by the wall, all
@@ -68,6 +69,7 @@ public final class SkinVolume {
    * @return A_w [m²], at most the area of the section
    */
   public static double ofSection(AirfoilSection section, double chord, double wall) {
+    Objects.requireNonNull(section, "section");
     double w = wall / chord;
     double sum = 0.0;
     // Strips drawn together at the nose, where the walls are steep.
@@ -93,6 +95,7 @@ public final class SkinVolume {
    * @return the volume
    */
   public static Volume ofSurface(LiftingSurface surface, Length wall) {
+    Objects.requireNonNull(surface, "surface");
     double w = Door.positive(wall, "wall").si();
     Planform planform = surface.planform();
     List<Length> stations = planform.stations();
@@ -119,6 +122,7 @@ public final class SkinVolume {
    * @return the volume, at most that of the body
    */
   public static Volume ofBody(Fuselage body, Length wall) {
+    Objects.requireNonNull(body, "body");
     double w = Door.positive(wall, "wall").si();
     double length = body.length().si();
     double inner = 0.0;

@@ -8,6 +8,7 @@ import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.quantity.Volume;
+import java.util.Objects;
 
 /**
  * Masses of what is bought by the sheet, the rod or the tube, and of solid cores of foam: the material's density times the
@@ -47,6 +48,7 @@ public final class Stock {
    */
   public static MassItem sheet(
       String name, Material material, Area area, Length thickness, Placement centreOfGravity) {
+    Objects.requireNonNull(material, "material");
     Door.positive(area, "area of " + name);
     Door.positive(thickness, "thickness of " + name);
     return item(name, material, area.si() * thickness.si(), centreOfGravity);
@@ -89,6 +91,7 @@ public final class Stock {
    * @return the item with the range of the density
    */
   public static MassItem core(String name, Material material, Volume volume, Placement centreOfGravity) {
+    Objects.requireNonNull(material, "material");
     return item(name, material, Door.positive(volume, "volume of " + name).si(), centreOfGravity);
   }
 
@@ -106,6 +109,9 @@ public final class Stock {
    * @return ρ·S·t
    */
   public static Mass sheetMass(Material material, Area area, Length thickness) {
+    Objects.requireNonNull(material, "material");
+    Objects.requireNonNull(area, "area");
+    Objects.requireNonNull(thickness, "thickness");
     return Mass.kilograms(material.density().si() * area.si() * thickness.si());
   }
 }

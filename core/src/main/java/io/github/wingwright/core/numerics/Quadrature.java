@@ -3,6 +3,7 @@ package io.github.wingwright.core.numerics;
 
 import io.github.wingwright.core.ConvergenceException;
 import java.util.Comparator;
+import java.util.Objects;
 import java.util.PriorityQueue;
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
@@ -64,6 +65,8 @@ public final class Quadrature {
    * @throws ConvergenceException     if the function is not finite somewhere, or the integral does not settle
    */
   public static Integral integrate(DoubleUnaryOperator function, double from, double to, Tolerance tolerance) {
+    Objects.requireNonNull(function, "function");
+    Objects.requireNonNull(tolerance, "tolerance");
     if (from == to && Double.isFinite(from)) {
       return new Integral(0, 0, 0);
     }
@@ -111,6 +114,7 @@ public final class Quadrature {
    * @throws ConvergenceException     if the result is not finite
    */
   public static double onPanels(DoubleUnaryOperator function, double from, double to, int panels) {
+    Objects.requireNonNull(function, "function");
     if (panels < 1) {
       throw new IllegalArgumentException("number of panels must be at least 1, was " + panels);
     }

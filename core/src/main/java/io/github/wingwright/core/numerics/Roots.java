@@ -2,6 +2,7 @@
 package io.github.wingwright.core.numerics;
 
 import io.github.wingwright.core.ConvergenceException;
+import java.util.Objects;
 import java.util.function.DoublePredicate;
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
@@ -87,6 +88,7 @@ public final class Roots {
    * @throws IllegalArgumentException if a place is not finite, or the condition is not as said at one of them
    */
   public static double boundary(DoublePredicate condition, double holdsAt, double failsAt, Tolerance tolerance) {
+    Objects.requireNonNull(condition, "condition");
     if (holdsAt != failsAt) {
       Checks.interval(Math.min(holdsAt, failsAt), Math.max(holdsAt, failsAt));
     }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.numerics;
 
+import java.util.Objects;
+
 /**
  * The classical method of Runge and Kutta for ẏ = f(y), of fourth order, without allocation.
  *
@@ -61,6 +63,11 @@ public final class RungeKutta {
    * @param work what it works in
    */
   public static void step(Rates system, double[] state, double[] rates, double h, double[] next, Work work) {
+    Objects.requireNonNull(system, "system");
+    Objects.requireNonNull(state, "state");
+    Objects.requireNonNull(rates, "rates");
+    Objects.requireNonNull(next, "next");
+    Objects.requireNonNull(work, "work");
     double[] trial = work.trial;
     int n = state.length;
     for (int i = 0; i < n; i++) {

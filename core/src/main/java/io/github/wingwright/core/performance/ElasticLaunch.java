@@ -18,6 +18,7 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -132,6 +133,8 @@ public final class ElasticLaunch implements Serializable {
    * @throws IllegalArgumentException if a row cannot be; the message says which
    */
   public static ElasticLaunch measured(List<Length> stretches, List<Force> pulls) {
+    Objects.requireNonNull(stretches, "stretches");
+    Objects.requireNonNull(pulls, "pulls");
     if (stretches.isEmpty() || stretches.size() != pulls.size()) {
       throw new IllegalArgumentException(
           "stretches and pulls must be as many of each, at least one, were " + stretches.size() + " and " + pulls.size());

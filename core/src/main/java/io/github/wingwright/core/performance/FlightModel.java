@@ -5,6 +5,7 @@ import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Speed;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Something that can be thrown: a glider with its air and the hall it flies in.
@@ -44,6 +45,7 @@ public interface FlightModel {
    * @return the flight
    */
   default Flight thrown(Throw how) {
+    Objects.requireNonNull(how, "how");
     hall().holds(how.height());
     return Flight.of(equations(), start(how.speed().si(), how.angle().si(), how.height().si()), hall());
   }
@@ -58,6 +60,7 @@ public interface FlightModel {
    * @return distance [m] or time [s] up to the floor, the ceiling or a wall, whichever it meets first
    */
   default double value(GlideGoal goal, double speed, double angle, double height) {
+    Objects.requireNonNull(goal, "goal");
     FlightRun run = FlightRun.of(this, speed, angle, height);
     return goal == GlideGoal.DISTANCE ? run.distance() : run.time;
   }
@@ -83,6 +86,7 @@ public interface FlightModel {
    * @param into where distance [m], time [s] and the time for which it is stalled [s] go, in this order
    */
   default void fly(double speed, double angle, double height, double[] into) {
+    Objects.requireNonNull(into, "into");
     FlightRun run = FlightRun.of(this, speed, angle, height);
     into[0] = run.distance();
     into[1] = run.time;
@@ -97,6 +101,7 @@ public interface FlightModel {
    * @return the findings of the flight, those on stall and ceiling with an amount, heaviest first
    */
   default List<Finding> advice(Throw how) {
+    Objects.requireNonNull(how, "how");
     return FlightAdvice.of(this, how);
   }
 
@@ -109,6 +114,9 @@ public interface FlightModel {
    * @return every angle that is better than those beside it, and the one for a hand that is not quite true
    */
   default ThrowAngles bestAngles(GlideGoal goal, Speed speed, Length height) {
+    Objects.requireNonNull(goal, "goal");
+    Objects.requireNonNull(speed, "speed");
+    Objects.requireNonNull(height, "height");
     hall().holds(height);
     return ThrowOptimum.among(this, goal, Throw.level(speed, height));
   }

@@ -4,6 +4,7 @@ package io.github.wingwright.core.performance;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Time;
+import java.util.Objects;
 
 /** What a glider is built to do best, and in whose unit choices are priced. */
 public enum GlideGoal {
@@ -26,6 +27,8 @@ public enum GlideGoal {
    * @return metres or seconds
    */
   public double of(GlidePerformance glide, Length launchHeight) {
+    Objects.requireNonNull(glide, "glide");
+    Objects.requireNonNull(launchHeight, "launch height");
     return switch (this) {
       case DISTANCE -> launchHeight.si() * glide.bestGlide().liftToDrag();
       case DURATION -> glide.durationFrom(launchHeight).si();

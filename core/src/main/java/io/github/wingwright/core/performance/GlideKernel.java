@@ -4,6 +4,7 @@ package io.github.wingwright.core.performance;
 import io.github.wingwright.core.aerodynamics.DragLaw;
 import io.github.wingwright.core.numerics.Minimum;
 import io.github.wingwright.core.numerics.Tolerance;
+import java.util.Objects;
 
 /**
  * The glide of an aircraft on plain numbers, for loops: what {@link GlidePerformance} says in quantities.
@@ -47,6 +48,7 @@ public final class GlideKernel {
    */
   public static double speed(
       DragLaw drag, double lift, double weightOverArea, double density, double kinematicViscosity) {
+    Objects.requireNonNull(drag, "drag");
     return turningSpeed(drag, lift, 1.0, weightOverArea, density, kinematicViscosity);
   }
 
@@ -71,6 +73,7 @@ public final class GlideKernel {
       double weightOverArea,
       double density,
       double kinematicViscosity) {
+    Objects.requireNonNull(drag, "drag");
     double upright = lift * cosineOfBank;
     double level = SteadyGlide.levelSpeed(weightOverArea, density, upright);
     double speed = level;
@@ -96,6 +99,7 @@ public final class GlideKernel {
    */
   public static double dragCoefficient(
       DragLaw drag, double lift, double weightOverArea, double density, double kinematicViscosity) {
+    Objects.requireNonNull(drag, "drag");
     double speed = speed(drag, lift, weightOverArea, density, kinematicViscosity);
     return drag.likelyCoefficient(lift, speed, kinematicViscosity);
   }
@@ -131,6 +135,7 @@ public final class GlideKernel {
    */
   public static double usableLift(
       DragLaw drag, double weightOverArea, double density, double kinematicViscosity) {
+    Objects.requireNonNull(drag, "drag");
     return drag.usableLift(SteadyGlide.levelSpeed(weightOverArea, density, 1.0), kinematicViscosity);
   }
 
@@ -145,6 +150,7 @@ public final class GlideKernel {
    */
   public static double bestGlideLift(
       DragLaw drag, double weightOverArea, double density, double kinematicViscosity) {
+    Objects.requireNonNull(drag, "drag");
     return optimum(drag, true, weightOverArea, density, kinematicViscosity);
   }
 
@@ -159,6 +165,7 @@ public final class GlideKernel {
    */
   public static double leastSinkLift(
       DragLaw drag, double weightOverArea, double density, double kinematicViscosity) {
+    Objects.requireNonNull(drag, "drag");
     return optimum(drag, false, weightOverArea, density, kinematicViscosity);
   }
 

@@ -19,6 +19,7 @@ import io.github.wingwright.core.quantity.Time;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * How an aircraft of one mass glides in one air.
@@ -73,6 +74,9 @@ public final class GlidePerformance implements Serializable {
    * @return its performance
    */
   public static GlidePerformance of(AircraftDrag drag, Mass mass, AirState air) {
+    Objects.requireNonNull(drag, "drag");
+    Objects.requireNonNull(mass, "mass");
+    Objects.requireNonNull(air, "air");
     if (!(mass.si() > 0.0 && mass.si() <= Double.MAX_VALUE)) {
       throw new IllegalArgumentException("mass must be positive, was " + mass);
     }
@@ -102,6 +106,7 @@ public final class GlidePerformance implements Serializable {
    * @return the turn
    */
   public GlideTurn turning(double liftCoefficient, Angle bank) {
+    Objects.requireNonNull(bank, "bank");
     GlidePoint straight = at(liftCoefficient);
     if (!(bank.si() > 0.0 && bank.si() <= STEEPEST.si())) {
       throw new IllegalArgumentException("bank must be above 0° and at most 75°, was " + bank);
@@ -231,6 +236,7 @@ public final class GlidePerformance implements Serializable {
    * @return distance [m] as a band
    */
   public Band distanceFrom(Length height) {
+    Objects.requireNonNull(height, "height");
     return greatestLiftToDrag().times(notNegative(height).si());
   }
 
@@ -241,6 +247,7 @@ public final class GlidePerformance implements Serializable {
    * @return the likely time
    */
   public Time durationFrom(Length height) {
+    Objects.requireNonNull(height, "height");
     return Time.seconds(notNegative(height).si() / leastSink.sinkRate().si());
   }
 
@@ -258,6 +265,7 @@ public final class GlidePerformance implements Serializable {
    * @return the answer with its margins and findings
    */
   public ThrowCheck thrownAt(Speed throwSpeed) {
+    Objects.requireNonNull(throwSpeed, "throw speed");
     return ThrowCheck.of(throwSpeed, stallSpeed(), bestGlide.speed());
   }
 

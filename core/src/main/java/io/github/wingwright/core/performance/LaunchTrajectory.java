@@ -8,6 +8,7 @@ import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.quantity.Speed;
 import java.util.Locale;
+import java.util.Objects;
 
 /**
  * The flight of a glider that holds one lift coefficient, as a point: what happens between the hand and the steady glide.
@@ -59,6 +60,7 @@ public final class LaunchTrajectory implements FlightModel {
    * @return its flight
    */
   public static LaunchTrajectory of(GlidePerformance glide) {
+    Objects.requireNonNull(glide, "glide");
     return of(glide.drag(), glide.drag().area(), glide.mass(), glide.air(), glide.bestGlide().liftCoefficient());
   }
 
@@ -73,6 +75,8 @@ public final class LaunchTrajectory implements FlightModel {
    * @return its flight, outdoors in still air
    */
   public static LaunchTrajectory of(DragLaw drag, Area area, Mass mass, AirState air, double liftCoefficient) {
+    Objects.requireNonNull(drag, "drag");
+    Objects.requireNonNull(air, "air");
     return new LaunchTrajectory(
         drag,
         Door.positive(area, "wing area"),
@@ -102,6 +106,7 @@ public final class LaunchTrajectory implements FlightModel {
    * @return the flight in it
    */
   public LaunchTrajectory in(Hall other) {
+    Objects.requireNonNull(other, "other");
     return new LaunchTrajectory(drag, area, mass, air, lift, wind, other);
   }
 
@@ -150,6 +155,9 @@ public final class LaunchTrajectory implements FlightModel {
    * @return the map
    */
   public RangeMap map(GlideGoal goal, double[] speeds, double[] lifts, double angle, double height) {
+    Objects.requireNonNull(goal, "goal");
+    Objects.requireNonNull(speeds, "speeds");
+    Objects.requireNonNull(lifts, "lifts");
     return RangeMap.of(speeds, lifts, cl -> {
       LaunchTrajectory row = atLift(cl);
       return speed -> row.value(goal, speed, angle, height);

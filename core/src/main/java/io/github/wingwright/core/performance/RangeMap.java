@@ -5,6 +5,7 @@ import io.github.wingwright.core.quantity.Door;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.function.DoubleFunction;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
@@ -35,6 +36,9 @@ public final class RangeMap {
    * @return the map
    */
   public static RangeMap of(double[] speeds, double[] settings, DoubleFunction<DoubleUnaryOperator> flights) {
+    Objects.requireNonNull(speeds, "speeds");
+    Objects.requireNonNull(settings, "settings");
+    Objects.requireNonNull(flights, "flights");
     return several(speeds, settings, 1, setting -> {
       DoubleUnaryOperator flight = flights.apply(setting);
       return (speed, into) -> into[0] = flight.applyAsDouble(speed);
@@ -63,6 +67,9 @@ public final class RangeMap {
    * @return as many maps
    */
   public static List<RangeMap> several(double[] speeds, double[] settings, int count, DoubleFunction<Row> flights) {
+    Objects.requireNonNull(speeds, "speeds");
+    Objects.requireNonNull(settings, "settings");
+    Objects.requireNonNull(flights, "flights");
     Door.within(count, 1, 100, "number of values for each flight");
     double[] x = rising(speeds, "throw speeds");
     double[] y = rising(settings, "settings");

@@ -14,6 +14,7 @@ import java.util.Objects;
 public record ThrowAngles(List<ThrowOptimum> optima, ThrowOptimum careful) implements Serializable {
   /** Keeps its own list. */
   public ThrowAngles {
+    Objects.requireNonNull(optima, "optima");
     Objects.requireNonNull(careful, "careful");
     optima = List.copyOf(optima);
   }

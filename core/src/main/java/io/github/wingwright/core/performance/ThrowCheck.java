@@ -65,12 +65,14 @@ public record ThrowCheck(
      * @return for example {@code "flies for this elastic"}
      */
     public String words(String launcher) {
+      Objects.requireNonNull(launcher, "launcher");
       return String.format(Locale.ROOT, words, launcher);
     }
   }
 
   /** Keeps the findings in order of weight. */
   public ThrowCheck {
+    Objects.requireNonNull(findings, "findings");
     Objects.requireNonNull(throwSpeed, "throwSpeed");
     Objects.requireNonNull(stallSpeed, "stallSpeed");
     Objects.requireNonNull(bestGlideSpeed, "bestGlideSpeed");

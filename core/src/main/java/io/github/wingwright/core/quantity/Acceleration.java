@@ -2,6 +2,7 @@
 package io.github.wingwright.core.quantity;
 
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 
@@ -87,6 +88,7 @@ public final class Acceleration extends AdditiveQuantity<Acceleration> {
    * @throws IllegalArgumentException if the text is not an acceleration; the message lists what is accepted
    */
   public static Acceleration parse(String text) {
+    Objects.requireNonNull(text, "text");
     return KIND.parse(text);
   }
 
@@ -98,6 +100,7 @@ public final class Acceleration extends AdditiveQuantity<Acceleration> {
    * @throws IllegalArgumentException if its unit is not of an acceleration, or its value is not finite
    */
   public static Acceleration from(Quantity<javax.measure.quantity.Acceleration> quantity) {
+    Objects.requireNonNull(quantity, "quantity");
     return Jsr385.from(quantity, KIND);
   }
 
@@ -155,6 +158,7 @@ public final class Acceleration extends AdditiveQuantity<Acceleration> {
    * @return the product, a speed
    */
   public Speed times(Time time) {
+    Objects.requireNonNull(time, "time");
     return Speed.trusted(si * time.si);
   }
 
@@ -165,6 +169,7 @@ public final class Acceleration extends AdditiveQuantity<Acceleration> {
    * @return the product, a force
    */
   public Force times(Mass mass) {
+    Objects.requireNonNull(mass, "mass");
     return Force.trusted(si * mass.si);
   }
 

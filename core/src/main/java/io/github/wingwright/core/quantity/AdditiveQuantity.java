@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.quantity;
 
+import java.util.Objects;
+
 /**
  * A quantity that can be added, scaled and divided: all but {@link Temperature}.
  *
@@ -51,6 +53,7 @@ public abstract sealed class AdditiveQuantity<Q extends AdditiveQuantity<Q>> ext
    * @return this + other
    */
   public final Q plus(Q other) {
+    Objects.requireNonNull(other, "other");
     return same(si + other.si);
   }
 
@@ -61,6 +64,7 @@ public abstract sealed class AdditiveQuantity<Q extends AdditiveQuantity<Q>> ext
    * @return this − other
    */
   public final Q minus(Q other) {
+    Objects.requireNonNull(other, "other");
     return same(si - other.si);
   }
 
@@ -93,6 +97,7 @@ public abstract sealed class AdditiveQuantity<Q extends AdditiveQuantity<Q>> ext
    * @throws ArithmeticException if the divisor is zero
    */
   public final double dividedBy(Q other) {
+    Objects.requireNonNull(other, "other");
     return si / Check.divisor(other.si, other);
   }
 
@@ -121,6 +126,7 @@ public abstract sealed class AdditiveQuantity<Q extends AdditiveQuantity<Q>> ext
    * @return min(this, other)
    */
   public final Q atMost(Q other) {
+    Objects.requireNonNull(other, "other");
     return same(Math.min(si, other.si));
   }
 
@@ -131,6 +137,7 @@ public abstract sealed class AdditiveQuantity<Q extends AdditiveQuantity<Q>> ext
    * @return max(this, other)
    */
   public final Q atLeast(Q other) {
+    Objects.requireNonNull(other, "other");
     return same(Math.max(si, other.si));
   }
 
@@ -161,6 +168,8 @@ public abstract sealed class AdditiveQuantity<Q extends AdditiveQuantity<Q>> ext
    * @throws IllegalArgumentException if the tolerance is negative
    */
   public final boolean isCloseTo(Q other, Q tolerance) {
+    Objects.requireNonNull(other, "other");
+    Objects.requireNonNull(tolerance, "tolerance");
     if (!(tolerance.si >= 0.0)) {
       throw new IllegalArgumentException("tolerance must not be negative, was " + tolerance);
     }

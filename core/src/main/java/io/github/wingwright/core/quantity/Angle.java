@@ -2,6 +2,7 @@
 package io.github.wingwright.core.quantity;
 
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 
@@ -99,6 +100,7 @@ public final class Angle extends AdditiveQuantity<Angle> {
    * @throws IllegalArgumentException if the text is not an angle; the message lists what is accepted
    */
   public static Angle parse(String text) {
+    Objects.requireNonNull(text, "text");
     return KIND.parse(text);
   }
 
@@ -110,6 +112,7 @@ public final class Angle extends AdditiveQuantity<Angle> {
    * @throws IllegalArgumentException if its unit is not of an angle, or its value is not finite
    */
   public static Angle from(Quantity<javax.measure.quantity.Angle> quantity) {
+    Objects.requireNonNull(quantity, "quantity");
     return Jsr385.from(quantity, KIND);
   }
 
@@ -177,6 +180,7 @@ public final class Angle extends AdditiveQuantity<Angle> {
    * @throws ArithmeticException if the divisor is zero
    */
   public AngularRate dividedBy(Time time) {
+    Objects.requireNonNull(time, "time");
     return AngularRate.trusted(si / Check.divisor(time.si, time));
   }
 
@@ -188,6 +192,7 @@ public final class Angle extends AdditiveQuantity<Angle> {
    * @throws ArithmeticException if the divisor is zero
    */
   public Time dividedBy(AngularRate angularRate) {
+    Objects.requireNonNull(angularRate, "angular rate");
     return Time.trusted(si / Check.divisor(angularRate.si, angularRate));
   }
 

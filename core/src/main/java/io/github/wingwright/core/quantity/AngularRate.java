@@ -2,6 +2,7 @@
 package io.github.wingwright.core.quantity;
 
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 
@@ -84,6 +85,7 @@ public final class AngularRate extends AdditiveQuantity<AngularRate> {
    * @throws IllegalArgumentException if the text is not an angular rate; the message lists what is accepted
    */
   public static AngularRate parse(String text) {
+    Objects.requireNonNull(text, "text");
     return KIND.parse(text);
   }
 
@@ -95,6 +97,7 @@ public final class AngularRate extends AdditiveQuantity<AngularRate> {
    * @throws IllegalArgumentException if its unit is not of an angular rate, or its value is not finite
    */
   public static AngularRate from(Quantity<?> quantity) {
+    Objects.requireNonNull(quantity, "quantity");
     return Jsr385.from(quantity, KIND);
   }
 
@@ -152,6 +155,7 @@ public final class AngularRate extends AdditiveQuantity<AngularRate> {
    * @return the product, an angle
    */
   public Angle times(Time time) {
+    Objects.requireNonNull(time, "time");
     return Angle.trusted(si * time.si);
   }
 

@@ -2,6 +2,7 @@
 package io.github.wingwright.core.quantity;
 
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 
@@ -129,6 +130,7 @@ public final class Area extends AdditiveQuantity<Area> {
    * @throws IllegalArgumentException if the text is not an area; the message lists what is accepted
    */
   public static Area parse(String text) {
+    Objects.requireNonNull(text, "text");
     return KIND.parse(text);
   }
 
@@ -140,6 +142,7 @@ public final class Area extends AdditiveQuantity<Area> {
    * @throws IllegalArgumentException if its unit is not of an area, or its value is not finite
    */
   public static Area from(Quantity<javax.measure.quantity.Area> quantity) {
+    Objects.requireNonNull(quantity, "quantity");
     return Jsr385.from(quantity, KIND);
   }
 
@@ -224,6 +227,7 @@ public final class Area extends AdditiveQuantity<Area> {
    * @return the product, a volume
    */
   public Volume times(Length length) {
+    Objects.requireNonNull(length, "length");
     return Volume.trusted(si * length.si);
   }
 
@@ -234,6 +238,7 @@ public final class Area extends AdditiveQuantity<Area> {
    * @return the product, a second moment of area
    */
   public SecondMomentOfArea times(Area area) {
+    Objects.requireNonNull(area, "area");
     return SecondMomentOfArea.trusted(si * area.si);
   }
 
@@ -244,6 +249,7 @@ public final class Area extends AdditiveQuantity<Area> {
    * @return the product, a force
    */
   public Force times(Pressure pressure) {
+    Objects.requireNonNull(pressure, "pressure");
     return Force.trusted(si * pressure.si);
   }
 
@@ -254,6 +260,7 @@ public final class Area extends AdditiveQuantity<Area> {
    * @return the product, a mass
    */
   public Mass times(ArealDensity arealDensity) {
+    Objects.requireNonNull(arealDensity, "areal density");
     return Mass.trusted(si * arealDensity.si);
   }
 
@@ -265,6 +272,7 @@ public final class Area extends AdditiveQuantity<Area> {
    * @throws ArithmeticException if the divisor is zero
    */
   public Length dividedBy(Length length) {
+    Objects.requireNonNull(length, "length");
     return Length.trusted(si / Check.divisor(length.si, length));
   }
 

@@ -2,6 +2,7 @@
 package io.github.wingwright.core.quantity;
 
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 
@@ -84,6 +85,7 @@ public final class ArealDensity extends AdditiveQuantity<ArealDensity> {
    * @throws IllegalArgumentException if the text is not an areal density; the message lists what is accepted
    */
   public static ArealDensity parse(String text) {
+    Objects.requireNonNull(text, "text");
     return KIND.parse(text);
   }
 
@@ -95,6 +97,7 @@ public final class ArealDensity extends AdditiveQuantity<ArealDensity> {
    * @throws IllegalArgumentException if its unit is not of an areal density, or its value is not finite
    */
   public static ArealDensity from(Quantity<?> quantity) {
+    Objects.requireNonNull(quantity, "quantity");
     return Jsr385.from(quantity, KIND);
   }
 
@@ -152,6 +155,7 @@ public final class ArealDensity extends AdditiveQuantity<ArealDensity> {
    * @return the product, a mass
    */
   public Mass times(Area area) {
+    Objects.requireNonNull(area, "area");
     return Mass.trusted(si * area.si);
   }
 
@@ -163,6 +167,7 @@ public final class ArealDensity extends AdditiveQuantity<ArealDensity> {
    * @throws ArithmeticException if the divisor is zero
    */
   public Density dividedBy(Length length) {
+    Objects.requireNonNull(length, "length");
     return Density.trusted(si / Check.divisor(length.si, length));
   }
 
@@ -174,6 +179,7 @@ public final class ArealDensity extends AdditiveQuantity<ArealDensity> {
    * @throws ArithmeticException if the divisor is zero
    */
   public Length dividedBy(Density density) {
+    Objects.requireNonNull(density, "density");
     return Length.trusted(si / Check.divisor(density.si, density));
   }
 

@@ -2,6 +2,7 @@
 package io.github.wingwright.core.quantity;
 
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 
@@ -99,6 +100,7 @@ public final class Density extends AdditiveQuantity<Density> {
    * @throws IllegalArgumentException if the text is not a density; the message lists what is accepted
    */
   public static Density parse(String text) {
+    Objects.requireNonNull(text, "text");
     return KIND.parse(text);
   }
 
@@ -110,6 +112,7 @@ public final class Density extends AdditiveQuantity<Density> {
    * @throws IllegalArgumentException if its unit is not of a density, or its value is not finite
    */
   public static Density from(Quantity<?> quantity) {
+    Objects.requireNonNull(quantity, "quantity");
     return Jsr385.from(quantity, KIND);
   }
 
@@ -176,6 +179,7 @@ public final class Density extends AdditiveQuantity<Density> {
    * @return the product, a mass
    */
   public Mass times(Volume volume) {
+    Objects.requireNonNull(volume, "volume");
     return Mass.trusted(si * volume.si);
   }
 
@@ -186,6 +190,7 @@ public final class Density extends AdditiveQuantity<Density> {
    * @return the product, an areal density
    */
   public ArealDensity times(Length length) {
+    Objects.requireNonNull(length, "length");
     return ArealDensity.trusted(si * length.si);
   }
 

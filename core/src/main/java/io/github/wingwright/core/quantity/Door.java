@@ -24,6 +24,7 @@ public final class Door {
    * @throws IllegalArgumentException if it is not positive and finite
    */
   public static <Q extends AdditiveQuantity<Q>> Q positive(Q quantity, String name) {
+    Objects.requireNonNull(name, "name");
     Objects.requireNonNull(quantity, name);
     if (!(quantity.si() > 0.0) || Double.isInfinite(quantity.si())) {
       throw new IllegalArgumentException(name + " must be positive, was " + quantity);
@@ -41,6 +42,7 @@ public final class Door {
    * @throws IllegalArgumentException if it is negative or not finite
    */
   public static <Q extends AdditiveQuantity<Q>> Q notNegative(Q quantity, String name) {
+    Objects.requireNonNull(name, "name");
     Objects.requireNonNull(quantity, name);
     if (!(quantity.si() >= 0.0) || Double.isInfinite(quantity.si())) {
       throw new IllegalArgumentException(name + " must not be negative, was " + quantity);
@@ -58,6 +60,7 @@ public final class Door {
    * @throws IllegalArgumentException if it is not finite
    */
   public static <Q extends AdditiveQuantity<Q>> Q finite(Q quantity, String name) {
+    Objects.requireNonNull(name, "name");
     Objects.requireNonNull(quantity, name);
     if (!Double.isFinite(quantity.si())) {
       throw new IllegalArgumentException(name + " must be finite, was " + quantity);
@@ -77,6 +80,7 @@ public final class Door {
    * @throws IllegalArgumentException if it lies outside
    */
   public static <Q extends AdditiveQuantity<Q>> Q within(Q quantity, Q lower, Q upper, String name) {
+    Objects.requireNonNull(name, "name");
     Objects.requireNonNull(quantity, name);
     Objects.requireNonNull(lower, "lower");
     Objects.requireNonNull(upper, "upper");
@@ -95,6 +99,7 @@ public final class Door {
    * @throws IllegalArgumentException if it is not positive and finite
    */
   public static double positive(double number, String name) {
+    Objects.requireNonNull(name, "name");
     if (!(number > 0.0) || Double.isInfinite(number)) {
       throw new IllegalArgumentException(name + " must be positive, was " + number);
     }
@@ -110,6 +115,7 @@ public final class Door {
    * @throws IllegalArgumentException if it is negative or not finite
    */
   public static double notNegative(double number, String name) {
+    Objects.requireNonNull(name, "name");
     if (!(number >= 0.0) || Double.isInfinite(number)) {
       throw new IllegalArgumentException(name + " must not be negative, was " + number);
     }
@@ -125,6 +131,7 @@ public final class Door {
    * @throws IllegalArgumentException if it is not finite
    */
   public static double finite(double number, String name) {
+    Objects.requireNonNull(name, "name");
     if (!Double.isFinite(number)) {
       throw new IllegalArgumentException(name + " must be finite, was " + number);
     }
@@ -142,6 +149,7 @@ public final class Door {
    * @throws IllegalArgumentException if it lies outside
    */
   public static double within(double number, double lower, double upper, String name) {
+    Objects.requireNonNull(name, "name");
     if (!(number >= lower && number <= upper)) {
       throw new IllegalArgumentException(name + " must be " + lower + " to " + upper + ", was " + number);
     }
@@ -159,6 +167,7 @@ public final class Door {
    * @throws IllegalArgumentException if it lies outside
    */
   public static int within(int number, int lower, int upper, String name) {
+    Objects.requireNonNull(name, "name");
     if (number < lower || number > upper) {
       throw new IllegalArgumentException(name + " must be " + lower + " to " + upper + ", was " + number);
     }
@@ -174,6 +183,7 @@ public final class Door {
    * @throws IllegalArgumentException if it is blank
    */
   public static String said(String text, String name) {
+    Objects.requireNonNull(name, "name");
     Objects.requireNonNull(text, name);
     if (text.isBlank()) {
       throw new IllegalArgumentException(name + " must be said, was blank");
@@ -191,6 +201,7 @@ public final class Door {
    * @throws IllegalArgumentException if the lower one is above the upper one
    */
   public static <Q extends AdditiveQuantity<Q>> void inOrder(Q least, Q most, String name) {
+    Objects.requireNonNull(name, "name");
     Objects.requireNonNull(least, "least");
     Objects.requireNonNull(most, "greatest");
     if (least.si() > most.si()) {

@@ -2,6 +2,7 @@
 package io.github.wingwright.core.quantity;
 
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 
@@ -84,6 +85,7 @@ public final class DynamicViscosity extends AdditiveQuantity<DynamicViscosity> {
    * @throws IllegalArgumentException if the text is not a dynamic viscosity; the message lists what is accepted
    */
   public static DynamicViscosity parse(String text) {
+    Objects.requireNonNull(text, "text");
     return KIND.parse(text);
   }
 
@@ -95,6 +97,7 @@ public final class DynamicViscosity extends AdditiveQuantity<DynamicViscosity> {
    * @throws IllegalArgumentException if its unit is not of a dynamic viscosity, or its value is not finite
    */
   public static DynamicViscosity from(Quantity<?> quantity) {
+    Objects.requireNonNull(quantity, "quantity");
     return Jsr385.from(quantity, KIND);
   }
 
@@ -153,6 +156,7 @@ public final class DynamicViscosity extends AdditiveQuantity<DynamicViscosity> {
    * @throws ArithmeticException if the divisor is zero
    */
   public KinematicViscosity dividedBy(Density density) {
+    Objects.requireNonNull(density, "density");
     return KinematicViscosity.trusted(si / Check.divisor(density.si, density));
   }
 

@@ -2,6 +2,7 @@
 package io.github.wingwright.core.quantity;
 
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 
@@ -114,6 +115,7 @@ public final class Energy extends AdditiveQuantity<Energy> {
    * @throws IllegalArgumentException if the text is not an energy; the message lists what is accepted
    */
   public static Energy parse(String text) {
+    Objects.requireNonNull(text, "text");
     return KIND.parse(text);
   }
 
@@ -125,6 +127,7 @@ public final class Energy extends AdditiveQuantity<Energy> {
    * @throws IllegalArgumentException if its unit is not of an energy, or its value is not finite
    */
   public static Energy from(Quantity<javax.measure.quantity.Energy> quantity) {
+    Objects.requireNonNull(quantity, "quantity");
     return Jsr385.from(quantity, KIND);
   }
 
@@ -201,6 +204,7 @@ public final class Energy extends AdditiveQuantity<Energy> {
    * @throws ArithmeticException if the divisor is zero
    */
   public Power dividedBy(Time time) {
+    Objects.requireNonNull(time, "time");
     return Power.trusted(si / Check.divisor(time.si, time));
   }
 
@@ -212,6 +216,7 @@ public final class Energy extends AdditiveQuantity<Energy> {
    * @throws ArithmeticException if the divisor is zero
    */
   public Time dividedBy(Power power) {
+    Objects.requireNonNull(power, "power");
     return Time.trusted(si / Check.divisor(power.si, power));
   }
 
@@ -223,6 +228,7 @@ public final class Energy extends AdditiveQuantity<Energy> {
    * @throws ArithmeticException if the divisor is zero
    */
   public Force dividedBy(Length length) {
+    Objects.requireNonNull(length, "length");
     return Force.trusted(si / Check.divisor(length.si, length));
   }
 
@@ -234,6 +240,7 @@ public final class Energy extends AdditiveQuantity<Energy> {
    * @throws ArithmeticException if the divisor is zero
    */
   public Length dividedBy(Force force) {
+    Objects.requireNonNull(force, "force");
     return Length.trusted(si / Check.divisor(force.si, force));
   }
 

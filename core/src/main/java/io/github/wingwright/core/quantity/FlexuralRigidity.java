@@ -2,6 +2,7 @@
 package io.github.wingwright.core.quantity;
 
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 
@@ -69,6 +70,7 @@ public final class FlexuralRigidity extends AdditiveQuantity<FlexuralRigidity> {
    * @throws IllegalArgumentException if the text is not a flexural rigidity; the message lists what is accepted
    */
   public static FlexuralRigidity parse(String text) {
+    Objects.requireNonNull(text, "text");
     return KIND.parse(text);
   }
 
@@ -80,6 +82,7 @@ public final class FlexuralRigidity extends AdditiveQuantity<FlexuralRigidity> {
    * @throws IllegalArgumentException if its unit is not of a flexural rigidity, or its value is not finite
    */
   public static FlexuralRigidity from(Quantity<?> quantity) {
+    Objects.requireNonNull(quantity, "quantity");
     return Jsr385.from(quantity, KIND);
   }
 
@@ -129,6 +132,7 @@ public final class FlexuralRigidity extends AdditiveQuantity<FlexuralRigidity> {
    * @throws ArithmeticException if the divisor is zero
    */
   public SecondMomentOfArea dividedBy(Pressure pressure) {
+    Objects.requireNonNull(pressure, "pressure");
     return SecondMomentOfArea.trusted(si / Check.divisor(pressure.si, pressure));
   }
 

@@ -2,6 +2,7 @@
 package io.github.wingwright.core.quantity;
 
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 
@@ -129,6 +130,7 @@ public final class Force extends AdditiveQuantity<Force> {
    * @throws IllegalArgumentException if the text is not a force; the message lists what is accepted
    */
   public static Force parse(String text) {
+    Objects.requireNonNull(text, "text");
     return KIND.parse(text);
   }
 
@@ -140,6 +142,7 @@ public final class Force extends AdditiveQuantity<Force> {
    * @throws IllegalArgumentException if its unit is not of a force, or its value is not finite
    */
   public static Force from(Quantity<javax.measure.quantity.Force> quantity) {
+    Objects.requireNonNull(quantity, "quantity");
     return Jsr385.from(quantity, KIND);
   }
 
@@ -224,6 +227,7 @@ public final class Force extends AdditiveQuantity<Force> {
    * @return the product, a power
    */
   public Power times(Speed speed) {
+    Objects.requireNonNull(speed, "speed");
     return Power.trusted(si * speed.si);
   }
 
@@ -235,6 +239,7 @@ public final class Force extends AdditiveQuantity<Force> {
    * @throws ArithmeticException if the divisor is zero
    */
   public Pressure dividedBy(Area area) {
+    Objects.requireNonNull(area, "area");
     return Pressure.trusted(si / Check.divisor(area.si, area));
   }
 
@@ -246,6 +251,7 @@ public final class Force extends AdditiveQuantity<Force> {
    * @throws ArithmeticException if the divisor is zero
    */
   public Area dividedBy(Pressure pressure) {
+    Objects.requireNonNull(pressure, "pressure");
     return Area.trusted(si / Check.divisor(pressure.si, pressure));
   }
 
@@ -257,6 +263,7 @@ public final class Force extends AdditiveQuantity<Force> {
    * @throws ArithmeticException if the divisor is zero
    */
   public Acceleration dividedBy(Mass mass) {
+    Objects.requireNonNull(mass, "mass");
     return Acceleration.trusted(si / Check.divisor(mass.si, mass));
   }
 
@@ -268,6 +275,7 @@ public final class Force extends AdditiveQuantity<Force> {
    * @throws ArithmeticException if the divisor is zero
    */
   public Mass dividedBy(Acceleration acceleration) {
+    Objects.requireNonNull(acceleration, "acceleration");
     return Mass.trusted(si / Check.divisor(acceleration.si, acceleration));
   }
 
@@ -279,6 +287,7 @@ public final class Force extends AdditiveQuantity<Force> {
    * @return F·l as a moment
    */
   public Moment moment(Length arm) {
+    Objects.requireNonNull(arm, "arm");
     return Moment.trusted(si * arm.si);
   }
 
@@ -289,6 +298,7 @@ public final class Force extends AdditiveQuantity<Force> {
    * @return F·s as an energy
    */
   public Energy work(Length path) {
+    Objects.requireNonNull(path, "path");
     return Energy.trusted(si * path.si);
   }
 

@@ -2,6 +2,7 @@
 package io.github.wingwright.core.quantity;
 
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 
@@ -69,6 +70,7 @@ public final class Frequency extends AdditiveQuantity<Frequency> {
    * @throws IllegalArgumentException if the text is not a frequency; the message lists what is accepted
    */
   public static Frequency parse(String text) {
+    Objects.requireNonNull(text, "text");
     return KIND.parse(text);
   }
 
@@ -80,6 +82,7 @@ public final class Frequency extends AdditiveQuantity<Frequency> {
    * @throws IllegalArgumentException if its unit is not of a frequency, or its value is not finite
    */
   public static Frequency from(Quantity<javax.measure.quantity.Frequency> quantity) {
+    Objects.requireNonNull(quantity, "quantity");
     return Jsr385.from(quantity, KIND);
   }
 

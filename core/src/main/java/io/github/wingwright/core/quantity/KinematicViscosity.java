@@ -2,6 +2,7 @@
 package io.github.wingwright.core.quantity;
 
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 
@@ -69,6 +70,7 @@ public final class KinematicViscosity extends AdditiveQuantity<KinematicViscosit
    * @throws IllegalArgumentException if the text is not a kinematic viscosity; the message lists what is accepted
    */
   public static KinematicViscosity parse(String text) {
+    Objects.requireNonNull(text, "text");
     return KIND.parse(text);
   }
 
@@ -80,6 +82,7 @@ public final class KinematicViscosity extends AdditiveQuantity<KinematicViscosit
    * @throws IllegalArgumentException if its unit is not of a kinematic viscosity, or its value is not finite
    */
   public static KinematicViscosity from(Quantity<?> quantity) {
+    Objects.requireNonNull(quantity, "quantity");
     return Jsr385.from(quantity, KIND);
   }
 
@@ -128,6 +131,7 @@ public final class KinematicViscosity extends AdditiveQuantity<KinematicViscosit
    * @return the product, a dynamic viscosity
    */
   public DynamicViscosity times(Density density) {
+    Objects.requireNonNull(density, "density");
     return DynamicViscosity.trusted(si * density.si);
   }
 

@@ -2,6 +2,7 @@
 package io.github.wingwright.core.quantity;
 
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 
@@ -199,6 +200,7 @@ public final class Length extends AdditiveQuantity<Length> {
    * @throws IllegalArgumentException if the text is not a length; the message lists what is accepted
    */
   public static Length parse(String text) {
+    Objects.requireNonNull(text, "text");
     return KIND.parse(text);
   }
 
@@ -210,6 +212,7 @@ public final class Length extends AdditiveQuantity<Length> {
    * @throws IllegalArgumentException if its unit is not of a length, or its value is not finite
    */
   public static Length from(Quantity<javax.measure.quantity.Length> quantity) {
+    Objects.requireNonNull(quantity, "quantity");
     return Jsr385.from(quantity, KIND);
   }
 
@@ -330,6 +333,7 @@ public final class Length extends AdditiveQuantity<Length> {
    * @return the product, an area
    */
   public Area times(Length length) {
+    Objects.requireNonNull(length, "length");
     return Area.trusted(si * length.si);
   }
 
@@ -340,6 +344,7 @@ public final class Length extends AdditiveQuantity<Length> {
    * @return the product, a volume
    */
   public Volume times(Area area) {
+    Objects.requireNonNull(area, "area");
     return Volume.trusted(si * area.si);
   }
 
@@ -351,6 +356,7 @@ public final class Length extends AdditiveQuantity<Length> {
    * @throws ArithmeticException if the divisor is zero
    */
   public Speed dividedBy(Time time) {
+    Objects.requireNonNull(time, "time");
     return Speed.trusted(si / Check.divisor(time.si, time));
   }
 
@@ -362,6 +368,7 @@ public final class Length extends AdditiveQuantity<Length> {
    * @throws ArithmeticException if the divisor is zero
    */
   public Time dividedBy(Speed speed) {
+    Objects.requireNonNull(speed, "speed");
     return Time.trusted(si / Check.divisor(speed.si, speed));
   }
 
@@ -374,6 +381,7 @@ public final class Length extends AdditiveQuantity<Length> {
    * @return for example {@code "2.5 ft"}, and {@code "6 in"} for half a foot
    */
   public static String show(double si, NamedUnit<?> unit, int significantDigits) {
+    Objects.requireNonNull(unit, "unit");
     return readable(si, unit).format(si, significantDigits);
   }
 
@@ -385,6 +393,7 @@ public final class Length extends AdditiveQuantity<Length> {
    * @return the inch for less than a foot that is asked for in feet, else the unit asked for
    */
   public static NamedUnit<?> readable(double si, NamedUnit<?> unit) {
+    Objects.requireNonNull(unit, "unit");
     return unit.equals(FOOT) && Math.abs(si) < FOOT.toSi(1.0) * (1.0 - 1e-9) ? INCH : unit;
   }
 

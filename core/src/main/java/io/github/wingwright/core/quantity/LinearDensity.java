@@ -2,6 +2,7 @@
 package io.github.wingwright.core.quantity;
 
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 
@@ -84,6 +85,7 @@ public final class LinearDensity extends AdditiveQuantity<LinearDensity> {
    * @throws IllegalArgumentException if the text is not a linear density; the message lists what is accepted
    */
   public static LinearDensity parse(String text) {
+    Objects.requireNonNull(text, "text");
     return KIND.parse(text);
   }
 
@@ -95,6 +97,7 @@ public final class LinearDensity extends AdditiveQuantity<LinearDensity> {
    * @throws IllegalArgumentException if its unit is not of a linear density, or its value is not finite
    */
   public static LinearDensity from(Quantity<?> quantity) {
+    Objects.requireNonNull(quantity, "quantity");
     return Jsr385.from(quantity, KIND);
   }
 
@@ -152,6 +155,7 @@ public final class LinearDensity extends AdditiveQuantity<LinearDensity> {
    * @return the product, a mass
    */
   public Mass times(Length length) {
+    Objects.requireNonNull(length, "length");
     return Mass.trusted(si * length.si);
   }
 

@@ -2,6 +2,7 @@
 package io.github.wingwright.core.quantity;
 
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 
@@ -144,6 +145,7 @@ public final class Mass extends AdditiveQuantity<Mass> {
    * @throws IllegalArgumentException if the text is not a mass; the message lists what is accepted
    */
   public static Mass parse(String text) {
+    Objects.requireNonNull(text, "text");
     return KIND.parse(text);
   }
 
@@ -155,6 +157,7 @@ public final class Mass extends AdditiveQuantity<Mass> {
    * @throws IllegalArgumentException if its unit is not of a mass, or its value is not finite
    */
   public static Mass from(Quantity<javax.measure.quantity.Mass> quantity) {
+    Objects.requireNonNull(quantity, "quantity");
     return Jsr385.from(quantity, KIND);
   }
 
@@ -248,6 +251,7 @@ public final class Mass extends AdditiveQuantity<Mass> {
    * @return the product, a force
    */
   public Force times(Acceleration acceleration) {
+    Objects.requireNonNull(acceleration, "acceleration");
     return Force.trusted(si * acceleration.si);
   }
 
@@ -258,6 +262,7 @@ public final class Mass extends AdditiveQuantity<Mass> {
    * @return the product, a moment of inertia
    */
   public MomentOfInertia times(Area area) {
+    Objects.requireNonNull(area, "area");
     return MomentOfInertia.trusted(si * area.si);
   }
 
@@ -269,6 +274,7 @@ public final class Mass extends AdditiveQuantity<Mass> {
    * @throws ArithmeticException if the divisor is zero
    */
   public Density dividedBy(Volume volume) {
+    Objects.requireNonNull(volume, "volume");
     return Density.trusted(si / Check.divisor(volume.si, volume));
   }
 
@@ -280,6 +286,7 @@ public final class Mass extends AdditiveQuantity<Mass> {
    * @throws ArithmeticException if the divisor is zero
    */
   public Volume dividedBy(Density density) {
+    Objects.requireNonNull(density, "density");
     return Volume.trusted(si / Check.divisor(density.si, density));
   }
 
@@ -291,6 +298,7 @@ public final class Mass extends AdditiveQuantity<Mass> {
    * @throws ArithmeticException if the divisor is zero
    */
   public ArealDensity dividedBy(Area area) {
+    Objects.requireNonNull(area, "area");
     return ArealDensity.trusted(si / Check.divisor(area.si, area));
   }
 
@@ -302,6 +310,7 @@ public final class Mass extends AdditiveQuantity<Mass> {
    * @throws ArithmeticException if the divisor is zero
    */
   public Area dividedBy(ArealDensity arealDensity) {
+    Objects.requireNonNull(arealDensity, "areal density");
     return Area.trusted(si / Check.divisor(arealDensity.si, arealDensity));
   }
 
@@ -313,6 +322,7 @@ public final class Mass extends AdditiveQuantity<Mass> {
    * @throws ArithmeticException if the divisor is zero
    */
   public Area dividedBy(WingLoading wingLoading) {
+    Objects.requireNonNull(wingLoading, "wing loading");
     return Area.trusted(si / Check.divisor(wingLoading.si, wingLoading));
   }
 
@@ -324,6 +334,7 @@ public final class Mass extends AdditiveQuantity<Mass> {
    * @throws ArithmeticException if the divisor is zero
    */
   public LinearDensity dividedBy(Length length) {
+    Objects.requireNonNull(length, "length");
     return LinearDensity.trusted(si / Check.divisor(length.si, length));
   }
 
@@ -335,6 +346,7 @@ public final class Mass extends AdditiveQuantity<Mass> {
    * @throws ArithmeticException if the divisor is zero
    */
   public Length dividedBy(LinearDensity linearDensity) {
+    Objects.requireNonNull(linearDensity, "linear density");
     return Length.trusted(si / Check.divisor(linearDensity.si, linearDensity));
   }
 
@@ -345,6 +357,7 @@ public final class Mass extends AdditiveQuantity<Mass> {
    * @return m·g
    */
   public Force weight(Acceleration gravity) {
+    Objects.requireNonNull(gravity, "gravity");
     return times(gravity);
   }
 

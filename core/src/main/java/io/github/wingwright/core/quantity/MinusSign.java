@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.quantity;
 
+import java.util.Objects;
 import java.util.regex.Pattern;
 
 /**
@@ -22,6 +23,7 @@ public final class MinusSign {
    * @return the text, with each hyphen that stands for a minus replaced; {@code "-2.5°"} becomes {@code "−2.5°"}
    */
   public static String in(String text) {
+    Objects.requireNonNull(text, "text");
     return text.indexOf('-') < 0 ? text : HYPHEN.matcher(text).replaceAll("\u2212");
   }
 }

@@ -2,6 +2,7 @@
 package io.github.wingwright.core.quantity;
 
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 
@@ -99,6 +100,7 @@ public final class Moment extends AdditiveQuantity<Moment> {
    * @throws IllegalArgumentException if the text is not a moment; the message lists what is accepted
    */
   public static Moment parse(String text) {
+    Objects.requireNonNull(text, "text");
     return KIND.parse(text);
   }
 
@@ -110,6 +112,7 @@ public final class Moment extends AdditiveQuantity<Moment> {
    * @throws IllegalArgumentException if its unit is not of a moment, or its value is not finite
    */
   public static Moment from(Quantity<?> quantity) {
+    Objects.requireNonNull(quantity, "quantity");
     return Jsr385.from(quantity, KIND);
   }
 
@@ -177,6 +180,7 @@ public final class Moment extends AdditiveQuantity<Moment> {
    * @throws ArithmeticException if the divisor is zero
    */
   public Force dividedBy(Length length) {
+    Objects.requireNonNull(length, "length");
     return Force.trusted(si / Check.divisor(length.si, length));
   }
 
@@ -188,6 +192,7 @@ public final class Moment extends AdditiveQuantity<Moment> {
    * @throws ArithmeticException if the divisor is zero
    */
   public Length dividedBy(Force force) {
+    Objects.requireNonNull(force, "force");
     return Length.trusted(si / Check.divisor(force.si, force));
   }
 

@@ -2,6 +2,7 @@
 package io.github.wingwright.core.quantity;
 
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 
@@ -84,6 +85,7 @@ public final class MomentOfInertia extends AdditiveQuantity<MomentOfInertia> {
    * @throws IllegalArgumentException if the text is not a moment of inertia; the message lists what is accepted
    */
   public static MomentOfInertia parse(String text) {
+    Objects.requireNonNull(text, "text");
     return KIND.parse(text);
   }
 
@@ -95,6 +97,7 @@ public final class MomentOfInertia extends AdditiveQuantity<MomentOfInertia> {
    * @throws IllegalArgumentException if its unit is not of a moment of inertia, or its value is not finite
    */
   public static MomentOfInertia from(Quantity<?> quantity) {
+    Objects.requireNonNull(quantity, "quantity");
     return Jsr385.from(quantity, KIND);
   }
 
@@ -153,6 +156,7 @@ public final class MomentOfInertia extends AdditiveQuantity<MomentOfInertia> {
    * @throws ArithmeticException if the divisor is zero
    */
   public Area dividedBy(Mass mass) {
+    Objects.requireNonNull(mass, "mass");
     return Area.trusted(si / Check.divisor(mass.si, mass));
   }
 

@@ -2,6 +2,7 @@
 package io.github.wingwright.core.quantity;
 
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 
@@ -114,6 +115,7 @@ public final class Power extends AdditiveQuantity<Power> {
    * @throws IllegalArgumentException if the text is not a power; the message lists what is accepted
    */
   public static Power parse(String text) {
+    Objects.requireNonNull(text, "text");
     return KIND.parse(text);
   }
 
@@ -125,6 +127,7 @@ public final class Power extends AdditiveQuantity<Power> {
    * @throws IllegalArgumentException if its unit is not of a power, or its value is not finite
    */
   public static Power from(Quantity<javax.measure.quantity.Power> quantity) {
+    Objects.requireNonNull(quantity, "quantity");
     return Jsr385.from(quantity, KIND);
   }
 
@@ -200,6 +203,7 @@ public final class Power extends AdditiveQuantity<Power> {
    * @return the product, an energy
    */
   public Energy times(Time time) {
+    Objects.requireNonNull(time, "time");
     return Energy.trusted(si * time.si);
   }
 
@@ -211,6 +215,7 @@ public final class Power extends AdditiveQuantity<Power> {
    * @throws ArithmeticException if the divisor is zero
    */
   public Force dividedBy(Speed speed) {
+    Objects.requireNonNull(speed, "speed");
     return Force.trusted(si / Check.divisor(speed.si, speed));
   }
 
@@ -222,6 +227,7 @@ public final class Power extends AdditiveQuantity<Power> {
    * @throws ArithmeticException if the divisor is zero
    */
   public Speed dividedBy(Force force) {
+    Objects.requireNonNull(force, "force");
     return Speed.trusted(si / Check.divisor(force.si, force));
   }
 

@@ -2,6 +2,7 @@
 package io.github.wingwright.core.quantity;
 
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 
@@ -183,6 +184,7 @@ public final class Pressure extends AdditiveQuantity<Pressure> {
    * @throws IllegalArgumentException if the text is not a pressure; the message lists what is accepted
    */
   public static Pressure parse(String text) {
+    Objects.requireNonNull(text, "text");
     return KIND.parse(text);
   }
 
@@ -194,6 +196,7 @@ public final class Pressure extends AdditiveQuantity<Pressure> {
    * @throws IllegalArgumentException if its unit is not of a pressure, or its value is not finite
    */
   public static Pressure from(Quantity<javax.measure.quantity.Pressure> quantity) {
+    Objects.requireNonNull(quantity, "quantity");
     return Jsr385.from(quantity, KIND);
   }
 
@@ -305,6 +308,7 @@ public final class Pressure extends AdditiveQuantity<Pressure> {
    * @return the product, a force
    */
   public Force times(Area area) {
+    Objects.requireNonNull(area, "area");
     return Force.trusted(si * area.si);
   }
 
@@ -315,6 +319,7 @@ public final class Pressure extends AdditiveQuantity<Pressure> {
    * @return the product, a flexural rigidity
    */
   public FlexuralRigidity times(SecondMomentOfArea secondMomentOfArea) {
+    Objects.requireNonNull(secondMomentOfArea, "second moment of area");
     return FlexuralRigidity.trusted(si * secondMomentOfArea.si);
   }
 

@@ -2,6 +2,7 @@
 package io.github.wingwright.core.quantity;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.function.DoubleFunction;
 import java.util.stream.Collectors;
 
@@ -100,6 +101,7 @@ public final class QuantityKind<Q extends ScalarQuantity<Q>> {
    * @throws IllegalArgumentException if the text is not of this kind; the message lists what is accepted
    */
   public Written<Q> parseWithUnit(String text) {
+    Objects.requireNonNull(text, "text");
     return QuantityText.parse(text, this);
   }
 
@@ -144,5 +146,11 @@ public final class QuantityKind<Q extends ScalarQuantity<Q>> {
    * @param unit the unit of its first term
    * @param <Q> the type of the quantity
    */
-  public record Written<Q extends ScalarQuantity<Q>>(Q value, NamedUnit<Q> unit) {}
+  public record Written<Q extends ScalarQuantity<Q>>(Q value, NamedUnit<Q> unit) {
+    /** Refuses null. */
+    public Written {
+      Objects.requireNonNull(value, "value");
+      Objects.requireNonNull(unit, "unit");
+    }
+  }
 }

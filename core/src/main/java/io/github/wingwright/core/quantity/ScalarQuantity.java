@@ -2,6 +2,7 @@
 package io.github.wingwright.core.quantity;
 
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * A physical quantity with one real value, held as a {@code double} in the coherent SI unit of its kind.
@@ -45,6 +46,7 @@ public abstract sealed class ScalarQuantity<Q extends ScalarQuantity<Q>> impleme
    * @return the number of that unit
    */
   public final double in(NamedUnit<Q> unit) {
+    Objects.requireNonNull(unit, "unit");
     return unit.fromSi(si);
   }
 
@@ -55,6 +57,7 @@ public abstract sealed class ScalarQuantity<Q extends ScalarQuantity<Q>> impleme
    * @return for example {@code "11.811 in"}
    */
   public final String format(NamedUnit<Q> unit) {
+    Objects.requireNonNull(unit, "unit");
     return QuantityText.format(si, unit, QuantityText.DIGITS);
   }
 
@@ -66,6 +69,7 @@ public abstract sealed class ScalarQuantity<Q extends ScalarQuantity<Q>> impleme
    * @return for example {@code "11.8 in"}
    */
   public final String format(NamedUnit<Q> unit, int significantDigits) {
+    Objects.requireNonNull(unit, "unit");
     return QuantityText.format(si, unit, significantDigits);
   }
 
@@ -100,6 +104,7 @@ public abstract sealed class ScalarQuantity<Q extends ScalarQuantity<Q>> impleme
 
   @Override
   public final int compareTo(Q other) {
+    Objects.requireNonNull(other, "other");
     return Double.compare(si + 0.0, other.si + 0.0);
   }
 

@@ -2,6 +2,7 @@
 package io.github.wingwright.core.quantity;
 
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 
@@ -84,6 +85,7 @@ public final class SecondMomentOfArea extends AdditiveQuantity<SecondMomentOfAre
    * @throws IllegalArgumentException if the text is not a second moment of area; the message lists what is accepted
    */
   public static SecondMomentOfArea parse(String text) {
+    Objects.requireNonNull(text, "text");
     return KIND.parse(text);
   }
 
@@ -95,6 +97,7 @@ public final class SecondMomentOfArea extends AdditiveQuantity<SecondMomentOfAre
    * @throws IllegalArgumentException if its unit is not of a second moment of area, or its value is not finite
    */
   public static SecondMomentOfArea from(Quantity<?> quantity) {
+    Objects.requireNonNull(quantity, "quantity");
     return Jsr385.from(quantity, KIND);
   }
 
@@ -152,6 +155,7 @@ public final class SecondMomentOfArea extends AdditiveQuantity<SecondMomentOfAre
    * @return the product, a flexural rigidity
    */
   public FlexuralRigidity times(Pressure pressure) {
+    Objects.requireNonNull(pressure, "pressure");
     return FlexuralRigidity.trusted(si * pressure.si);
   }
 
@@ -163,6 +167,7 @@ public final class SecondMomentOfArea extends AdditiveQuantity<SecondMomentOfAre
    * @throws ArithmeticException if the divisor is zero
    */
   public Area dividedBy(Area area) {
+    Objects.requireNonNull(area, "area");
     return Area.trusted(si / Check.divisor(area.si, area));
   }
 

@@ -2,6 +2,7 @@
 package io.github.wingwright.core.quantity;
 
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 
@@ -151,6 +152,7 @@ public final class Speed extends AdditiveQuantity<Speed> {
    * @throws IllegalArgumentException if the text is not a speed; the message lists what is accepted
    */
   public static Speed parse(String text) {
+    Objects.requireNonNull(text, "text");
     return KIND.parse(text);
   }
 
@@ -162,6 +164,7 @@ public final class Speed extends AdditiveQuantity<Speed> {
    * @throws IllegalArgumentException if its unit is not of a speed, or its value is not finite
    */
   public static Speed from(Quantity<javax.measure.quantity.Speed> quantity) {
+    Objects.requireNonNull(quantity, "quantity");
     return Jsr385.from(quantity, KIND);
   }
 
@@ -255,6 +258,7 @@ public final class Speed extends AdditiveQuantity<Speed> {
    * @return the product, a length
    */
   public Length times(Time time) {
+    Objects.requireNonNull(time, "time");
     return Length.trusted(si * time.si);
   }
 
@@ -265,6 +269,7 @@ public final class Speed extends AdditiveQuantity<Speed> {
    * @return the product, a power
    */
   public Power times(Force force) {
+    Objects.requireNonNull(force, "force");
     return Power.trusted(si * force.si);
   }
 
@@ -276,6 +281,7 @@ public final class Speed extends AdditiveQuantity<Speed> {
    * @throws ArithmeticException if the divisor is zero
    */
   public Acceleration dividedBy(Time time) {
+    Objects.requireNonNull(time, "time");
     return Acceleration.trusted(si / Check.divisor(time.si, time));
   }
 
@@ -287,6 +293,7 @@ public final class Speed extends AdditiveQuantity<Speed> {
    * @throws ArithmeticException if the divisor is zero
    */
   public Time dividedBy(Acceleration acceleration) {
+    Objects.requireNonNull(acceleration, "acceleration");
     return Time.trusted(si / Check.divisor(acceleration.si, acceleration));
   }
 

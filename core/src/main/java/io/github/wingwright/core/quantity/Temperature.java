@@ -2,6 +2,7 @@
 package io.github.wingwright.core.quantity;
 
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 
@@ -85,6 +86,7 @@ public final class Temperature extends ScalarQuantity<Temperature> {
    * @throws IllegalArgumentException if the text is not a temperature; the message lists what is accepted
    */
   public static Temperature parse(String text) {
+    Objects.requireNonNull(text, "text");
     return KIND.parse(text);
   }
 
@@ -97,6 +99,7 @@ public final class Temperature extends ScalarQuantity<Temperature> {
    *     absolute zero or marked as a difference, not below absolute zero
    */
   public static Temperature from(Quantity<javax.measure.quantity.Temperature> quantity) {
+    Objects.requireNonNull(quantity, "quantity");
     return Jsr385.temperature(quantity);
   }
 
@@ -154,6 +157,7 @@ public final class Temperature extends ScalarQuantity<Temperature> {
    * @return T + ΔT
    */
   public Temperature plus(TemperatureDifference rise) {
+    Objects.requireNonNull(rise, "rise");
     return new Temperature(si + rise.si);
   }
 
@@ -164,6 +168,7 @@ public final class Temperature extends ScalarQuantity<Temperature> {
    * @return T − ΔT
    */
   public Temperature minus(TemperatureDifference drop) {
+    Objects.requireNonNull(drop, "drop");
     return new Temperature(si - drop.si);
   }
 
@@ -174,6 +179,7 @@ public final class Temperature extends ScalarQuantity<Temperature> {
    * @return T − T₀
    */
   public TemperatureDifference minus(Temperature other) {
+    Objects.requireNonNull(other, "other");
     return TemperatureDifference.trusted(si - other.si);
   }
 

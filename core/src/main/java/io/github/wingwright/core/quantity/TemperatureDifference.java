@@ -2,6 +2,7 @@
 package io.github.wingwright.core.quantity;
 
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 
@@ -69,6 +70,7 @@ public final class TemperatureDifference extends AdditiveQuantity<TemperatureDif
    * @throws IllegalArgumentException if the text is not a temperature difference; the message lists what is accepted
    */
   public static TemperatureDifference parse(String text) {
+    Objects.requireNonNull(text, "text");
     return KIND.parse(text);
   }
 
@@ -81,6 +83,7 @@ public final class TemperatureDifference extends AdditiveQuantity<TemperatureDif
    *     a temperature in a unit such as °C and not marked as a difference
    */
   public static TemperatureDifference from(Quantity<javax.measure.quantity.Temperature> quantity) {
+    Objects.requireNonNull(quantity, "quantity");
     return Jsr385.temperatureDifference(quantity);
   }
 
@@ -101,6 +104,7 @@ public final class TemperatureDifference extends AdditiveQuantity<TemperatureDif
    * @throws IllegalArgumentException if the unit is not of a temperature difference
    */
   public double in(Unit<javax.measure.quantity.Temperature> unit) {
+    Objects.requireNonNull(unit, "unit");
     return Jsr385.steps(this, unit);
   }
 

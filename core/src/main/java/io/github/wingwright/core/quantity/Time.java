@@ -2,6 +2,7 @@
 package io.github.wingwright.core.quantity;
 
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 
@@ -99,6 +100,7 @@ public final class Time extends AdditiveQuantity<Time> {
    * @throws IllegalArgumentException if the text is not a time; the message lists what is accepted
    */
   public static Time parse(String text) {
+    Objects.requireNonNull(text, "text");
     return KIND.parse(text);
   }
 
@@ -110,6 +112,7 @@ public final class Time extends AdditiveQuantity<Time> {
    * @throws IllegalArgumentException if its unit is not of a time, or its value is not finite
    */
   public static Time from(Quantity<javax.measure.quantity.Time> quantity) {
+    Objects.requireNonNull(quantity, "quantity");
     return Jsr385.from(quantity, KIND);
   }
 
@@ -176,6 +179,7 @@ public final class Time extends AdditiveQuantity<Time> {
    * @return the product, a length
    */
   public Length times(Speed speed) {
+    Objects.requireNonNull(speed, "speed");
     return Length.trusted(si * speed.si);
   }
 
@@ -186,6 +190,7 @@ public final class Time extends AdditiveQuantity<Time> {
    * @return the product, a speed
    */
   public Speed times(Acceleration acceleration) {
+    Objects.requireNonNull(acceleration, "acceleration");
     return Speed.trusted(si * acceleration.si);
   }
 
@@ -196,6 +201,7 @@ public final class Time extends AdditiveQuantity<Time> {
    * @return the product, an energy
    */
   public Energy times(Power power) {
+    Objects.requireNonNull(power, "power");
     return Energy.trusted(si * power.si);
   }
 
@@ -206,6 +212,7 @@ public final class Time extends AdditiveQuantity<Time> {
    * @return the product, an angle
    */
   public Angle times(AngularRate angularRate) {
+    Objects.requireNonNull(angularRate, "angular rate");
     return Angle.trusted(si * angularRate.si);
   }
 

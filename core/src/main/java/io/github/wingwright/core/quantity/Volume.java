@@ -2,6 +2,7 @@
 package io.github.wingwright.core.quantity;
 
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 
@@ -129,6 +130,7 @@ public final class Volume extends AdditiveQuantity<Volume> {
    * @throws IllegalArgumentException if the text is not a volume; the message lists what is accepted
    */
   public static Volume parse(String text) {
+    Objects.requireNonNull(text, "text");
     return KIND.parse(text);
   }
 
@@ -140,6 +142,7 @@ public final class Volume extends AdditiveQuantity<Volume> {
    * @throws IllegalArgumentException if its unit is not of a volume, or its value is not finite
    */
   public static Volume from(Quantity<javax.measure.quantity.Volume> quantity) {
+    Objects.requireNonNull(quantity, "quantity");
     return Jsr385.from(quantity, KIND);
   }
 
@@ -224,6 +227,7 @@ public final class Volume extends AdditiveQuantity<Volume> {
    * @return the product, a mass
    */
   public Mass times(Density density) {
+    Objects.requireNonNull(density, "density");
     return Mass.trusted(si * density.si);
   }
 
@@ -235,6 +239,7 @@ public final class Volume extends AdditiveQuantity<Volume> {
    * @throws ArithmeticException if the divisor is zero
    */
   public Length dividedBy(Area area) {
+    Objects.requireNonNull(area, "area");
     return Length.trusted(si / Check.divisor(area.si, area));
   }
 
@@ -246,6 +251,7 @@ public final class Volume extends AdditiveQuantity<Volume> {
    * @throws ArithmeticException if the divisor is zero
    */
   public Area dividedBy(Length length) {
+    Objects.requireNonNull(length, "length");
     return Area.trusted(si / Check.divisor(length.si, length));
   }
 

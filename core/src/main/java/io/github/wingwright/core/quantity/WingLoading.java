@@ -2,6 +2,7 @@
 package io.github.wingwright.core.quantity;
 
 import java.util.List;
+import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 
@@ -104,6 +105,7 @@ public final class WingLoading extends AdditiveQuantity<WingLoading> {
    * @throws IllegalArgumentException if the text is not a wing loading; the message lists what is accepted
    */
   public static WingLoading parse(String text) {
+    Objects.requireNonNull(text, "text");
     return KIND.parse(text);
   }
 
@@ -115,6 +117,7 @@ public final class WingLoading extends AdditiveQuantity<WingLoading> {
    * @throws IllegalArgumentException if its unit is not of a wing loading, or its value is not finite
    */
   public static WingLoading from(Quantity<?> quantity) {
+    Objects.requireNonNull(quantity, "quantity");
     return Jsr385.from(quantity, KIND);
   }
 
@@ -181,6 +184,7 @@ public final class WingLoading extends AdditiveQuantity<WingLoading> {
    * @return the product, a mass
    */
   public Mass times(Area area) {
+    Objects.requireNonNull(area, "area");
     return Mass.trusted(si * area.si);
   }
 
@@ -193,6 +197,8 @@ public final class WingLoading extends AdditiveQuantity<WingLoading> {
    * @throws ArithmeticException if the area is zero
    */
   public static WingLoading of(Mass mass, Area referenceArea) {
+    Objects.requireNonNull(mass, "mass");
+    Objects.requireNonNull(referenceArea, "reference area");
     return new WingLoading(mass.si / Check.divisor(referenceArea.si, referenceArea));
   }
 
@@ -203,6 +209,7 @@ public final class WingLoading extends AdditiveQuantity<WingLoading> {
    * @return (m/S)·g
    */
   public Pressure weight(Acceleration gravity) {
+    Objects.requireNonNull(gravity, "gravity");
     return Pressure.trusted(si * gravity.si);
   }
 

@@ -26,6 +26,7 @@ public record Chapter(String title, List<Block> blocks) {
    * @return the chapter
    */
   public static Chapter of(String title, Block... blocks) {
+    Objects.requireNonNull(blocks, "blocks");
     Objects.requireNonNull(title, "title");
     return new Chapter(title, List.of(blocks));
   }

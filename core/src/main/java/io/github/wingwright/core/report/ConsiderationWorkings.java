@@ -27,6 +27,8 @@ public final class ConsiderationWorkings {
    * @return a line of words and the workings for each that has workings; the names of the others at the end
    */
   public static List<Block> of(List<Weighed> considerations, Step length, Step diameter, NamedUnit<?>... units) {
+    Objects.requireNonNull(considerations, "considerations");
+    Objects.requireNonNull(units, "units");
     Objects.requireNonNull(length, "length");
     Objects.requireNonNull(diameter, "diameter");
     List<Block> blocks = new ArrayList<>();

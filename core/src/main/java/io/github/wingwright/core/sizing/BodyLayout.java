@@ -15,6 +15,7 @@ import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.quantity.Speed;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.BinaryOperator;
 
@@ -106,6 +107,7 @@ public final class BodyLayout {
    */
   public static ShapeConsideration seesOverNose(
       Angle angle, Contents contents, String cabin, Length eyeBehindFront, Length eyeBelowTop, Length windscreenAhead) {
+    Objects.requireNonNull(contents, "contents");
     Door.positive(angle, "over-nose angle");
     Door.positive(eyeBehindFront, "distance of the eye behind the cabin's front");
     double ahead = Door.positive(windscreenAhead, "distance of the windscreen ahead of the eye").si();
@@ -363,6 +365,7 @@ public final class BodyLayout {
    * @return −dr/dx; of a spheroid √3·d/L
    */
   public static double closureSlope(BodyShape shape, double length, double diameter) {
+    Objects.requireNonNull(shape, "shape");
     return TailEnd.closureSlope(shape, length, diameter);
   }
 

@@ -98,6 +98,7 @@ public record BodyShell(Length wall, Density density, Pressure modulus, Source w
    * @throws IllegalArgumentException if the modulus of the material is not known
    */
   public static BodyShell of(Material material, Length wall) {
+    Objects.requireNonNull(material, "material");
     Pressure modulus =
         material
             .elasticModulus()
@@ -144,6 +145,7 @@ public record BodyShell(Length wall, Density density, Pressure modulus, Source w
    * @return the step of EI
    */
   public Step stiffnessStep(Step diameter) {
+    Objects.requireNonNull(diameter, "diameter");
     return Step.of(BENDING_STIFFNESS, modulusStep(), Step.of(SECOND_MOMENT, diameter, wallStep()));
   }
 
@@ -217,6 +219,7 @@ public record BodyShell(Length wall, Density density, Pressure modulus, Source w
    * @return EI
    */
   public FlexuralRigidity bendingStiffness(Length diameter) {
+    Objects.requireNonNull(diameter, "diameter");
     return FlexuralRigidity.newtonSquareMetres(modulus.si() * secondMoment(diameter.si(), wall.si()));
   }
 

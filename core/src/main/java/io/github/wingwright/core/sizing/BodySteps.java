@@ -49,6 +49,9 @@ public record BodySteps(
    * @return the lines
    */
   public static BodySteps of(BodyShape shape, Step length, Step diameter) {
+    Objects.requireNonNull(shape, "shape");
+    Objects.requireNonNull(length, "length");
+    Objects.requireNonNull(diameter, "diameter");
     return new BodySteps(
         shape,
         length,
@@ -67,6 +70,7 @@ public record BodySteps(
    * @return the lines
    */
   public static BodySteps of(Fuselage body, Source source) {
+    Objects.requireNonNull(body, "body");
     return of(
         body.shape(),
         Step.given("length", "L", body.length(), source),

@@ -127,6 +127,7 @@ public final class Considerations {
    * @return least ≤ L/d ≤ most
    */
   public static Consideration finenessFor(FinenessContext context) {
+    Objects.requireNonNull(context, "context");
     return fineness(context.least(), context.most(), " (" + context.words() + ")", context.source());
   }
 
@@ -218,6 +219,7 @@ public final class Considerations {
    * @return volume of the body ≥ contents/packing
    */
   public static ShapeConsideration enclosing(Volume contents, PackingFraction packing) {
+    Objects.requireNonNull(packing, "packing");
     Door.positive(contents, "volume of the contents");
     double needed = contents.si() / packing.value();
     Wording name = Wording.of("encloses ").and(contents).and(" " + packing);
@@ -274,6 +276,7 @@ public final class Considerations {
    * @return EI of the ring ≥ least
    */
   public static Consideration bendingStiffnessAtLeast(FlexuralRigidity least, BodyShell shell) {
+    Objects.requireNonNull(shell, "shell");
     Door.positive(least, "least bending stiffness");
     return new StiffnessFloor(
         Wording.of("bending stiffness at least ").and(least, 3),
@@ -362,6 +365,7 @@ public final class Considerations {
    * @return the load at launch
    */
   public static Force atLaunch(Force atStall, Speed launch, Speed stall) {
+    Objects.requireNonNull(atStall, "at stall");
     Door.positive(launch, "launch speed");
     Door.positive(stall, "stall speed");
     double ratio = launch.dividedBy(stall);
@@ -375,6 +379,7 @@ public final class Considerations {
    * @return it cannot be otherwise
    */
   public static Consideration asLimit(Consideration consideration) {
+    Objects.requireNonNull(consideration, "consideration");
     return rated(consideration, Strength.LIMIT);
   }
 
@@ -385,6 +390,7 @@ public final class Considerations {
    * @return leaving it is allowed and has a price
    */
   public static Consideration asGuideline(Consideration consideration) {
+    Objects.requireNonNull(consideration, "consideration");
     return rated(consideration, Strength.GUIDELINE);
   }
 
@@ -412,6 +418,7 @@ public final class Considerations {
    * @return the consideration by that name
    */
   public static Consideration called(String name, Consideration consideration) {
+    Objects.requireNonNull(consideration, "consideration");
     return rated(Wording.of(Door.said(name, "name of the consideration")), consideration, consideration.strength());
   }
 

@@ -65,6 +65,7 @@ public final class Contents {
    * @return the contents, without wall, clearance or gap
    */
   public static Contents of(Thing... things) {
+    Objects.requireNonNull(things, "things");
     return new Contents(List.of(things), 0.0, 0.0, 0.0, false);
   }
 
@@ -116,6 +117,7 @@ public final class Contents {
   public record Placing(List<Place> places) {
     /** Keeps a copy. */
     public Placing {
+      Objects.requireNonNull(places, "places");
       places = List.copyOf(places);
     }
 
@@ -166,6 +168,7 @@ public final class Contents {
    * @return where everything lies, empty if it does not fit
    */
   public Optional<Placing> placedIn(Fuselage body) {
+    Objects.requireNonNull(body, "body");
     double[] fronts = new double[things.size()];
     double length = body.length().si();
     double diameter = body.diameter().si();

@@ -10,6 +10,7 @@ import io.github.wingwright.core.geometry.Fuselage;
 import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Door;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -37,6 +38,7 @@ public interface DragArea {
    * @return D/q + 3.83·u^2.5·A_max
    */
   default DragArea withUpsweep(Angle upsweep) {
+    Objects.requireNonNull(upsweep, "upsweep");
     Door.within(upsweep.degrees(), 0.0, 25.0, "upsweep in degrees");
     double u = upsweep.radians();
     DragArea straight = this;
@@ -49,11 +51,13 @@ public interface DragArea {
 
       @Override
       public List<Finding> findings(Fuselage body) {
+        Objects.requireNonNull(body, "body");
         return straight.findings(body);
       }
 
       @Override
       public Optional<Step> step(BodySteps body) {
+        Objects.requireNonNull(body, "body");
         Step swept = Step.of(AfterbodyDrag.UPSWEEP, Step.given("upsweep", "u", upsweep, Source.BRIEF), body.frontalArea());
         return straight.step(body).map(s -> Step.sum("drag area of the upswept body", "F", List.of(s, swept)));
       }
@@ -67,6 +71,7 @@ public interface DragArea {
    * @return findings, usually none
    */
   default List<Finding> findings(Fuselage body) {
+    Objects.requireNonNull(body, "body");
     return List.of();
   }
 
@@ -77,6 +82,7 @@ public interface DragArea {
    * @return the step, empty if there are no workings
    */
   default Optional<Step> step(BodySteps body) {
+    Objects.requireNonNull(body, "body");
     return Optional.empty();
   }
 
@@ -87,6 +93,7 @@ public interface DragArea {
    * @return the step, empty if there are no workings
    */
   default Optional<Step> step(Fuselage body) {
+    Objects.requireNonNull(body, "body");
     return step(BodySteps.of(body, Source.library("geometry of the body")));
   }
 }

@@ -40,6 +40,7 @@ public record DragSurvey(
 
   /** Keeps a copy. */
   public DragSurvey {
+    Objects.requireNonNull(points, "points");
     Objects.requireNonNull(held, "held");
     Objects.requireNonNull(best, "best");
     Objects.requireNonNull(withinOnePercent, "within one percent");
@@ -86,6 +87,9 @@ public record DragSurvey(
    * @return the survey
    */
   public static DragSurvey atFixedLength(BodyShape shape, DragArea drag, Length length, Interval fineness) {
+    Objects.requireNonNull(drag, "drag");
+    Objects.requireNonNull(shape, "shape");
+    Objects.requireNonNull(fineness, "fineness");
     double l = Door.positive(length, "fuselage length").si();
     return of("length " + length.format(4), shape, drag, fineness, f -> new double[] {l, l / f});
   }
@@ -100,6 +104,9 @@ public record DragSurvey(
    * @return the survey
    */
   public static DragSurvey atFixedVolume(BodyShape shape, DragArea drag, Volume volume, Interval fineness) {
+    Objects.requireNonNull(drag, "drag");
+    Objects.requireNonNull(shape, "shape");
+    Objects.requireNonNull(fineness, "fineness");
     double v = Door.positive(volume, "volume").si();
     return of(
         "volume " + volume.format(4),
@@ -123,6 +130,9 @@ public record DragSurvey(
    * @return the survey
    */
   public static DragSurvey atFixedSection(BodyShape shape, DragArea drag, Length diameter, Interval fineness) {
+    Objects.requireNonNull(drag, "drag");
+    Objects.requireNonNull(shape, "shape");
+    Objects.requireNonNull(fineness, "fineness");
     double d = Door.positive(diameter, "fuselage diameter").si();
     return of("diameter " + diameter.format(4), shape, drag, fineness, f -> new double[] {f * d, d});
   }
@@ -204,6 +214,8 @@ public record DragSurvey(
    * @return 0 to 1
    */
   public static double shareOf(DragArea drag, Fuselage body, Area whole) {
+    Objects.requireNonNull(drag, "drag");
+    Objects.requireNonNull(body, "body");
     Door.positive(whole, "drag area of the aircraft");
     return drag.dragArea(body.shape(), body.length().si(), body.diameter().si()) / whole.si();
   }

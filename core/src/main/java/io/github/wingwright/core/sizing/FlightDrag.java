@@ -48,6 +48,8 @@ public record FlightDrag(FlightCondition flight, FrictionModel friction, BodyFor
    * @return the estimate
    */
   public static FlightDrag of(FlightCondition flight, Length length) {
+    Objects.requireNonNull(flight, "flight");
+    Objects.requireNonNull(length, "length");
     boolean laminar = flight.reynoldsNumber(length) < TRANSITION;
     return new FlightDrag(
         flight,
@@ -57,6 +59,7 @@ public record FlightDrag(FlightCondition flight, FrictionModel friction, BodyFor
 
   /** Refuses air at rest. */
   public FlightDrag {
+    Objects.requireNonNull(flight, "flight");
     Objects.requireNonNull(friction, "friction");
     Objects.requireNonNull(form, "form");
     Door.positive(flight.airspeed(), "airspeed");
@@ -64,6 +67,7 @@ public record FlightDrag(FlightCondition flight, FrictionModel friction, BodyFor
 
   @Override
   public double dragArea(BodyShape shape, double length, double diameter) {
+    Objects.requireNonNull(shape, "shape");
     double speed = flight.airspeed().si();
     double reynolds = Air.reynoldsNumber(speed, length, viscosity());
     double cf = friction.coefficient(reynolds, length, 0.0);
@@ -82,6 +86,7 @@ public record FlightDrag(FlightCondition flight, FrictionModel friction, BodyFor
 
   @Override
   public List<Finding> findings(Fuselage body) {
+    Objects.requireNonNull(body, "body");
     List<Finding> findings =
         new ArrayList<>(
             component(body.length().si(), body.finenessRatio(), body.wettedArea().si())
@@ -92,6 +97,7 @@ public record FlightDrag(FlightCondition flight, FrictionModel friction, BodyFor
 
   @Override
   public Optional<Step> step(BodySteps body) {
+    Objects.requireNonNull(body, "body");
     Step speed = Step.given("airspeed", "V", flight.airspeed(), FLIGHT);
     Step viscosity = flight.air().kinematicViscosityStep(FLIGHT);
     Step mach = Step.given("Mach number, low", "M", 0.0, Source.library("compressibility is left out below M 0.3"));

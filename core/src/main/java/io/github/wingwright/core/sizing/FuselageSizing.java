@@ -16,6 +16,7 @@ import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -79,6 +80,7 @@ public final class FuselageSizing {
    * @return the specification
    */
   public static FuselageSizing of(BodyShape shape) {
+    Objects.requireNonNull(shape, "shape");
     return of(shape, List.of(), Optional.empty(), Pricing.NONE, Length.MILLIMETRE);
   }
 
@@ -89,6 +91,7 @@ public final class FuselageSizing {
    * @return the new specification
    */
   public FuselageSizing shapedAs(BodyShape other) {
+    Objects.requireNonNull(other, "other");
     return of(other, asked.stream().map(a -> a.on(other)).toList(), length, pricing, unit);
   }
 
@@ -109,6 +112,7 @@ public final class FuselageSizing {
    * @return the new specification
    */
   public FuselageSizing considering(ShapeConsideration consideration) {
+    Objects.requireNonNull(consideration, "consideration");
     return with(consideration, Decision.chosen());
   }
 
@@ -133,6 +137,7 @@ public final class FuselageSizing {
    * @throws IllegalArgumentException if no reason is given
    */
   public FuselageSizing settingAside(ShapeConsideration consideration, String because) {
+    Objects.requireNonNull(consideration, "consideration");
     return with(consideration, Decision.notApplicable(because));
   }
 
@@ -157,6 +162,7 @@ public final class FuselageSizing {
    * @throws IllegalArgumentException if it is not said what would reopen it
    */
   public FuselageSizing provisionally(ShapeConsideration consideration, String until) {
+    Objects.requireNonNull(consideration, "consideration");
     return with(consideration, Decision.provisional(until));
   }
 
@@ -220,6 +226,7 @@ public final class FuselageSizing {
    * @return the new specification
    */
   public FuselageSizing draggingAs(DragArea drag) {
+    Objects.requireNonNull(drag, "drag");
     return with(length, pricing.withDrag(drag));
   }
 
@@ -230,6 +237,7 @@ public final class FuselageSizing {
    * @return the new specification
    */
   public FuselageSizing madeOf(BodyShell shell) {
+    Objects.requireNonNull(shell, "shell");
     return with(length, pricing.withShell(shell));
   }
 
@@ -240,6 +248,7 @@ public final class FuselageSizing {
    * @return the new specification
    */
   public FuselageSizing judgedBy(FigureOfMerit figure) {
+    Objects.requireNonNull(figure, "figure");
     return with(length, pricing.withFigure(figure));
   }
 
@@ -250,6 +259,7 @@ public final class FuselageSizing {
    * @return the new specification
    */
   public FuselageSizing showing(NamedUnit<Length> shown) {
+    Objects.requireNonNull(shown, "shown");
     return of(shape, asked, length, pricing, shown);
   }
 
@@ -328,6 +338,8 @@ public final class FuselageSizing {
    * @return the region
    */
   public FeasibleRegion region(Interval lengths, Interval diameters) {
+    Objects.requireNonNull(diameters, "diameters");
+    Objects.requireNonNull(lengths, "lengths");
     return FeasibleRegion.of(negotiation.all(), lengths, diameters, unit);
   }
 
@@ -398,6 +410,8 @@ public final class FuselageSizing {
    * @return the prices
    */
   public List<Price> prices(Fuselage reference, Fuselage chosen) {
+    Objects.requireNonNull(reference, "reference");
+    Objects.requireNonNull(chosen, "chosen");
     return pricing.prices(reference, chosen, unit);
   }
 

@@ -16,6 +16,7 @@ import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Pressure;
 import io.github.wingwright.core.quantity.Speed;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -119,6 +120,7 @@ public final class NoseStrength {
    */
   public static Consideration survivesNoseImpact(
       Mass mass, Speed speed, Length stroke, BodyShell shell, Pressure strength) {
+    Objects.requireNonNull(shell, "shell");
     Door.positive(mass, "mass");
     Door.positive(speed, "speed of the impact");
     Door.positive(stroke, "stroke of the nose");

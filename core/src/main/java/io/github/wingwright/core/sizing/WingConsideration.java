@@ -6,6 +6,7 @@ import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Strength;
 import io.github.wingwright.core.quantity.NamedUnit;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -29,6 +30,7 @@ public interface WingConsideration {
    * @return for example {@code "root chord at most 4 in"}; the plain name of a consideration that keeps no quantities
    */
   default String nameIn(NamedUnit<?>... units) {
+    Objects.requireNonNull(units, "units");
     return name();
   }
 
@@ -63,6 +65,7 @@ public interface WingConsideration {
    *     inside as a part of the nearer end
    */
   default double margin(WingFrame frame, double chord) {
+    Objects.requireNonNull(frame, "frame");
     return Margins.within(chord, meanChords(frame));
   }
 
@@ -74,6 +77,8 @@ public interface WingConsideration {
    * @return the margin of that wing as a step; empty if the consideration is an interval and nothing more
    */
   default Optional<Step> workings(WingFrame frame, Step chord) {
+    Objects.requireNonNull(frame, "frame");
+    Objects.requireNonNull(chord, "chord");
     return Optional.empty();
   }
 }

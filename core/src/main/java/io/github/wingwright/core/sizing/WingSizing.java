@@ -195,6 +195,7 @@ public final class WingSizing {
    * @return the new specification
    */
   public WingSizing quarterChordSweep(Angle angle) {
+    Objects.requireNonNull(angle, "angle");
     within(angle, 60.0, "quarter-chord sweep");
     return with(new Shape(shape.taperRatio, angle, shape.dihedral, shape.washout, shape.section));
   }
@@ -206,6 +207,7 @@ public final class WingSizing {
    * @return the new specification
    */
   public WingSizing dihedral(Angle angle) {
+    Objects.requireNonNull(angle, "angle");
     within(angle, 45.0, "dihedral");
     return with(new Shape(shape.taperRatio, shape.sweep, angle, shape.washout, shape.section));
   }
@@ -217,6 +219,7 @@ public final class WingSizing {
    * @return the new specification
    */
   public WingSizing washout(Angle angle) {
+    Objects.requireNonNull(angle, "angle");
     within(angle, 15.0, "washout");
     return with(new Shape(shape.taperRatio, shape.sweep, shape.dihedral, angle, shape.section));
   }
@@ -228,6 +231,7 @@ public final class WingSizing {
    * @return the new specification
    */
   public WingSizing section(AirfoilSection section) {
+    Objects.requireNonNull(section, "section");
     return with(new Shape(shape.taperRatio, shape.sweep, shape.dihedral, shape.washout, Optional.of(section)));
   }
 

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Predicate;
 
 /**
@@ -59,6 +60,8 @@ public final class DesignComparison {
    * @return what changed from the first to the second
    */
   public static DesignComparison of(Design before, Design after) {
+    Objects.requireNonNull(before, "before");
+    Objects.requireNonNull(after, "after");
     return new DesignComparison(before, after);
   }
 
@@ -158,6 +161,7 @@ public final class DesignComparison {
    * @return the count
    */
   public long count(Judgement judgement) {
+    Objects.requireNonNull(judgement, "judgement");
     return numbers.stream().filter(n -> n.judgement() == judgement).count();
   }
 

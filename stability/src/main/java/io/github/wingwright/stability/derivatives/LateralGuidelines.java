@@ -10,6 +10,7 @@ import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.stability.dynamics.LateralDerivatives;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Ranges that the static lateral derivatives of good aircraft keep to, and what to change outside them.
@@ -64,6 +65,7 @@ public final class LateralGuidelines {
    * @return what a builder should know, heaviest first; an aircraft that leaves the wind or rolls into it is serious
    */
   public List<Finding> check(LateralDerivatives derivatives) {
+    Objects.requireNonNull(derivatives, "derivatives");
     List<Finding> findings = new ArrayList<>();
     weathercock.check(derivatives.yawSideslip()).ifPresent(findings::add);
     dihedralEffect.check(derivatives.rollSideslip()).ifPresent(findings::add);

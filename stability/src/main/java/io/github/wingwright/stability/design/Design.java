@@ -30,6 +30,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * A complete design: what {@link SizingLoop} arrives at.
@@ -310,6 +311,7 @@ public final class Design {
    * @throws IllegalStateException if it is too short for the tails, or no ballast balances it
    */
   public Design withFuselage(Fuselage other) {
+    Objects.requireNonNull(other, "other");
     List<Step> made = List.of(number("wing.span_m"), number("wing.root_chord_m"), number("wing.tip_chord_m"));
     Sized<Wing> same =
         new Sized<>(aircraft.airframe().wing(), wing.range(), Workings.of(made), wing.findings(), wing.prices());

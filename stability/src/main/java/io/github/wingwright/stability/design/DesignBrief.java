@@ -296,6 +296,8 @@ public final class DesignBrief {
    * @return the new brief
    */
   public DesignBrief wingBetween(Length forward, Length aft) {
+    Objects.requireNonNull(forward, "forward");
+    Objects.requireNonNull(aft, "aft");
     if (!(aft.si() > forward.si())) {
       throw new IllegalArgumentException(
           "rearmost wing station must lie behind the foremost, " + forward + ", was " + aft);

@@ -16,6 +16,7 @@ import io.github.wingwright.stability.lattice.FiniteWingComparison;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 
 /**
  * A wing of finite span with the section that it has at its Reynolds number: slope, loading and induced drag by handbook,
@@ -74,6 +75,8 @@ public final class FiniteWing {
    * @return the finite wing
    */
   public static FiniteWing of(Wing wing, SectionPolar section, double reynolds) {
+    Objects.requireNonNull(wing, "wing");
+    Objects.requireNonNull(section, "section");
     Door.positive(reynolds, "Reynolds number");
     return new FiniteWing(wing, section, reynolds);
   }

@@ -161,6 +161,9 @@ public final class FlightModes {
    */
   public static FlightModes of(
       PitchModel model, Aircraft aircraft, GlidePerformance glide, double liftCoefficient) {
+    Objects.requireNonNull(model, "model");
+    Objects.requireNonNull(aircraft, "aircraft");
+    Objects.requireNonNull(glide, "glide");
     return new FlightModes(model, aircraft, glide, liftCoefficient);
   }
 
@@ -233,6 +236,7 @@ public final class FlightModes {
    * @return the motions, those in the plane of symmetry first
    */
   public List<Mode> by(FactoredLattice lattice) {
+    Objects.requireNonNull(lattice, "lattice");
     LatticeSolution flow = lattice.solve(LatticeCondition.at(angle(lattice)));
     return LatticeMotions.of(flow, along.derivatives, point.dragCoefficient(), flight, body, air);
   }
@@ -244,6 +248,7 @@ public final class FlightModes {
    * @return α of the axes of the geometry [rad]
    */
   public double angle(FactoredLattice lattice) {
+    Objects.requireNonNull(lattice, "lattice");
     double zero = lattice.solve(LatticeCondition.at(0.0)).coefficients().lift();
     return (point.liftCoefficient() - zero) / lattice.liftSlope();
   }
@@ -348,6 +353,8 @@ public final class FlightModes {
    * @return motion against the rising air
    */
   public TimeResponse gust(Speed rising, Time duration) {
+    Objects.requireNonNull(rising, "rising");
+    Objects.requireNonNull(duration, "duration");
     return longitudinal.response(new double[] {0.0, rising.si(), 0.0, 0.0}, duration.si(), STEPS);
   }
 
@@ -359,6 +366,8 @@ public final class FlightModes {
    * @return the motion
    */
   public TimeResponse thrownFaster(Speed faster, Time duration) {
+    Objects.requireNonNull(faster, "faster");
+    Objects.requireNonNull(duration, "duration");
     return longitudinal.response(new double[] {faster.si(), 0.0, 0.0, 0.0}, duration.si(), STEPS);
   }
 
@@ -370,6 +379,8 @@ public final class FlightModes {
    * @return the motion
    */
   public TimeResponse banked(Angle bank, Time duration) {
+    Objects.requireNonNull(bank, "bank");
+    Objects.requireNonNull(duration, "duration");
     return lateral.response(new double[] {0.0, 0.0, 0.0, bank.si()}, duration.si(), STEPS);
   }
 

@@ -6,6 +6,7 @@ import io.github.wingwright.core.geometry.Planform;
 import io.github.wingwright.core.geometry.Wing;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
+import java.util.Objects;
 
 /**
  * The gliders of one brief that share a wing section, a taper and a family of bodies, and differ in four numbers: what the
@@ -50,6 +51,9 @@ public final class GliderFamily {
    * @return the family
    */
   public static GliderFamily of(DesignBrief brief, Wing wing, Fuselage fuselage) {
+    Objects.requireNonNull(brief, "brief");
+    Objects.requireNonNull(wing, "wing");
+    Objects.requireNonNull(fuselage, "fuselage");
     Planform p = wing.planform();
     if (p.panels().size() != 1) {
       throw new IllegalArgumentException("wing of a family must be straight-tapered, had " + p.panels().size() + " panels");
@@ -65,6 +69,7 @@ public final class GliderFamily {
    * @return the family of its sized wing and fuselage
    */
   public static GliderFamily of(Design design) {
+    Objects.requireNonNull(design, "design");
     return of(design.brief(), design.sizedWing().value(), design.sizedFuselage().value());
   }
 
@@ -103,6 +108,9 @@ public final class GliderFamily {
    * @return what it weighs, where it balances and how it glides
    */
   public QuickEvaluation evaluate(Length span, double aspectRatio, Length length, Length diameter) {
+    Objects.requireNonNull(span, "span");
+    Objects.requireNonNull(length, "length");
+    Objects.requireNonNull(diameter, "diameter");
     return evaluate(span.si(), aspectRatio, length.si(), diameter.si());
   }
 

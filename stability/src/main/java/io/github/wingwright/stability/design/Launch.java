@@ -104,6 +104,7 @@ public final class Launch implements Serializable {
    * @return what the elastic asks for, and whether the glider has the mass that was assumed; nothing for a throw
    */
   public List<Finding> findings(Mass glider) {
+    Objects.requireNonNull(glider, "glider");
     if (pulled == null) {
       return List.of();
     }

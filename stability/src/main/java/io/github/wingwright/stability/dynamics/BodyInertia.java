@@ -6,6 +6,7 @@ import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.quantity.MomentOfInertia;
 import java.util.Locale;
+import java.util.Objects;
 
 /**
  * Mass and moments of inertia about the centre of gravity, in stability axes (x forward along the flight path, y to
@@ -42,6 +43,11 @@ public record BodyInertia(double mass, double roll, double pitch, double yaw, do
    */
   public static BodyInertia of(Mass mass, MomentOfInertia roll, MomentOfInertia pitch, MomentOfInertia yaw,
       MomentOfInertia product) {
+    Objects.requireNonNull(mass, "mass");
+    Objects.requireNonNull(roll, "roll");
+    Objects.requireNonNull(pitch, "pitch");
+    Objects.requireNonNull(yaw, "yaw");
+    Objects.requireNonNull(product, "product");
     return new BodyInertia(mass.kilograms(), roll.kilogramSquareMetres(), pitch.kilogramSquareMetres(),
         yaw.kilogramSquareMetres(), product.kilogramSquareMetres());
   }
@@ -54,6 +60,8 @@ public record BodyInertia(double mass, double roll, double pitch, double yaw, do
    * @param angleOfAttack angle of attack of the fuselage's axis in the steady flight
    */
   public static BodyInertia of(Mass mass, Inertia inertia, Angle angleOfAttack) {
+    Objects.requireNonNull(mass, "mass");
+    Objects.requireNonNull(inertia, "inertia");
     return of(mass, inertia.roll(), inertia.pitch(), inertia.yaw(), inertia.productXz())
         .turnedBy(angleOfAttack.radians());
   }

@@ -11,6 +11,7 @@ import io.github.wingwright.core.quantity.Time;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -104,6 +105,7 @@ public final class FlyingQualities {
    * @return what a builder should know, heaviest first: guidelines that are left, and motions that run away
    */
   public List<Finding> check(Modes modes) {
+    Objects.requireNonNull(modes, "modes");
     List<Finding> findings = new ArrayList<>();
     for (Mode mode : modes.all()) {
       runsAway(mode).ifPresent(findings::add);

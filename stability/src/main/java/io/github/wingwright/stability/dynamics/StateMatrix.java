@@ -3,6 +3,7 @@ package io.github.wingwright.stability.dynamics;
 
 import io.github.wingwright.core.quantity.Door;
 import java.util.Locale;
+import java.util.Objects;
 
 /**
  * A linear system ẋ = A·x of four states: the small motions of an aircraft about steady flight.
@@ -46,6 +47,7 @@ public final class StateMatrix {
    * @param speed airspeed of the steady flight u₀, in the length unit of the matrix per second
    */
   public static StateMatrix longitudinal(double[][] a, double speed) {
+    Objects.requireNonNull(a, "a");
     return new StateMatrix(a, false, speed);
   }
 
@@ -56,6 +58,7 @@ public final class StateMatrix {
    * @param speed airspeed of the steady flight u₀, in the length unit of the matrix per second
    */
   public static StateMatrix lateral(double[][] a, double speed) {
+    Objects.requireNonNull(a, "a");
     return new StateMatrix(a, true, speed);
   }
 

@@ -6,6 +6,7 @@ import io.github.wingwright.core.geometry.Wing;
 import io.github.wingwright.core.quantity.Density;
 import io.github.wingwright.core.quantity.Length;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -51,6 +52,8 @@ public record WingApparentMass(double heave, double rollInertia, double pitchIne
    */
   public static WingApparentMass ofWing(double density, double span, DoubleUnaryOperator chord,
       DoubleUnaryOperator middleBehind) {
+    Objects.requireNonNull(chord, "chord");
+    Objects.requireNonNull(middleBehind, "middle behind");
     if (!(density > 0) || !(span > 0)) {
       throw new IllegalArgumentException(String.format(Locale.ROOT,
           "density and span must be positive, were %.6g kg/m³ and %.6g m", density, span));
@@ -85,6 +88,9 @@ public record WingApparentMass(double heave, double rollInertia, double pitchIne
    * @param centreOfGravity centre of gravity aft of the nose tip
    */
   public static WingApparentMass of(Density density, Wing wing, Length centreOfGravity) {
+    Objects.requireNonNull(density, "density");
+    Objects.requireNonNull(wing, "wing");
+    Objects.requireNonNull(centreOfGravity, "centre of gravity");
     Planform planform = wing.planform();
     Length half = planform.span().times(0.5);
     double ahead = wing.placement().x().si() - centreOfGravity.si();

@@ -32,6 +32,7 @@ import io.github.wingwright.stability.design.Design;
 import io.github.wingwright.stability.dynamics.WingApparentMass;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
@@ -101,6 +102,7 @@ public final class PitchFlight implements FlightModel {
    * @throws IllegalStateException if its tail cannot trim it
    */
   public static PitchFlight of(Design design) {
+    Objects.requireNonNull(design, "design");
     return of(
         design.pitchModel(),
         design.aircraft(),
@@ -132,6 +134,10 @@ public final class PitchFlight implements FlightModel {
    */
   public static PitchFlight of(
       PitchModel model, Aircraft aircraft, AircraftDrag drag, AirState air, double liftCoefficient) {
+    Objects.requireNonNull(model, "model");
+    Objects.requireNonNull(aircraft, "aircraft");
+    Objects.requireNonNull(drag, "drag");
+    Objects.requireNonNull(air, "air");
     Door.within(liftCoefficient, 0.01, 3.0, "lift coefficient");
     PitchModel own = model.withAirframe(aircraft.airframe());
     Length centreOfGravity = aircraft.centreOfGravity().x();
@@ -240,6 +246,7 @@ public final class PitchFlight implements FlightModel {
    * @return the flight in it
    */
   public PitchFlight in(Hall other) {
+    Objects.requireNonNull(other, "other");
     return new PitchFlight(glider, setting, wind, heldAt, other, equations);
   }
 

@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -100,6 +101,9 @@ public final class FlightEvaluation {
    * @return the evaluation
    */
   public static FlightEvaluation of(Design design, List<WeighedPart> weighed, List<FlightTest> flights) {
+    Objects.requireNonNull(design, "design");
+    Objects.requireNonNull(weighed, "weighed");
+    Objects.requireNonNull(flights, "flights");
     return new FlightEvaluation(design, weighed, Optional.empty(), flights);
   }
 
@@ -114,6 +118,10 @@ public final class FlightEvaluation {
    */
   public static FlightEvaluation of(
       Design design, List<WeighedPart> weighed, Measured balancePoint, List<FlightTest> flights) {
+    Objects.requireNonNull(design, "design");
+    Objects.requireNonNull(weighed, "weighed");
+    Objects.requireNonNull(balancePoint, "balance point");
+    Objects.requireNonNull(flights, "flights");
     return new FlightEvaluation(design, weighed, Optional.of(balancePoint), flights);
   }
 

@@ -97,6 +97,7 @@ public final class FlightTest implements Serializable {
    * @return the flight
    */
   public FlightTest seen(Set<Behaviour> what) {
+    Objects.requireNonNull(what, "what");
     return new FlightTest(name, distance, height, time, launchSpeed, turnRadius, what);
   }
 

@@ -6,6 +6,7 @@ import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.ScalarQuantity;
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -33,6 +34,8 @@ public record Measured(double value, double uncertainty) implements Serializable
    * @return the measurement
    */
   public static <Q extends ScalarQuantity<Q>> Measured of(Q value, Q uncertainty) {
+    Objects.requireNonNull(value, "value");
+    Objects.requireNonNull(uncertainty, "uncertainty");
     return new Measured(value.si(), uncertainty.si());
   }
 
@@ -46,6 +49,8 @@ public record Measured(double value, double uncertainty) implements Serializable
    * @return its value and uncertainty
    */
   public static Measured propagated(ToDoubleFunction<double[]> function, Measured... inputs) {
+    Objects.requireNonNull(function, "function");
+    Objects.requireNonNull(inputs, "inputs");
     double[] x = new double[inputs.length];
     for (int i = 0; i < x.length; i++) {
       x[i] = inputs[i].value();
@@ -75,6 +80,7 @@ public record Measured(double value, double uncertainty) implements Serializable
    * @return the mean; as uncertain as the measurements say, or as they scatter, whichever is more
    */
   public static Measured mean(List<Measured> all) {
+    Objects.requireNonNull(all, "all");
     if (all.isEmpty()) {
       throw new IllegalArgumentException("measurements must be at least one, were none");
     }
@@ -116,6 +122,7 @@ public record Measured(double value, double uncertainty) implements Serializable
    * @return for example {@code "7.9 ± 0.4"}, the uncertainty with two digits
    */
   public String format(NamedUnit<?> unit) {
+    Objects.requireNonNull(unit, "unit");
     return NamedUnit.NUMBER.format(unit.fromSi(value), 3) + " ± " + unit.format(uncertainty, 2);
   }
 

@@ -5,6 +5,7 @@ import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.stability.design.Design;
 import java.io.Serializable;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -37,6 +38,8 @@ public final class TrimAdvice implements Serializable {
    * @return the advice, with the amounts for a usual case
    */
   public static TrimAdvice of(Design design, Behaviour behaviour) {
+    Objects.requireNonNull(design, "design");
+    Objects.requireNonNull(behaviour, "behaviour");
     double place = design.aircraft().centreOfGravity().x().si();
     FlightTest unmeasured = FlightTest.named("to come", new Measured(1.0, 0.0), new Measured(1.0, 0.0));
     return new Trimming(design, place, design.aircraft().mass().si()).advice(behaviour, unmeasured, Optional.empty());

@@ -3,6 +3,7 @@ package io.github.wingwright.stability.lattice;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 
 /**
  * A lattice that has been solved for every basic flow: any condition is now a small sum.
@@ -59,6 +60,7 @@ public final class FactoredLattice {
    * @param condition angles, rates and deflections
    */
   public LatticeSolution solve(LatticeCondition condition) {
+    Objects.requireNonNull(condition, "condition");
     for (String name : condition.deflections().keySet()) {
       if (controls.stream().noneMatch(c -> c.name().equals(name))) {
         throw new IllegalArgumentException("control must be one of "

@@ -109,6 +109,7 @@ public record FiniteWingComparison(List<Row> methods, List<Finding> findings) {
    * @param sectionSlope section lift slope a₀ of all methods [1/rad], positive and at most 8
    */
   public static FiniteWingComparison of(Wing wing, double sectionSlope) {
+    Objects.requireNonNull(wing, "wing");
     if (!(sectionSlope > 0) || sectionSlope > 8) {
       throw new IllegalArgumentException(
           "section lift slope must lie within 0 and 8 per rad, was " + sectionSlope + " per rad");

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.stability.lattice;
 
+import java.util.Objects;
+
 /**
  * Velocity of horseshoe vortices whose trailing legs run aft along x, on plain doubles.
  *
@@ -41,6 +43,7 @@ public final class HorseshoeKernel {
    */
   public static void velocity(double ax, double ay, double az, double bx, double by, double bz, double px, double py,
       double pz, double[] velocity) {
+    Objects.requireNonNull(velocity, "velocity");
     double x1 = px - ax;
     double y1 = py - ay;
     double z1 = pz - az;

@@ -2,6 +2,7 @@
 package io.github.wingwright.stability.lattice;
 
 import java.util.Locale;
+import java.util.Objects;
 
 /**
  * Coefficients of one condition, in stability axes about the moment reference.
@@ -17,6 +18,7 @@ public record LatticeCoefficients(double lift, double sideForce, double nearFiel
     double pitchingMoment, double yawingMoment) {
   /** One of the six, by its name. */
   public double of(Coefficient coefficient) {
+    Objects.requireNonNull(coefficient, "coefficient");
     return switch (coefficient) {
       case LIFT -> lift;
       case SIDE_FORCE -> sideForce;

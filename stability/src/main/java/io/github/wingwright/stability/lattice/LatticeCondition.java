@@ -20,6 +20,7 @@ import java.util.TreeMap;
 public record LatticeCondition(double angleOfAttack, double sideslip, double rollRate, double pitchRate,
     double yawRate, Map<String, Double> deflections) {
   public LatticeCondition {
+    Objects.requireNonNull(deflections, "deflections");
     angle("angle of attack", angleOfAttack);
     angle("sideslip", sideslip);
     finite("roll rate", rollRate);

@@ -2,6 +2,7 @@
 package io.github.wingwright.stability.lattice;
 
 import java.util.Locale;
+import java.util.Objects;
 
 /**
  * A movable part of a surface: everything behind a hinge line, over a part of its span.
@@ -16,6 +17,7 @@ import java.util.Locale;
  */
 public record LatticeControl(String name, double hinge, double from, double to, boolean antisymmetric) {
   public LatticeControl {
+    Objects.requireNonNull(name, "name");
     if (name.isBlank()) {
       throw new IllegalArgumentException("a control needs a name, was blank");
     }

@@ -46,6 +46,8 @@ public final class LatticeSurface {
    * @param stations two or more sections from root to tip
    */
   public static LatticeSurface mirrored(String name, LatticeStation... stations) {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(stations, "stations");
     return of(name, false, stations);
   }
 
@@ -56,6 +58,8 @@ public final class LatticeSurface {
    * @param stations two or more sections from the lower to the upper end, all with y = 0
    */
   public static LatticeSurface central(String name, LatticeStation... stations) {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(stations, "stations");
     return of(name, true, stations);
   }
 
@@ -131,6 +135,8 @@ public final class LatticeSurface {
    * @param surface the surface
    */
   public static LatticeSurface of(String name, LiftingSurface surface) {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(surface, "surface");
     Planform planform = surface.planform();
     double x = surface.placement().x().si();
     double y = surface.placement().y().si();

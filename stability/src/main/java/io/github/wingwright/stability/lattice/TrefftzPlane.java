@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.stability.lattice;
 
+import java.util.Objects;
+
 /**
  * Induced drag from the wake far behind, where it has become two-dimensional.
  *
@@ -25,6 +27,8 @@ public final class TrefftzPlane {
    * @return wⱼ/V along each strip's normal [-]; negative is downwash
    */
   public static double[] normalVelocity(WakeStrips wake, double[] circulation) {
+    Objects.requireNonNull(wake, "wake");
+    Objects.requireNonNull(circulation, "circulation");
     int n = wake.size();
     if (circulation.length != n) {
       throw new IllegalArgumentException(
@@ -74,6 +78,8 @@ public final class TrefftzPlane {
    * @return drag over dynamic pressure D/q [m²]
    */
   public static double inducedDragArea(WakeStrips wake, double[] circulation) {
+    Objects.requireNonNull(wake, "wake");
+    Objects.requireNonNull(circulation, "circulation");
     double[] wash = normalVelocity(wake, circulation);
     double sum = 0;
     for (int j = 0; j < wash.length; j++) {
@@ -90,6 +96,8 @@ public final class TrefftzPlane {
    * @return lift over dynamic pressure L/q [m²]
    */
   public static double liftArea(WakeStrips wake, double[] circulation) {
+    Objects.requireNonNull(wake, "wake");
+    Objects.requireNonNull(circulation, "circulation");
     double sum = 0;
     for (int j = 0; j < wake.size(); j++) {
       sum += 2 * circulation[j] * wake.width(j) * wake.normalZ(j);

@@ -40,6 +40,7 @@ public final class VortexLattice {
    * @param surfaces one or more surfaces with different names
    */
   public static VortexLattice of(LatticeReference reference, LatticeSurface... surfaces) {
+    Objects.requireNonNull(surfaces, "surfaces");
     Objects.requireNonNull(reference, "reference");
     if (surfaces.length == 0) {
       throw new IllegalArgumentException("a lattice needs at least 1 surface, had none");

@@ -43,6 +43,7 @@ import io.github.wingwright.stability.design.Design;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -129,6 +130,7 @@ public final class GliderParts {
    * @throws IllegalStateException if a part cannot be made; the message says which limit is passed, where and by how much
    */
   public static GliderParts of(Design design, Length tolerance) {
+    Objects.requireNonNull(design, "design");
     return new GliderParts(design, tolerance);
   }
 

@@ -28,6 +28,7 @@ import io.github.wingwright.core.sizing.NoseStrength;
 import io.github.wingwright.stability.design.Design;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -87,6 +88,13 @@ public final class LaunchLoads {
    * @param unit the unit of both
    */
   public record Load(String place, String cause, double value, double capacity, NamedUnit<?> unit) {
+    /** Refuses null. */
+    public Load {
+      Objects.requireNonNull(place, "place");
+      Objects.requireNonNull(cause, "cause");
+      Objects.requireNonNull(unit, "unit");
+    }
+
     /**
      * How many times the load the part carries.
      *
@@ -109,6 +117,7 @@ public final class LaunchLoads {
    * @return the loads
    */
   public static LaunchLoads of(Design design) {
+    Objects.requireNonNull(design, "design");
     return new LaunchLoads(design, USUAL_STROKE);
   }
 
@@ -120,6 +129,7 @@ public final class LaunchLoads {
    * @return the loads
    */
   public static LaunchLoads of(Design design, Length stroke) {
+    Objects.requireNonNull(design, "design");
     return new LaunchLoads(design, stroke);
   }
 
@@ -174,6 +184,7 @@ public final class LaunchLoads {
    * @return bending moment [N·m]
    */
   public double tailBending(Tail tail, double station) {
+    Objects.requireNonNull(tail, "tail");
     Planform p = tail.planform();
     double span = p.isMirrored() ? p.span().si() : 2.0 * p.span().si();
     double lift = TAIL_SHARE * launchLift().si() * (p.isMirrored() ? 1.0 : 2.0);
@@ -327,6 +338,7 @@ public final class LaunchLoads {
    * @return findings, heaviest first
    */
   public List<Finding> findings(List<Load> some) {
+    Objects.requireNonNull(some, "some");
     List<Finding> findings = new ArrayList<>();
     for (Load load : some) {
       if (load.reserve() < RESERVE) {

@@ -25,6 +25,7 @@ import io.github.wingwright.stability.design.Design;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -83,6 +84,8 @@ public final class PrintPlan {
    * @return the plan
    */
   public static PrintPlan of(Design design, BuildVolume machine) {
+    Objects.requireNonNull(design, "design");
+    Objects.requireNonNull(machine, "machine");
     return new PrintPlan(design, machine);
   }
 
