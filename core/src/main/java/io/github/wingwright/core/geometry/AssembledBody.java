@@ -257,6 +257,12 @@ public final class AssembledBody implements BodyShape, Serializable {
     return moment / sum;
   }
 
+  /** Every body begins with its nose, and no part is thicker than the nose at its base. */
+  @Override
+  public double greatestSection(double length, double diameter) {
+    return parts[0].fineness() * diameter;
+  }
+
   @Override
   public double radius(double x, double length, double diameter) {
     double left = straightLength(length, fixed, diameter);
