@@ -134,7 +134,8 @@ public enum Protuberance {
    * @return the component; its width across the flow is taken as that of a circle of the area
    */
   public ItemDrag of(String name, Area frontalArea) {
-    return of(name, frontalArea, Length.metres(Math.sqrt(4.0 * Math.max(0.0, frontalArea.si()) / Math.PI)));
+    Door.notNegative(frontalArea, "frontal area of " + name);
+    return of(name, frontalArea, Length.metres(Math.sqrt(4.0 * frontalArea.si() / Math.PI)));
   }
 
   /**
@@ -146,6 +147,8 @@ public enum Protuberance {
    * @return the component
    */
   public ItemDrag of(String name, Area frontalArea, Length width) {
+    Door.notNegative(frontalArea, "frontal area of " + name);
+    Door.notNegative(width, "width of " + name);
     return ItemDrag.protuberance(name, coefficient(), frontalArea, source(), width, reynoldsNumbers());
   }
 
@@ -159,8 +162,9 @@ public enum Protuberance {
    * @return the component
    */
   public ItemDrag sheltered(String name, Area frontalArea, Length height, Length layer) {
-    Door.positive(height.si(), "height of " + name + " in metres");
-    Door.positive(layer.si(), "thickness of the layer at " + name + " in metres");
+    Door.notNegative(frontalArea, "frontal area of " + name);
+    Door.positive(height, "height of " + name);
+    Door.positive(layer, "thickness of the layer at " + name);
     double shelter = height.si() < layer.si() ? shelterTurbulent(height.si(), layer.si()) : 1.0;
     return ItemDrag.protuberance(name, shelter * coefficient(), frontalArea, source(), height, reynoldsNumbers());
   }

@@ -84,9 +84,7 @@ public final class LoftedBody implements BodyShape, Serializable {
   }
 
   private static void check(EndProfile nose, List<BodyStation> stations) {
-    if (nose.tipRatio() > 0.0) {
-      throw new IllegalArgumentException("a nose must come to a point or a round tip, was " + nose);
-    }
+    AssembledBody.checkNose(nose);
     if (stations.isEmpty()) {
       throw new IllegalArgumentException("a lofted body needs at least one station, got none");
     }

@@ -7,6 +7,7 @@ import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Door;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * A body whose afterbody is bent up: each section moves up as a whole, upright, along a camber line that starts with a
@@ -28,6 +29,7 @@ import java.io.Serializable;
 record UpsweptBody(BodyShape straight, double afterbody, Angle upsweep, double bend) implements BodyShape, Serializable {
 
   UpsweptBody {
+    Objects.requireNonNull(upsweep, "upsweep");
     Door.within(afterbody, 0.1, 50.0, "length of the upswept afterbody over the diameter");
     Door.within(upsweep, Angle.degrees(-45), Angle.degrees(45), "upsweep");
     Door.within(bend, 0.01, 1.0, "part of the afterbody that bends");
