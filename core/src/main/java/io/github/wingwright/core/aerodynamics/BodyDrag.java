@@ -241,7 +241,9 @@ public record BodyDrag(
   public List<Finding> findings(double speed, double kinematicViscosity, double mach) {
     List<Finding> findings = new ArrayList<>(formFactor.findings(fineness));
     findings.addAll(friction.findings(speed, length, kinematicViscosity, mach));
-    ofLayer(Air.reynoldsNumber(speed, length, kinematicViscosity)).ifPresent(findings::add);
+    double reynolds = Air.reynoldsNumber(speed, length, kinematicViscosity);
+    ofLayer(reynolds).ifPresent(findings::add);
+    AttainableLaminar.checkBody(friction.givenLaminarPart(), reynolds).ifPresent(findings::add);
     Interference.PRINTED.check(interference, Severity.NOTE).ifPresent(findings::add);
     if (excess > 1.0) {
       SQUARE_SIDED.check(excess, Severity.NOTE).ifPresent(findings::add);

@@ -113,7 +113,7 @@ public final class FrictionModel implements Serializable {
   }
 
   /**
-   * A surface of which a part is laminar, reckoned as handbooks do.
+   * A surface of which a part is laminar, reckoned as handbooks do; {@link AttainableLaminar} has what aircraft keep.
    *
    * @param laminarPart laminar part of the wetted area, 0 to 1
    * @param law turbulent law
@@ -145,6 +145,11 @@ public final class FrictionModel implements Serializable {
   public FrictionModel by(TurbulentFriction other) {
     Objects.requireNonNull(other, "law");
     return new FrictionModel(kind, other, parameter, roughness);
+  }
+
+  /** The laminar part of the wetted area where it was given, else 0. */
+  double givenLaminarPart() {
+    return kind == Kind.PARTLY_LAMINAR ? parameter : 0.0;
   }
 
   /** The two ways to reckon transition at the same place; only this model for one without a transition. */
@@ -308,7 +313,8 @@ public final class FrictionModel implements Serializable {
     List<Finding> findings = new ArrayList<>();
     boolean laminarInFront =
         kind == Kind.LAMINAR || atTransition || (kind == Kind.PARTLY_LAMINAR && parameter > 0.0);
-    if (laminarInFront) {
+    // handbooks take the laminar law over the whole length of a partly laminar surface, however long: that is their method
+    if (laminarInFront && !(kind == Kind.PARTLY_LAMINAR && parameter < 1.0)) {
       findings.addAll(SkinFriction.LAMINAR.outsideDomain(atTransition ? Math.min(reynolds, parameter) : reynolds));
     }
     if (isTurbulentAt(reynolds)) {

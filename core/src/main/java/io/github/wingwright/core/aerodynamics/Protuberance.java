@@ -20,6 +20,8 @@ public enum Protuberance {
   FLAT_PLATE(1.28, 1.28),
   /** A sphere with a laminar layer, Re below some 3·10⁵. */
   SPHERE(0.3, 0.5),
+  /** A sphere whose layer is turbulent, Re above some 3·10⁵. */
+  TURBULENT_SPHERE(0.1, 0.1),
   /** A round-nosed body with a blunt back. */
   BULLET(0.3, 0.3),
   /** A faired windshield. */
@@ -30,14 +32,18 @@ public enum Protuberance {
   OPEN_COCKPIT(0.5, 0.5),
   /** A wheel with its tyre. */
   WHEEL(0.25, 0.25),
+  /** The rear one of two wheels in tandem. */
+  SECOND_WHEEL(0.15, 0.15),
   /** A streamlined wheel with its tyre. */
   STREAMLINED_WHEEL(0.18, 0.18),
   /** A wheel in a fairing. */
   FAIRED_WHEEL(0.13, 0.13),
-  /** A streamlined strut. */
+  /** A streamlined strut, 1/6 to 1/3 as thick as it is deep. */
   STREAMLINED_STRUT(0.05, 0.05),
   /** A round wire or strut, Re below 3·10⁵ on its diameter: every wire of a model. */
   ROUND_WIRE(1.17, 1.17),
+  /** A round strut whose layer is turbulent, Re above 3·10⁵. */
+  TURBULENT_STRUT(0.3, 0.3),
   /** A leg of flat spring. */
   SPRING_LEG(1.4, 1.4),
   /** A fork or an irregular fitting. */
@@ -118,12 +124,14 @@ public enum Protuberance {
    * Reynolds numbers, on its width across the flow, at which the coefficient holds. Round things drag less where their own
    * layer turns turbulent, and more in creeping flow; things with edges hardly care.
    *
-   * @return 1,000 to 300,000 for a sphere and a round wire, else from 1,000 up
+   * @return 1,000 to 300,000 for a sphere and a round wire, from there up for those with a turbulent layer, else from 1,000 up
    */
   public Interval reynoldsNumbers() {
-    return this == SPHERE || this == ROUND_WIRE
-        ? Interval.between(CREEPING, TURNS_TURBULENT)
-        : Interval.atLeast(CREEPING);
+    return switch (this) {
+      case SPHERE, ROUND_WIRE -> Interval.between(CREEPING, TURNS_TURBULENT);
+      case TURBULENT_SPHERE, TURBULENT_STRUT -> Interval.atLeast(TURNS_TURBULENT);
+      default -> Interval.atLeast(CREEPING);
+    };
   }
 
   /**

@@ -178,6 +178,7 @@ public record SurfaceDrag(
     double reynolds = Air.reynoldsNumber(speed, chord, kinematicViscosity);
     List<Finding> findings = new ArrayList<>(formFactor.findings(thickness, thicknessPosition, mach, sweep, reynolds));
     findings.addAll(friction.findings(speed, chord, kinematicViscosity, mach));
+    AttainableLaminar.checkSurface(friction.givenLaminarPart(), reynolds).ifPresent(findings::add);
     Interference.PRINTED.check(interference, Severity.NOTE).ifPresent(findings::add);
     return findings;
   }
