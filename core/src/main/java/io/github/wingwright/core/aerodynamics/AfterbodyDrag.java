@@ -99,12 +99,9 @@ public final class AfterbodyDrag {
    * @return the base: of the cut-off cone, or the whole section if the tail separates
    */
   public static Area baseArea(Length diameter, Length tailLength, Angle halfAngle) {
-    Objects.requireNonNull(diameter, "diameter");
-    Objects.requireNonNull(tailLength, "tail length");
-    Objects.requireNonNull(halfAngle, "half angle");
-    Door.positive(diameter.si(), "diameter in metres");
-    Door.notNegative(tailLength.si(), "length of the tail in metres");
-    Door.within(halfAngle.si(), 0.0, 0.5 * Math.PI, "half-angle of closure in radians");
+    Door.positive(diameter, "diameter");
+    Door.notNegative(tailLength, "length of the tail");
+    Door.within(halfAngle, Angle.ZERO, Angle.degrees(90), "half-angle of closure");
     double base =
         halfAngle.si() >= SEPARATES_FROM
             ? diameter.si()

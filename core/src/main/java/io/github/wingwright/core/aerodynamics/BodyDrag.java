@@ -14,6 +14,7 @@ import io.github.wingwright.core.quantity.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * The drag of a body: friction times form factor.
@@ -123,6 +124,10 @@ public record BodyDrag(
         name, length, fineness, wettedArea, friction.by(law), formFactor, interference, excess, baseArea);
   }
 
+  BodyDrag by(FrictionModel other) {
+    return new BodyDrag(name, length, fineness, wettedArea, other, formFactor, interference, excess, baseArea);
+  }
+
   /**
    * The same body with flat sides: the excess of its form factor is raised by 35 %, the middle of 30 to 40 %.
    *
@@ -133,12 +138,14 @@ public record BodyDrag(
   }
 
   /**
-   * The same body with a blunt end, whose drag the body's own layer lessens.
+   * The same body with a blunt end, whose drag the body's own layer lessens. To reckon the base by the formula of large
+   * aircraft, give the body none and add {@link DragComponent#base}.
    *
-   * @param area area of the base, not negative
+   * @param area area of the base, zero for none, not negative
    * @return the component
    */
   public BodyDrag withBase(Area area) {
+    Door.notNegative(Objects.requireNonNull(area, "area of the base"), "base area of " + name);
     return new BodyDrag(
         name, length, fineness, wettedArea, friction, formFactor, interference, excess, area.si());
   }
@@ -233,7 +240,10 @@ public record BodyDrag(
   @Override
   public List<Finding> findings(double speed, double kinematicViscosity, double mach) {
     List<Finding> findings = new ArrayList<>(formFactor.findings(fineness));
-    findings.addAll(friction.findings(speed, length, kinematicViscosity));
+    findings.addAll(friction.findings(speed, length, kinematicViscosity, mach));
+    double reynolds = Air.reynoldsNumber(speed, length, kinematicViscosity);
+    ofLayer(reynolds).ifPresent(findings::add);
+    AttainableLaminar.checkBody(friction.givenLaminarPart(), reynolds).ifPresent(findings::add);
     Interference.PRINTED.check(interference, Severity.NOTE).ifPresent(findings::add);
     if (excess > 1.0) {
       SQUARE_SIDED.check(excess, Severity.NOTE).ifPresent(findings::add);
@@ -251,6 +261,23 @@ public record BodyDrag(
               GEOMETRY));
     }
     return findings;
+  }
+
+  /** Whether the form factor was made for the layer that the body has. */
+  private Optional<Finding> ofLayer(double reynolds) {
+    boolean laminarForm = formFactor == BodyFormFactor.HOERNER_LAMINAR;
+    if (laminarForm ? !friction.isTurbulentAt(reynolds) : !friction.isLaminarAt(reynolds)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        Finding.of(
+            laminarForm ? Severity.CAUTION : Severity.NOTE,
+            "form factor and layer of " + name,
+            laminarForm
+                ? "The laminar form factor is used on a layer that turns turbulent; take one of streamline bodies."
+                : "The form factor was fitted to turbulent layers; a laminar one drags more. Compare "
+                    + BodyFormFactor.HOERNER_LAMINAR + ".",
+            BodyFormFactor.HOERNER_LAMINAR.formula().source()));
   }
 
   @Override

@@ -29,6 +29,8 @@ import java.util.Objects;
  * D/q = C_f(V·L/ν)·FF(f)·S_wet(L, d)        f = L/d
  * }</pre>
  *
+ * <p>A flat base adds its drag behind the body's layer.
+ *
  * <p>What stays decides the advice. With the <b>section</b> fixed by the contents, every piece of length is more skin, and
  * the best body is short: f from 2 to 3. With the <b>volume</b> fixed, short means thick, and the best body is slender: f
  * from 5 to 8, the more so the more the friction falls with length. With the <b>length</b> fixed, thinner is less skin and
@@ -94,7 +96,7 @@ public final class BodyDragCurve {
     this.form = form;
     this.held = held;
     this.value = value;
-    this.speed = Door.positive(flight.airspeed().si(), "airspeed in metres per second");
+    this.speed = Door.positive(flight.airspeed(), "airspeed").si();
     this.viscosity = flight.air().kinematicViscosity().si();
     this.mach = flight.machNumber();
   }
@@ -124,8 +126,7 @@ public final class BodyDragCurve {
    * @return the curve
    */
   public BodyDragCurve atFixedLength(Length length) {
-    Objects.requireNonNull(length, "length");
-    return holding(Held.LENGTH, Door.positive(length.si(), "length of the body in metres"));
+    return holding(Held.LENGTH, Door.positive(length, "length of the body").si());
   }
 
   /**
@@ -135,8 +136,7 @@ public final class BodyDragCurve {
    * @return the curve
    */
   public BodyDragCurve atFixedVolume(Volume volume) {
-    Objects.requireNonNull(volume, "volume");
-    return holding(Held.VOLUME, Door.positive(volume.si(), "volume of the body in cubic metres"));
+    return holding(Held.VOLUME, Door.positive(volume, "volume of the body").si());
   }
 
   /**
@@ -146,8 +146,7 @@ public final class BodyDragCurve {
    * @return the curve
    */
   public BodyDragCurve atFixedSection(Length diameter) {
-    Objects.requireNonNull(diameter, "diameter");
-    return holding(Held.SECTION, Door.positive(diameter.si(), "diameter of the body in metres"));
+    return holding(Held.SECTION, Door.positive(diameter, "diameter of the body").si());
   }
 
   private BodyDragCurve holding(Held what, double much) {
@@ -190,7 +189,9 @@ public final class BodyDragCurve {
     double d = diameter(fineness);
     double length = fineness * d;
     double cf = friction.coefficient(Air.reynoldsNumber(speed, length, viscosity), length, mach);
-    return DragBuildUp.frictionDragArea(cf, form.factor(fineness, cf), 1.0, shape.wettedArea(length, d));
+    double body = DragBuildUp.frictionDragArea(cf, form.factor(fineness, cf), 1.0, shape.wettedArea(length, d));
+    double base = shape.baseArea(length, d);
+    return base > 0.0 ? body + AfterbodyDrag.shieldedBase(body, base) : body;
   }
 
   /**
@@ -225,7 +226,9 @@ public final class BodyDragCurve {
             f);
     Step length = Step.of(LENGTH, f, d);
     Step wetted = shape.wettedAreaStep(length, d);
-    BodyDrag component = new BodyDrag("the body", length.value(), fineness, wetted.value(), friction, form, 1.0);
+    BodyDrag component =
+        new BodyDrag("the body", length.value(), fineness, wetted.value(), friction, form, 1.0)
+            .withBase(Area.squareMetres(shape.baseArea(length.value(), d.value())));
     return component.step(
         Step.given("airspeed", "V", flight.airspeed(), POINT),
         Step.given("kinematic viscosity", "ν", flight.air().kinematicViscosity(), POINT),

@@ -62,7 +62,7 @@ public record DragBreakdown(List<Part> lines, Step coefficient, List<Finding> fi
     Step coefficient = build.step(v, nu, m);
     Step sum = coefficient.inputs().get(0);
     List<Part> lines = new ArrayList<>();
-    List<Finding> findings = new ArrayList<>();
+    List<Finding> findings = new ArrayList<>(build.findings(mach));
     for (int i = 0; i < build.components().size(); i++) {
       DragComponent component = build.components().get(i);
       double area = sum.inputs().get(i).value();

@@ -2,6 +2,9 @@
 package io.github.wingwright.core.aerodynamics;
 
 import io.github.wingwright.core.atmosphere.FlightCondition;
+import io.github.wingwright.core.basis.Severity;
+import io.github.wingwright.core.basis.Guideline;
+import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.basis.Formula;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
@@ -65,6 +68,26 @@ public final class DragBuildUp implements Serializable {
           .from(Sources.raymer("eq. 12.24"))
           .computedBy(DragBuildUp::coefficientOf);
 
+  /** Speeds below which bodies and wings drag by friction and form alone. */
+  private static final Guideline SUBSONIC =
+      Guideline.ofNumber(
+          "Mach number of a drag build-up",
+          0,
+          0.8,
+          "friction times form factor",
+          "Drag of compressibility is not counted; near the speed of sound it rules.",
+          Source.COMMON_PRACTICE);
+
+  /** What tables hold for leakage, gaps and small protuberances: jet transports to propeller aircraft. */
+  private static final Guideline LEAKAGE =
+      Guideline.ofNumber(
+          "part for leakage and protuberances",
+          0.02,
+          0.10,
+          "complete aircraft",
+          "2 to 5 % are counted on jet transports, 5 to 10 % on propeller aircraft; another part needs a reason.",
+          Sources.raymer("sec. 12.6.8"));
+
   private final double referenceArea;
   private final double leakage;
   private final List<DragComponent> components;
@@ -82,8 +105,7 @@ public final class DragBuildUp implements Serializable {
    * @return a build-up without components
    */
   public static DragBuildUp about(Area referenceArea) {
-    Objects.requireNonNull(referenceArea, "reference area");
-    return new DragBuildUp(Door.positive(referenceArea.si(), "reference area in square metres"), 0.0, List.of());
+    return new DragBuildUp(Door.positive(referenceArea, "reference area").si(), 0.0, List.of());
   }
 
   /**
@@ -93,6 +115,7 @@ public final class DragBuildUp implements Serializable {
    * @return the longer build-up
    */
   public DragBuildUp with(DragComponent component) {
+    Objects.requireNonNull(component, "component");
     List<DragComponent> longer = new ArrayList<>(components);
     longer.add(component);
     return new DragBuildUp(referenceArea, leakage, longer);
@@ -101,7 +124,7 @@ public final class DragBuildUp implements Serializable {
   /**
    * Adds a part of the whole for leakage, gaps and small protuberances.
    *
-   * @param part part of the sum, 0 to 0.3; 0.05 to 0.10 for propeller aircraft
+   * @param part part of the sum, 0 to 0.3; 0.05 to 0.10 for propeller aircraft, 0.02 to 0.05 for jet transports
    * @return the build-up
    */
   public DragBuildUp withLeakageAndProtuberances(double part) {
@@ -152,8 +175,18 @@ public final class DragBuildUp implements Serializable {
     if (components.isEmpty()) {
       throw new IllegalStateException("a drag build-up needs at least one component, has none");
     }
-    Door.positive(flight.airspeed().si(), "airspeed in metres per second");
+    Door.positive(flight.airspeed(), "airspeed");
     return DragBreakdown.of(this, flight);
+  }
+
+  /** What to know about the build-up as a whole. */
+  List<Finding> findings(double mach) {
+    List<Finding> findings = new ArrayList<>();
+    SUBSONIC.check(mach).ifPresent(findings::add);
+    if (leakage > 0.0) {
+      LEAKAGE.check(leakage, Severity.NOTE).ifPresent(findings::add);
+    }
+    return findings;
   }
 
   /**

@@ -8,6 +8,7 @@ import io.github.wingwright.core.geometry.Fuselage;
 import io.github.wingwright.core.geometry.LiftingSurface;
 import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Area;
+import io.github.wingwright.core.quantity.Door;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Objects;
@@ -20,7 +21,8 @@ import java.util.Objects;
 public sealed interface DragComponent extends Serializable permits BodyDrag, SurfaceDrag, ItemDrag {
 
   /**
-   * A fuselage, pod or boom.
+   * A fuselage, pod or boom, with its flat base where it has one: the base drags behind the body's own layer, see
+   * {@link BodyDrag#withBase}.
    *
    * @param name what it is
    * @param fuselage its shape
@@ -37,7 +39,9 @@ public sealed interface DragComponent extends Serializable permits BodyDrag, Sur
         fuselage.wettedArea().si(),
         friction,
         formFactor,
-        1.0);
+        1.0,
+        1.0,
+        fuselage.baseArea().si());
   }
 
   /**
@@ -77,6 +81,7 @@ public sealed interface DragComponent extends Serializable permits BodyDrag, Sur
     Objects.requireNonNull(dragArea, "drag area");
     Objects.requireNonNull(name, "name");
     Objects.requireNonNull(source, "source");
+    Door.notNegative(Objects.requireNonNull(dragArea, "drag area"), "drag area of " + name);
     return ItemDrag.given(name, dragArea, source);
   }
 
@@ -93,6 +98,7 @@ public sealed interface DragComponent extends Serializable permits BodyDrag, Sur
     Objects.requireNonNull(frontalArea, "frontal area");
     Objects.requireNonNull(name, "name");
     Objects.requireNonNull(source, "source");
+    Door.notNegative(Objects.requireNonNull(frontalArea, "frontal area"), "frontal area of " + name);
     return ItemDrag.protuberance(name, coefficient, frontalArea, source);
   }
 
@@ -104,8 +110,8 @@ public sealed interface DragComponent extends Serializable permits BodyDrag, Sur
    * @return the component
    */
   static ItemDrag upsweep(Angle upsweep, Area greatestSection) {
-    Objects.requireNonNull(upsweep, "upsweep");
-    Objects.requireNonNull(greatestSection, "greatest section");
+    Door.notNegative(Objects.requireNonNull(upsweep, "upsweep"), "upsweep");
+    Door.notNegative(Objects.requireNonNull(greatestSection, "greatest section"), "greatest cross-section");
     return ItemDrag.upsweep(upsweep, greatestSection);
   }
 
@@ -116,7 +122,7 @@ public sealed interface DragComponent extends Serializable permits BodyDrag, Sur
    * @return the component
    */
   static ItemDrag base(Area baseArea) {
-    Objects.requireNonNull(baseArea, "base area");
+    Door.notNegative(Objects.requireNonNull(baseArea, "base area"), "area of the base");
     return ItemDrag.base(baseArea);
   }
 

@@ -165,7 +165,7 @@ public final class ItemDrag implements DragComponent {
   private List<Finding> ofBase(double speed, double kinematicViscosity, double mach) {
     List<Finding> findings = new ArrayList<>(AfterbodyDrag.BASE.outsideDomain(mach, area));
     double reynolds = Air.reynoldsNumber(speed, Math.sqrt(area), kinematicViscosity);
-    if (area > 0.0 && reynolds < LARGE_BASE) {
+    if (area > 0.0 && !isLargeBase(area, speed, kinematicViscosity)) {
       findings.add(
           Finding.of(
               Severity.NOTE,
@@ -177,6 +177,11 @@ public final class ItemDrag implements DragComponent {
               Source.library("a base this small lies in the layer of its body")));
     }
     return findings;
+  }
+
+  /** Whether the formula for the base of a large aircraft counts. */
+  static boolean isLargeBase(double area, double speed, double kinematicViscosity) {
+    return Air.reynoldsNumber(speed, Math.sqrt(area), kinematicViscosity) >= LARGE_BASE;
   }
 
   @Override

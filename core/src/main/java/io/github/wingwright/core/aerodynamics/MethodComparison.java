@@ -12,12 +12,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.StringJoiner;
+import java.util.function.Function;
 
 /**
  * The same build-up by every method that applies: how far sources differ is how well the result is known.
  *
  * <p>Each body is reckoned by all form factors of bodies, each surface by all of surfaces, and where a layer is turbulent
- * by all turbulent laws with the method that was chosen. A method that is used outside its fit stays in the table, marked,
+ * by all turbulent laws and by both ways to reckon transition, a flat base by both forms for bases, with the other methods as
+ * they were chosen. A method that is used outside its fit stays in the table, marked,
  * and does not widen the band; a polynomial that is refused there is left out. The likely value is that of the chosen
  * method, which always counts.
  *
@@ -128,11 +130,26 @@ public record MethodComparison(List<Row> rows, Band coefficient) {
                 method.formula().source()));
       }
     }
-    if (turbulent) {
-      for (TurbulentFriction law : TurbulentFriction.values()) {
-        BodyDrag other = body.by(law);
-        rows.add(lawRow(body.name(), law, other.dragArea(speed, viscosity, mach), other.equals(body)));
-      }
+    friction(rows, body, body.friction(), reynolds, body::by, speed, viscosity, mach);
+    if (body.baseArea() > 0.0) {
+      double attached = body.withBase(Area.ZERO).dragArea(speed, viscosity, mach);
+      double base = AfterbodyDrag.base(mach, body.baseArea());
+      rows.add(
+          new Row(
+              body.name(),
+              "base behind its layer, Hoerner",
+              body.dragArea(speed, viscosity, mach),
+              true,
+              true,
+              AfterbodyDrag.SHIELDED_BASE.source()));
+      rows.add(
+          new Row(
+              body.name(),
+              "base of a large aircraft",
+              attached + base,
+              false,
+              ItemDrag.isLargeBase(body.baseArea(), speed, viscosity),
+              AfterbodyDrag.BASE.source()));
     }
     return rows;
   }
@@ -142,15 +159,9 @@ public record MethodComparison(List<Row> rows, Band coefficient) {
     double reynolds = Air.reynoldsNumber(speed, surface.chord(), viscosity);
     for (SurfaceFormFactor method : SurfaceFormFactor.values()) {
       boolean chosen = method == surface.formFactor();
-      // Hoerner's two forms are for sections that are thickest at 30 % and at 40 to 50 % of the chord; Jenkinson's form for
-      // tails counts where it was chosen, his form for wings elsewhere
+      // Jenkinson's form for tails counts where it was chosen, his form for wings elsewhere
       boolean kind =
-          switch (method) {
-            case HOERNER -> surface.thicknessPosition() < 0.375;
-            case HOERNER_AFT -> surface.thicknessPosition() >= 0.375;
-            case JENKINSON_TAIL -> false;
-            default -> true;
-          };
+          method != SurfaceFormFactor.JENKINSON_TAIL && method.thickestAt().contains(surface.thicknessPosition());
       rows.add(
           new Row(
               surface.name(),
@@ -160,17 +171,46 @@ public record MethodComparison(List<Row> rows, Band coefficient) {
               chosen || (kind && method.applies(surface.thickness())),
               method.formula().source()));
     }
-    if (surface.friction().isTurbulentAt(reynolds)) {
-      for (TurbulentFriction law : TurbulentFriction.values()) {
-        SurfaceDrag other = surface.by(law);
-        rows.add(lawRow(surface.name(), law, other.dragArea(speed, viscosity, mach), other.equals(surface)));
-      }
-    }
+    friction(rows, surface, surface.friction(), reynolds, surface::by, speed, viscosity, mach);
     return rows;
   }
 
-  private static Row lawRow(String component, TurbulentFriction law, double area, boolean chosen) {
-    return new Row(component, law.words(), area, chosen, true, law.source());
+  /** Where a layer is turbulent: by every turbulent law, and by both ways to reckon transition. */
+  private static void friction(
+      List<Row> rows,
+      DragComponent component,
+      FrictionModel friction,
+      double reynolds,
+      Function<FrictionModel, DragComponent> by,
+      double speed,
+      double viscosity,
+      double mach) {
+    if (!friction.isTurbulentAt(reynolds)) {
+      return;
+    }
+    for (TurbulentFriction law : TurbulentFriction.values()) {
+      FrictionModel other = friction.by(law);
+      boolean chosen = other.equals(friction);
+      rows.add(
+          new Row(
+              component.name(),
+              law.words(),
+              by.apply(other).dragArea(speed, viscosity, mach),
+              chosen,
+              chosen || law.domain().contains(reynolds),
+              law.source()));
+    }
+    List<FrictionModel> transitions = friction.byEachTransition();
+    for (FrictionModel other : transitions.size() > 1 ? transitions : List.<FrictionModel>of()) {
+      rows.add(
+          new Row(
+              component.name(),
+              other.transitionWords(),
+              by.apply(other).dragArea(speed, viscosity, mach),
+              other.equals(friction),
+              true,
+              other.transitionSource()));
+    }
   }
 
   /**

@@ -21,6 +21,8 @@ public enum Protuberance {
   FLAT_PLATE(1.28, 1.28),
   /** A sphere with a laminar layer, Re below some 3·10⁵. */
   SPHERE(0.3, 0.5),
+  /** A sphere whose layer is turbulent, Re above some 3·10⁵. */
+  TURBULENT_SPHERE(0.1, 0.1),
   /** A round-nosed body with a blunt back. */
   BULLET(0.3, 0.3),
   /** A faired windshield. */
@@ -31,14 +33,18 @@ public enum Protuberance {
   OPEN_COCKPIT(0.5, 0.5),
   /** A wheel with its tyre. */
   WHEEL(0.25, 0.25),
+  /** The rear one of two wheels in tandem. */
+  SECOND_WHEEL(0.15, 0.15),
   /** A streamlined wheel with its tyre. */
   STREAMLINED_WHEEL(0.18, 0.18),
   /** A wheel in a fairing. */
   FAIRED_WHEEL(0.13, 0.13),
-  /** A streamlined strut. */
+  /** A streamlined strut, 1/6 to 1/3 as thick as it is deep. */
   STREAMLINED_STRUT(0.05, 0.05),
   /** A round wire or strut, Re below 3·10⁵ on its diameter: every wire of a model. */
   ROUND_WIRE(1.17, 1.17),
+  /** A round strut whose layer is turbulent, Re above 3·10⁵. */
+  TURBULENT_STRUT(0.3, 0.3),
   /** A leg of flat spring. */
   SPRING_LEG(1.4, 1.4),
   /** A fork or an irregular fitting. */
@@ -119,12 +125,14 @@ public enum Protuberance {
    * Reynolds numbers, on its width across the flow, at which the coefficient holds. Round things drag less where their own
    * layer turns turbulent, and more in creeping flow; things with edges hardly care.
    *
-   * @return 1,000 to 300,000 for a sphere and a round wire, else from 1,000 up
+   * @return 1,000 to 300,000 for a sphere and a round wire, from there up for those with a turbulent layer, else from 1,000 up
    */
   public Interval reynoldsNumbers() {
-    return this == SPHERE || this == ROUND_WIRE
-        ? Interval.between(CREEPING, TURNS_TURBULENT)
-        : Interval.atLeast(CREEPING);
+    return switch (this) {
+      case SPHERE, ROUND_WIRE -> Interval.between(CREEPING, TURNS_TURBULENT);
+      case TURBULENT_SPHERE, TURBULENT_STRUT -> Interval.atLeast(TURNS_TURBULENT);
+      default -> Interval.atLeast(CREEPING);
+    };
   }
 
   /**
@@ -135,8 +143,8 @@ public enum Protuberance {
    * @return the component; its width across the flow is taken as that of a circle of the area
    */
   public ItemDrag of(String name, Area frontalArea) {
-    Objects.requireNonNull(frontalArea, "frontal area");
-    return of(name, frontalArea, Length.metres(Math.sqrt(4.0 * Math.max(0.0, frontalArea.si()) / Math.PI)));
+    Door.notNegative(frontalArea, "frontal area of " + name);
+    return of(name, frontalArea, Length.metres(Math.sqrt(4.0 * frontalArea.si() / Math.PI)));
   }
 
   /**
@@ -148,9 +156,8 @@ public enum Protuberance {
    * @return the component
    */
   public ItemDrag of(String name, Area frontalArea, Length width) {
-    Objects.requireNonNull(name, "name");
-    Objects.requireNonNull(frontalArea, "frontal area");
-    Objects.requireNonNull(width, "width");
+    Door.notNegative(frontalArea, "frontal area of " + name);
+    Door.notNegative(width, "width of " + name);
     return ItemDrag.protuberance(name, coefficient(), frontalArea, source(), width, reynoldsNumbers());
   }
 
@@ -164,12 +171,9 @@ public enum Protuberance {
    * @return the component
    */
   public ItemDrag sheltered(String name, Area frontalArea, Length height, Length layer) {
-    Objects.requireNonNull(name, "name");
-    Objects.requireNonNull(frontalArea, "frontal area");
-    Objects.requireNonNull(height, "height");
-    Objects.requireNonNull(layer, "layer");
-    Door.positive(height.si(), "height of " + name + " in metres");
-    Door.positive(layer.si(), "thickness of the layer at " + name + " in metres");
+    Door.notNegative(frontalArea, "frontal area of " + name);
+    Door.positive(height, "height of " + name);
+    Door.positive(layer, "thickness of the layer at " + name);
     double shelter = height.si() < layer.si() ? shelterTurbulent(height.si(), layer.si()) : 1.0;
     return ItemDrag.protuberance(name, shelter * coefficient(), frontalArea, source(), height, reynoldsNumbers());
   }

@@ -38,6 +38,17 @@ public final class Roughness {
           .from(Sources.raymer("eq. 12.28"))
           .computedBy(Roughness::cutOffReynolds);
 
+  /** Reynolds number of transition on a surface reckoned at its cut-off. */
+  public static final Formula TRANSITION_AT_CUT_OFF =
+      Formula.named("Reynolds number of transition at the cut-off")
+          .gives("Re_tc")
+          .as("Re_t·Re_cut / Re")
+          .where("Re_t", "Reynolds number of transition", 1e4, 1e7)
+          .where("Re_cut", "cut-off Reynolds number", 1e4, 1e9)
+          .where("Re", "Reynolds number, above the cut-off", 1e4, 1e9)
+          .from(Source.library("a rough surface as a smooth one at its cut-off, transition at the same part of the length"))
+          .computedBy(Roughness::transitionAtCutOff);
+
   /** Reynolds number of a grain in the free stream. */
   public static final Formula GRAIN_REYNOLDS =
       Formula.named("roughness Reynolds number at free-stream speed")
@@ -65,6 +76,23 @@ public final class Roughness {
    */
   public static double cutOffReynolds(double length, double height) {
     return 38.21 * Math.pow(length / height, 1.053);
+  }
+
+  /**
+   * The Reynolds number of transition when a rough surface is reckoned as a smooth one at its cut-off, with transition at the
+   * same part of the length.
+   *
+   * <pre>{@code Re_tc = Re_t·Re_cut/Re}</pre>
+   *
+   * <p>Example: Re_t = 5·10⁵, Re_cut = 6·10⁵, Re = 10⁶ give 3·10⁵.
+   *
+   * @param transition Reynolds number of transition Re_t
+   * @param cutOff cut-off Reynolds number Re_cut
+   * @param reynolds Reynolds number Re, above the cut-off
+   * @return Re_tc
+   */
+  public static double transitionAtCutOff(double transition, double cutOff, double reynolds) {
+    return transition * cutOff / reynolds;
   }
 
   /**

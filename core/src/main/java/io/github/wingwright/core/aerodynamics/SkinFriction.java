@@ -67,6 +67,39 @@ public final class SkinFriction {
           .from(Source.library("Prandtl's substitution of the front part, with one turbulent law throughout"))
           .computedBy(SkinFriction::substituted);
 
+  /** Friction length of the laminar part, as a turbulent layer must have it at transition. */
+  public static final Formula FRICTION_LENGTH =
+      Formula.named("friction length of the laminar part")
+          .gives("Λ_t")
+          .as("Re_t·C_lt·k_M")
+          .where("Re_t", "Reynolds number of transition", 1e4, 1e7)
+          .where("C_lt", "laminar friction at Re_t", 1e-4, 0.05)
+          .where("k_M", "divisor for compressibility", 1, 3)
+          .from(Source.library("momentum thickness continuous at transition"))
+          .computedBy(SkinFriction::frictionLength);
+
+  /** Reynolds number on the length of a turbulent layer that began ahead of transition. */
+  public static final Formula TURBULENT_LENGTH =
+      Formula.named("Reynolds number of the turbulent layer")
+          .gives("Re_e")
+          .as("Re − Re_t + Re_0")
+          .where("Re", "Reynolds number, above Re_t", 1e4, 1e9)
+          .where("Re_t", "Reynolds number of transition", 1e4, 1e7)
+          .where("Re_0", "Reynolds number at which the turbulent layer would be as thick as the laminar one", 1e2, 1e7)
+          .from(Source.library("momentum thickness continuous at transition"))
+          .computedBy(SkinFriction::turbulentLength);
+
+  /** Friction of a turbulent layer over its length, spread over the length of the surface. */
+  public static final Formula SPREAD =
+      Formula.named("skin friction, thickness continuous at transition")
+          .gives("C_f")
+          .as("C_t·Re_e / Re")
+          .where("C_t", "turbulent friction at Re_e", 1e-4, 0.05)
+          .where("Re_e", "Reynolds number of the turbulent layer", 1e4, 1e9)
+          .where("Re", "Reynolds number", 1e4, 1e9)
+          .from(Source.library("momentum thickness continuous at transition"))
+          .computedBy(SkinFriction::spread);
+
   /** Friction as a weighted mean of the two laws. */
   public static final Formula PARTLY_LAMINAR =
       Formula.named("skin friction, part of the surface laminar")
@@ -233,10 +266,24 @@ public final class SkinFriction {
     if (reynolds <= transitionReynolds) {
       return laminar(reynolds);
     }
-    double thickness = transitionReynolds * laminar(transitionReynolds);
-    double start = law.reynoldsForFrictionLength(thickness);
-    double effective = reynolds - transitionReynolds + start;
-    return law.coefficient(effective) * effective / reynolds;
+    double thickness = frictionLength(transitionReynolds, laminar(transitionReynolds), 1.0);
+    double effective = turbulentLength(reynolds, transitionReynolds, law.reynoldsForFrictionLength(thickness));
+    return spread(law.coefficient(effective), effective, reynolds);
+  }
+
+  /** Λ_t = Re_t·C_lt·k_M. */
+  static double frictionLength(double transition, double laminar, double divisor) {
+    return transition * laminar * divisor;
+  }
+
+  /** Re_e = Re − Re_t + Re_0. */
+  static double turbulentLength(double reynolds, double transition, double start) {
+    return reynolds - transition + start;
+  }
+
+  /** C_f = C_t·Re_e/Re. */
+  static double spread(double friction, double layer, double reynolds) {
+    return friction * layer / reynolds;
   }
 
   /**

@@ -126,6 +126,11 @@ public record SurfaceDrag(
         excess);
   }
 
+  SurfaceDrag by(FrictionModel other) {
+    return new SurfaceDrag(
+        name, chord, thickness, thicknessPosition, sweep, wettedArea, other, formFactor, interference, excess);
+  }
+
   /**
    * The same surface with hinges: their gaps raise the excess of its form factor by a tenth.
    *
@@ -171,8 +176,9 @@ public record SurfaceDrag(
   @Override
   public List<Finding> findings(double speed, double kinematicViscosity, double mach) {
     double reynolds = Air.reynoldsNumber(speed, chord, kinematicViscosity);
-    List<Finding> findings = new ArrayList<>(formFactor.findings(thickness, reynolds));
-    findings.addAll(friction.findings(speed, chord, kinematicViscosity));
+    List<Finding> findings = new ArrayList<>(formFactor.findings(thickness, thicknessPosition, mach, sweep, reynolds));
+    findings.addAll(friction.findings(speed, chord, kinematicViscosity, mach));
+    AttainableLaminar.checkSurface(friction.givenLaminarPart(), reynolds).ifPresent(findings::add);
     Interference.PRINTED.check(interference, Severity.NOTE).ifPresent(findings::add);
     return findings;
   }

@@ -82,6 +82,7 @@ public enum SurfaceFormFactor {
           .computedBy(SurfaceFormFactor::jenkinsonTail);
 
   private static final double LEAST_REYNOLDS = 3e5;
+  private static final double PARTING = 0.375;
 
   private final String label;
   private final double thickest;
@@ -146,14 +147,52 @@ public enum SurfaceFormFactor {
   }
 
   /**
+   * Where the sections behind the form factor are thickest: Hoerner has two forms, for 30 % and for 40 to 50 % of the chord,
+   * which part half-way.
+   *
+   * @return places over chord
+   */
+  public Interval thickestAt() {
+    return switch (this) {
+      case HOERNER -> Interval.between(0.2, PARTING);
+      case HOERNER_AFT -> Interval.between(PARTING, 0.6);
+      case RAYMER -> RAYMER_FORMULA.inputs().get(1).domain();
+      default -> Interval.between(0.0, 1.0);
+    };
+  }
+
+  /**
    * What to know about the form factor.
    *
    * @param thickness thickness ratio t
+   * @param thicknessPosition where the section is thickest, over chord
+   * @param mach Mach number
+   * @param sweep sweep of the line of greatest thickness [rad]
    * @param reynolds Reynolds number on the chord
    * @return findings where the fit does not hold
    */
-  public List<Finding> findings(double thickness, double reynolds) {
+  public List<Finding> findings(
+      double thickness, double thicknessPosition, double mach, double sweep, double reynolds) {
     List<Finding> findings = new ArrayList<>();
+    if (!thickestAt().contains(thicknessPosition)) {
+      findings.add(
+          Finding.of(
+              Severity.CAUTION,
+              "place of greatest thickness",
+              "The form factor of " + label + " is for sections that are thickest elsewhere.",
+              thicknessPosition,
+              thickestAt(),
+              NamedUnit.NUMBER,
+              formula().source()));
+    }
+    double fitted = Math.min(thickness, thickest);
+    switch (this) {
+      case RAYMER ->
+          findings.addAll(
+              formula().outsideDomain(fitted, thickestAt().clamp(thicknessPosition), mach, sweep));
+      case JENKINSON_WING, JENKINSON_TAIL -> findings.addAll(formula().outsideDomain(fitted, sweep));
+      default -> {}
+    }
     if (!applies(thickness)) {
       findings.add(
           Finding.of(

@@ -1,9 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.aerodynamics;
 
+import io.github.wingwright.core.basis.Finding;
+import io.github.wingwright.core.basis.Interval;
+import io.github.wingwright.core.basis.Severity;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.quantity.NamedUnit;
+import java.util.List;
 
 /** The laws for turbulent skin friction, to be chosen by name. */
 public enum TurbulentFriction {
@@ -14,6 +18,10 @@ public enum TurbulentFriction {
   /** 0.242/√C_f = log₁₀(Re·C_f), for 10⁵ to 10⁹: implicit, the naval architects' line. */
   KARMAN_SCHOENHERR;
 
+  /** Reynolds number below which no turbulent law is asked: friction is held there, and a finding has said so long before. */
+  static final double LEAST_REYNOLDS = 1e3;
+
+  private static final Source HELD = Source.library("friction is held below it");
   private static final Source SCHOENHERR =
       Source.fromMemory("Schoenherr, Trans. SNAME 40, 1932", "mean line of resistance");
 
@@ -29,6 +37,11 @@ public enum TurbulentFriction {
       case FIFTH_ROOT -> SkinFriction.fifthRoot(reynolds);
       case KARMAN_SCHOENHERR -> SkinFriction.karmanSchoenherr(reynolds);
     };
+  }
+
+  /** The friction, held below the least Reynolds number that the laws are asked at. */
+  double held(double reynolds) {
+    return coefficient(Math.max(LEAST_REYNOLDS, reynolds));
   }
 
   /**
@@ -58,13 +71,62 @@ public enum TurbulentFriction {
   }
 
   /**
+   * Where the law was fitted.
+   *
+   * @return Reynolds numbers
+   */
+  public Interval domain() {
+    return this == FIFTH_ROOT
+        ? SkinFriction.FIFTH_ROOT.inputs().get(0).domain()
+        : SkinFriction.PRANDTL_SCHLICHTING.inputs().get(0).domain();
+  }
+
+  /**
+   * What to know about the law at a Reynolds number.
+   *
+   * @param reynolds Reynolds number on the length
+   * @return a finding outside its domain
+   */
+  List<Finding> findings(double reynolds) {
+    return domain().contains(reynolds)
+        ? List.of()
+        : List.of(
+            Finding.of(
+                Severity.CAUTION,
+                "turbulent skin friction",
+                "The law (" + words() + ") is used outside the Reynolds numbers that it was fitted to.",
+                reynolds,
+                domain(),
+                NamedUnit.NUMBER,
+                source()));
+  }
+
+  /** The Reynolds number of {@link #reynoldsForFrictionLength} as a line of the workings. */
+  Step startStep(Step frictionLength) {
+    return Step.solution(
+        "Reynolds number at which the turbulent layer would be as thick",
+        "Re_0",
+        NamedUnit.NUMBER,
+        "repetition",
+        "Re_0·C_t(Re_0) = Λ_t, C_t by " + words(),
+        v -> reynoldsForFrictionLength(v[0]),
+        v -> v[1] * held(v[1]) - v[0],
+        source(),
+        frictionLength);
+  }
+
+  /**
    * The law as a line of the workings.
    *
    * @param symbol symbol of the result
-   * @param reynolds step of the Reynolds number
+   * @param asked step of the Reynolds number
    * @return the step of C_f
    */
-  Step step(String symbol, Step reynolds) {
+  Step step(String symbol, Step asked) {
+    Step reynolds =
+        asked.value() < LEAST_REYNOLDS
+            ? Step.given("least Reynolds number that turbulent laws are asked at", "Re", LEAST_REYNOLDS, HELD)
+            : asked;
     return switch (this) {
       case PRANDTL_SCHLICHTING ->
           Step.of(SkinFriction.PRANDTL_SCHLICHTING.name(), symbol, SkinFriction.PRANDTL_SCHLICHTING, reynolds);
@@ -93,7 +155,7 @@ public enum TurbulentFriction {
     // Re·C_f grows almost as Re^0.8, so this contracts by a factor of five or more in each round.
     double reynolds = Math.pow(frictionLength / 0.074, 1.25);
     for (int i = 0; i < 60; i++) {
-      double next = reynolds * Math.pow(frictionLength / (reynolds * coefficient(reynolds)), 1.25);
+      double next = reynolds * Math.pow(frictionLength / (reynolds * held(reynolds)), 1.25);
       if (Math.abs(next - reynolds) <= 1e-14 * reynolds) {
         return next;
       }

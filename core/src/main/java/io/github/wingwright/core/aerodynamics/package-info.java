@@ -59,6 +59,10 @@
  *       <td>{@code CONVENTIONAL_TAIL}: 1.045</td></tr>
  *   <tr><td>{@link io.github.wingwright.core.aerodynamics.Protuberance}</td><td>things in the flow, and the layer's shelter</td>
  *       <td>{@code ROUND_WIRE}: 1.17 on its frontal area</td></tr>
+ *   <tr><td>{@link io.github.wingwright.core.aerodynamics.IdlePropeller}</td><td>a propeller that does not drive</td>
+ *       <td>two blades of 250 mm, stopped: 31.4 cm²</td></tr>
+ *   <tr><td>{@link io.github.wingwright.core.aerodynamics.AttainableLaminar}</td><td>laminar parts of full-size skins</td>
+ *       <td>{@code MOULDED_SAILPLANE}: body 0.35, wing 0.70</td></tr>
  *   <tr><td>{@link io.github.wingwright.core.aerodynamics.BodyDragCurve}</td><td>the price of a body against its fineness</td>
  *       <td>fixed volume, Hoerner: f = 5.2, flat from 4.4 to 6.3</td></tr>
  *   <tr><td>{@link io.github.wingwright.core.aerodynamics.MethodComparison}</td><td>the build-up by every method</td>

@@ -11,6 +11,7 @@ import io.github.wingwright.core.quantity.Volume;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -96,9 +97,8 @@ public final class AssembledBody implements BodyShape, Serializable {
   }
 
   static AssembledBody of(EndProfile nose, double noseFineness, EndProfile tail, double tailFineness) {
-    if (nose.tipRatio() > 0.0) {
-      throw new IllegalArgumentException("a nose must come to a point or a round tip, was " + nose);
-    }
+    checkNose(nose);
+    Objects.requireNonNull(tail, "tail");
     return new AssembledBody(
         nose + ", cylinder, " + tail,
         BodyPart.nose(nose, noseFineness, "nose"),
@@ -108,6 +108,12 @@ public final class AssembledBody implements BodyShape, Serializable {
 
   static AssembledBody podAndBoom(
       EndProfile nose, double noseFineness, double podFineness, double fairingFineness, double boomRatio) {
+    checkNose(nose);
+    Door.within(boomRatio, 0.001, 0.999, "diameter of the boom over that of the pod");
+    nose.checked(noseFineness, "nose");
+    EndProfile fairing = EndProfile.boatTail(boomRatio);
+    fairing.checked(fairingFineness, "fairing");
+    Door.within(podFineness, 0.0, 100.0, "pod fineness");
     double cylinder = podFineness - noseFineness - fairingFineness;
     if (!(cylinder >= 0.0)) {
       throw new IllegalArgumentException(
@@ -116,15 +122,19 @@ public final class AssembledBody implements BodyShape, Serializable {
               + ", was "
               + podFineness);
     }
-    if (nose.tipRatio() > 0.0) {
-      throw new IllegalArgumentException("a nose must come to a point or a round tip, was " + nose);
-    }
     return new AssembledBody(
         "pod and boom",
         BodyPart.nose(nose, noseFineness, "nose"),
-        BodyPart.straight("cylinder of the pod", Door.within(cylinder, 0.0, 50.0, "pod fineness"), 1.0),
-        BodyPart.tail(EndProfile.boatTail(boomRatio), fairingFineness, "fairing"),
+        BodyPart.straight("cylinder of the pod", cylinder, 1.0),
+        BodyPart.tail(fairing, fairingFineness, "fairing"),
         BodyPart.stretching("boom", boomRatio));
+  }
+
+  static void checkNose(EndProfile nose) {
+    Objects.requireNonNull(nose, "nose");
+    if (nose.tipRatio() > 0.0) {
+      throw new IllegalArgumentException("a nose must come to a point or a round tip, was " + nose);
+    }
   }
 
   /**
@@ -255,6 +265,12 @@ public final class AssembledBody implements BodyShape, Serializable {
       at += n;
     }
     return moment / sum;
+  }
+
+  /** Every body begins with its nose, and no part is thicker than the nose at its base. */
+  @Override
+  public double greatestSection(double length, double diameter) {
+    return parts[0].fineness() * diameter;
   }
 
   @Override

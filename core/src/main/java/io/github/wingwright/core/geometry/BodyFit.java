@@ -3,6 +3,7 @@ package io.github.wingwright.core.geometry;
 
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
+import java.util.Objects;
 
 /** Whether a family of bodies can form a body of given dimensions. */
 final class BodyFit {
@@ -13,6 +14,7 @@ final class BodyFit {
 
   /** Refuses dimensions that the family cannot form. */
   static void check(BodyShape shape, Length length, Length diameter) {
+    Objects.requireNonNull(shape, "shape");
     Door.positive(length, "body length");
     Door.positive(diameter, "body diameter");
     double least = shape.leastFinenessRatio();

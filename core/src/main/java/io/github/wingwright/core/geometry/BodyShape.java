@@ -149,6 +149,28 @@ public interface BodyShape {
   double surfaceCentroid(double length, double diameter);
 
   /**
+   * How high the centroid of the volume lies.
+   *
+   * @param length length L [m]
+   * @param diameter greatest diameter d [m]
+   * @return z above the reference line [m], zero for a straight body
+   */
+  default double volumeCentroidHeight(double length, double diameter) {
+    return Revolution.volumeCentroidHeight(this, length, diameter);
+  }
+
+  /**
+   * How high the centroid of the surface lies.
+   *
+   * @param length length L [m]
+   * @param diameter greatest diameter d [m]
+   * @return z above the reference line [m], zero for a straight body
+   */
+  default double surfaceCentroidHeight(double length, double diameter) {
+    return Revolution.surfaceCentroidHeight(this, length, diameter);
+  }
+
+  /**
    * Radius at a station; of a section that is not round, that of the circle of equal area.
    *
    * @param x distance from the nose [m], 0 to L
@@ -226,7 +248,7 @@ public interface BodyShape {
    *
    * @param length length L [m]
    * @param diameter greatest diameter d [m]
-   * @return x from the nose [m], to about 1 part in 10⁴ of the length
+   * @return x from the nose [m], exact for the families of this library; else to about 1 part in 10⁴ of the length
    */
   default double greatestSection(double length, double diameter) {
     return Revolution.greatestSection(this, length, diameter);
@@ -244,20 +266,16 @@ public interface BodyShape {
   }
 
   /**
-   * The same body with its afterbody bent up.
+   * The same body with its afterbody bent up: each section moves up as a whole, upright. A body whose sections are not round,
+   * or whose camber line is bent already, is bent from how it is.
    *
    * @param afterbody length of the part that is bent over the diameter, 0.1 to 50
    * @param upsweep angle of its camber line at the aft end, −45° to 45°, positive up
    * @param bend part of that length over which the camber line curves, 0.01 to 1; the rest is straight
    * @return the upswept shape
-   * @throws IllegalArgumentException if a number is out of its range, or the body is not one of revolution about a straight
-   *     axis
+   * @throws IllegalArgumentException if a number is out of its range
    */
   default BodyShape upswept(double afterbody, Angle upsweep, double bend) {
-    Objects.requireNonNull(upsweep, "upsweep");
-    if (this instanceof UpsweptBody || this instanceof LoftedBody) {
-      throw new IllegalArgumentException("a body that is bent up must be straight and round, was " + name());
-    }
     return new UpsweptBody(this, afterbody, upsweep, bend);
   }
 

@@ -59,6 +59,11 @@ final class Capsule implements BodyShape, Serializable {
   }
 
   @Override
+  public double greatestSection(double length, double diameter) {
+    return 0.5 * diameter;
+  }
+
+  @Override
   public double radius(double x, double length, double diameter) {
     double r = 0.5 * diameter;
     double fromEnd = Math.min(x, length - x);

@@ -278,7 +278,7 @@ public abstract sealed class EndProfile implements Serializable
       String allowed =
           fineness.lower() == fineness.upper() ? "" + fineness.lower() : fineness.lower() + " to " + fineness.upper();
       throw new IllegalArgumentException(
-          where + " fineness of a " + name + " must be " + allowed + ", was " + asked);
+          where + " fineness of a " + this + " must be " + allowed + ", was " + asked);
     }
     return near;
   }

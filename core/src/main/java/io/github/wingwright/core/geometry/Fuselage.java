@@ -148,6 +148,24 @@ public record Fuselage(BodyShape shape, Length length, Length diameter) implemen
   }
 
   /**
+   * How high the centroid of the volume lies.
+   *
+   * @return z above the reference line, zero for a straight body
+   */
+  public Length volumeCentroidHeight() {
+    return Length.metres(shape.volumeCentroidHeight(length.si(), diameter.si()));
+  }
+
+  /**
+   * How high the centroid of the surface lies: that of a thin shell.
+   *
+   * @return z above the reference line, zero for a straight body
+   */
+  public Length surfaceCentroidHeight() {
+    return Length.metres(shape.surfaceCentroidHeight(length.si(), diameter.si()));
+  }
+
+  /**
    * Area of the side view.
    *
    * @return S_side

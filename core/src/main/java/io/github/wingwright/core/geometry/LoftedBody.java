@@ -32,8 +32,7 @@ public final class LoftedBody implements BodyShape, Serializable {
   private final double end;
   private final double diameter;
   private final LoftedSurface.Solid solid;
-  private final double area;
-  private final double areaMoment;
+  private final LoftedSurface.Skin skin;
   private final double error;
   private final StretchedArea stretched = new StretchedArea();
 
@@ -44,10 +43,8 @@ public final class LoftedBody implements BodyShape, Serializable {
     this.end = length;
     this.solid = surface.solid();
     this.diameter = LoftedSurface.equivalent(surface.greatestArea());
-    double[] skin = surface.skin(1.0, 1.0);
-    this.area = skin[0];
-    this.areaMoment = skin[1];
-    this.error = Math.max(1e-9, Math.max(skin[2] / skin[0], solid.error()));
+    this.skin = surface.skin(1.0, 1.0);
+    this.error = Math.max(1e-9, Math.max(skin.error(), solid.error()));
   }
 
   /**
@@ -87,9 +84,7 @@ public final class LoftedBody implements BodyShape, Serializable {
   }
 
   private static void check(EndProfile nose, List<BodyStation> stations) {
-    if (nose.tipRatio() > 0.0) {
-      throw new IllegalArgumentException("a nose must come to a point or a round tip, was " + nose);
-    }
+    AssembledBody.checkNose(nose);
     if (stations.isEmpty()) {
       throw new IllegalArgumentException("a lofted body needs at least one station, got none");
     }
@@ -181,23 +176,30 @@ public final class LoftedBody implements BodyShape, Serializable {
   public double wettedArea(double length, double diameter) {
     double f = across(diameter);
     if (asGiven(length, f)) {
-      return area * f * f;
+      return skin.area() * f * f;
     }
     // Bodies of one stretch are similar, so the area over the square of the diameter depends on the stretch alone.
     double stretch = length / end / f;
     return StretchedArea.covers(stretch)
-        ? f * f * stretched.at(stretch, ratio -> surface.skin(ratio, 1.0)[0])
-        : surface.skin(length / end, f)[0];
+        ? f * f * stretched.at(stretch, ratio -> surface.skin(ratio, 1.0).area())
+        : surface.skin(length / end, f).area();
   }
 
   @Override
   public double surfaceCentroid(double length, double diameter) {
+    LoftedSurface.Skin stretchedSkin = skin(length, diameter);
+    return stretchedSkin.moment() / stretchedSkin.area();
+  }
+
+  @Override
+  public double surfaceCentroidHeight(double length, double diameter) {
+    LoftedSurface.Skin stretchedSkin = skin(length, diameter);
+    return stretchedSkin.rise() / stretchedSkin.area();
+  }
+
+  private LoftedSurface.Skin skin(double length, double diameter) {
     double f = across(diameter);
-    if (asGiven(length, f)) {
-      return areaMoment / area * (length / end);
-    }
-    double[] skin = surface.skin(length / end, f);
-    return skin[1] / skin[0];
+    return asGiven(length, f) ? skin.scaled(f) : surface.skin(length / end, f);
   }
 
   /** Whether the proportion is the one that was given. */
@@ -218,6 +220,11 @@ public final class LoftedBody implements BodyShape, Serializable {
         Source.library("smooth curves through the stations"),
         length,
         diameter);
+  }
+
+  @Override
+  public double greatestSection(double length, double diameter) {
+    return surface.greatest() * (length / end);
   }
 
   @Override

@@ -3,8 +3,10 @@ package io.github.wingwright.core.geometry;
 
 import io.github.wingwright.core.numerics.Minimum;
 import io.github.wingwright.core.numerics.Quadrature;
+import io.github.wingwright.core.numerics.Roots;
 import io.github.wingwright.core.numerics.Tolerance;
 import java.io.Serializable;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import org.jspecify.annotations.Nullable;
@@ -17,7 +19,16 @@ final class LoftedSurface implements Serializable {
   private static final long serialVersionUID = 1L;
 
   /** What the passage between sections of two kinds may cost in accuracy. */
-  private static final double PASSAGE_ERROR = 1e-7;
+  private static final double PASSAGE_ERROR = 1e-6;
+
+  private static final double ROUNDING = 1e-12;
+  private static final int SAMPLES = 100;
+  private static final int CROSSING_SAMPLES = 64;
+
+  /** Ends of the pieces of a quadrant: side, corner, top; and with the corners of two boxes. */
+  private static final double[] ONE_CORNER = {0.0, 1.0 / 3.0, 2.0 / 3.0, 1.0};
+
+  private static final double[] TWO_CORNERS = {0.0, 3.0 / 12.0, 5.0 / 12.0, 7.0 / 12.0, 9.0 / 12.0, 1.0};
 
   private final EndProfile nose;
   private final double noseFineness;
@@ -29,6 +40,8 @@ final class LoftedSurface implements Serializable {
   private final MonotoneCurve width;
   private final MonotoneCurve height;
   private final MonotoneCurve centre;
+  private final double[][] joints;
+  private final double greatest;
 
   LoftedSurface(
       EndProfile nose, List<BodyStation> stations, @Nullable EndProfile tail, double length, double tailHeight) {
@@ -60,6 +73,31 @@ final class LoftedSurface implements Serializable {
     centre = MonotoneCurve.through(lineX, lineZ, false, false);
     noseFineness = nose.checked(x[0] / equivalent(areaOf(0)), "nose");
     tailFineness = tail == null ? 0.0 : tail.checked((length - x[n - 1]) / equivalent(areaOf(n - 1)), "tail");
+    joints = new double[n][];
+    for (int part = 1; part < n; part++) {
+      joints[part] = joints(part);
+    }
+    greatest = findGreatest();
+  }
+
+  /** The stations of a part with the places between them where the shorter side of a box changes, and its corner bends. */
+  private double[] joints(int part) {
+    double from = x[part - 1];
+    double to = x[part];
+    List<Double> places = new ArrayList<>(List.of(from));
+    if (before(part) instanceof RoundedRectangle || after(part) instanceof RoundedRectangle) {
+      DoubleUnaryOperator excess = at -> width.at(at) - height.at(at);
+      double low = from;
+      for (int i = 1; i <= CROSSING_SAMPLES; i++) {
+        double high = from + (to - from) * i / CROSSING_SAMPLES;
+        if (excess.applyAsDouble(low) * excess.applyAsDouble(high) < 0.0) {
+          places.add(Roots.find(excess, low, high, Tolerance.relative(1e-14)));
+        }
+        low = high;
+      }
+    }
+    places.add(to);
+    return places.stream().mapToDouble(Double::doubleValue).toArray();
   }
 
   /** Diameter of the circle of an area. */
@@ -99,6 +137,20 @@ final class LoftedSurface implements Serializable {
    * @param error how far they may be off, as a part of the value
    */
   record Solid(double volume, double moment, double side, double error) implements Serializable {}
+
+  /**
+   * The skin.
+   *
+   * @param area wetted area [m²]
+   * @param moment its moment about the nose, along x [m³]
+   * @param rise its moment about the reference line, along z [m³]
+   * @param error how far the area may be off, as a part of it
+   */
+  record Skin(double area, double moment, double rise, double error) implements Serializable {
+    Skin scaled(double f) {
+      return new Skin(f * f * area, f * f * f * moment, f * f * f * rise, error);
+    }
+  }
 
   /** How much smaller than its base the section is, at a station of the body as given: less than 1 in nose and tail. */
   private double shrink(double at) {
@@ -143,24 +195,53 @@ final class LoftedSurface implements Serializable {
 
   /**
    * The angle at a part v of the first quadrant. A third of the points lies in each of side, corner and top where there is a
-   * corner: the outline is smooth within each, which is what quadrature and extrapolation need.
+   * corner, and twelfths between the corners of two boxes: the outline is smooth within each, which is what quadrature and
+   * extrapolation need.
    */
   private double angle(int part, double v, double w, double h) {
-    double begins = Math.PI / 6.0;
-    double ends = Math.PI / 3.0;
-    if (before(part) instanceof RoundedRectangle box) {
-      begins = box.cornerBegins(w, h);
-      ends = box.cornerEnds(w, h);
-    } else if (after(part) instanceof RoundedRectangle box) {
-      begins = box.cornerBegins(w, h);
-      ends = box.cornerEnds(w, h);
+    double[] ends = ends(part);
+    int piece = 0;
+    while (piece < ends.length - 2 && v > ends[piece + 1]) {
+      piece++;
     }
-    if (v <= 1.0 / 3.0) {
-      return 3.0 * v * begins;
+    double from = corner(part, piece, w, h);
+    double to = corner(part, piece + 1, w, h);
+    return from + (v - ends[piece]) / (ends[piece + 1] - ends[piece]) * (to - from);
+  }
+
+  /** Where the pieces of the quadrant end, as parts of it; all lie on facets of the meshes. */
+  private double[] ends(int part) {
+    return betweenBoxes(part) ? TWO_CORNERS : ONE_CORNER;
+  }
+
+  private boolean betweenBoxes(int part) {
+    return before(part) instanceof RoundedRectangle one
+        && after(part) instanceof RoundedRectangle other
+        && !one.equals(other);
+  }
+
+  /** The angle at which a piece of the quadrant begins. */
+  private double corner(int part, int piece, double w, double h) {
+    double[] ends = ends(part);
+    if (piece == 0 || piece == ends.length - 1) {
+      return piece == 0 ? 0.0 : 0.5 * Math.PI;
     }
-    return v <= 2.0 / 3.0
-        ? begins + (3.0 * v - 1.0) * (ends - begins)
-        : ends + (3.0 * v - 2.0) * (0.5 * Math.PI - ends);
+    boolean begins = piece < ends.length / 2;
+    double fore = corner(before(part), begins, w, h);
+    double aft = corner(after(part), begins, w, h);
+    if (Double.isNaN(fore) || Double.isNaN(aft)) {
+      double one = Double.isNaN(fore) ? aft : fore;
+      return Double.isNaN(one) ? piece * Math.PI / 6.0 : one;
+    }
+    // Side, nearer and farther corner, top: the corners of all boxes lie about the diagonal.
+    return piece % 2 == 1 ? Math.min(fore, aft) : Math.max(fore, aft);
+  }
+
+  private static double corner(CrossSection section, boolean begins, double w, double h) {
+    if (section instanceof RoundedRectangle box) {
+      return begins ? box.cornerBegins(w, h) : box.cornerEnds(w, h);
+    }
+    return Double.NaN;
   }
 
   /** Area of the section, with width and height scaled alike. */
@@ -174,8 +255,8 @@ final class LoftedSurface implements Serializable {
     }
     double quarter = 0.0;
     double from = 0.0;
-    for (int third = 1; third <= 3; third++) {
-      double to = angle(part, third / 3.0, w, h);
+    for (int piece = 1; piece < ends(part).length; piece++) {
+      double to = corner(part, piece, w, h);
       quarter += Quadrature.onPanels(phi -> 0.5 * EndProfile.square(radial(part, at, phi, w, h)), from, to, 1);
       from = to;
     }
@@ -184,24 +265,33 @@ final class LoftedSurface implements Serializable {
 
   /** Area of the greatest section. */
   double greatestArea() {
-    double best = 0.0;
+    return areaAt(greatest);
+  }
+
+  /** The first place at which the section is greatest [m]. */
+  double greatest() {
+    return greatest;
+  }
+
+  private double findGreatest() {
     double at = x[0];
-    int samples = 400;
-    for (int i = 0; i <= samples; i++) {
-      double place = x[0] + (x[x.length - 1] - x[0]) * i / samples;
-      if (areaAt(place) > best) {
-        best = areaAt(place);
-        at = place;
+    double best = areaAt(at);
+    for (int part = 1; part < x.length; part++) {
+      double step = (x[part] - x[part - 1]) / SAMPLES;
+      double peak = x[part];
+      for (int i = 1; i < SAMPLES; i++) {
+        double place = x[part - 1] + i * step;
+        peak = areaAt(place) > areaAt(peak) * (1.0 + ROUNDING) ? place : peak;
+      }
+      if (peak < x[part]) {
+        peak = Minimum.within(s -> -areaAt(s), peak - step, peak + step, Tolerance.relative(1e-8)).argument();
+      }
+      if (areaAt(peak) > best * (1.0 + ROUNDING)) {
+        best = areaAt(peak);
+        at = peak;
       }
     }
-    double step = (x[x.length - 1] - x[0]) / samples;
-    if (step > 0.0) {
-      double from = Math.max(x[0], at - step);
-      double to = Math.min(x[x.length - 1], at + step);
-      double place = Minimum.within(s -> -areaAt(s), from, to, Tolerance.relative(1e-8)).argument();
-      best = Math.max(best, areaAt(place));
-    }
-    return best;
+    return at;
   }
 
   Solid solid() {
@@ -212,8 +302,10 @@ final class LoftedSurface implements Serializable {
     double s = stations.get(0).height().si() * x[0] * nose.sideFullness(noseFineness);
     double passage = 0.0;
     for (int i = 1; i <= last; i++) {
-      v += integral(this::areaAt, x[i - 1], x[i]);
-      m += integral(at -> at * areaAt(at), x[i - 1], x[i]);
+      for (int k = 1; k < joints[i].length; k++) {
+        v += integral(this::areaAt, joints[i][k - 1], joints[i][k]);
+        m += integral(at -> at * areaAt(at), joints[i][k - 1], joints[i][k]);
+      }
       s += integral(height::at, x[i - 1], x[i]);
       if (!stations.get(i - 1).section().equals(stations.get(i).section())) {
         passage = PASSAGE_ERROR;
@@ -233,9 +325,9 @@ final class LoftedSurface implements Serializable {
     return Quadrature.onPanels(integrand, from, to, 8);
   }
 
-  /** Wetted area, its moment and its error, with lengths and sections stretched. */
-  double[] skin(double along, double across) {
-    double[] sum = new double[3];
+  /** Wetted area, its moments about x = 0 and z = 0, and its error, with lengths and sections stretched. */
+  Skin skin(double along, double across) {
+    double[] sum = new double[4];
     int last = x.length - 1;
     add(sum, (u, v, p, k) -> {
       double s = nose.r(u, 2.0 * noseFineness);
@@ -243,9 +335,11 @@ final class LoftedSurface implements Serializable {
     });
     for (int i = 1; i <= last; i++) {
       int part = i;
-      double from = x[i - 1];
-      double to = x[i];
-      add(sum, (u, v, p, k) -> point(part, from + u * (to - from), 1.0, v, along, across, p, k));
+      for (int j = 1; j < joints[i].length; j++) {
+        double from = joints[i][j - 1];
+        double to = joints[i][j];
+        add(sum, (u, v, p, k) -> point(part, from + u * (to - from), 1.0, v, along, across, p, k));
+      }
     }
     EndProfile aft = tail;
     if (aft != null) {
@@ -253,14 +347,15 @@ final class LoftedSurface implements Serializable {
       double k2 = 2.0 * tailFineness;
       add(sum, (u, v, p, k) -> point(x.length, end - n * aft.t(u, k2), aft.r(u, k2), v, along, across, p, k));
     }
-    return sum;
+    return new Skin(sum[0], sum[1], sum[2], sum[3] / sum[0]);
   }
 
   private static void add(double[] sum, PatchArea.Patch patch) {
     PatchArea half = PatchArea.of(patch);
     sum[0] += 2.0 * half.area;
     sum[1] += 2.0 * half.moment;
-    sum[2] += 2.0 * half.error;
+    sum[2] += 2.0 * half.rise;
+    sum[3] += 2.0 * half.error;
   }
 
   private void point(int part, double at, double f, double v, double along, double across, double[] p, int k) {

@@ -83,6 +83,11 @@ record NoseCylinderCone(double noseFineness, double tailFineness) implements Bod
   }
 
   @Override
+  public double greatestSection(double length, double diameter) {
+    return noseFineness * diameter;
+  }
+
+  @Override
   public double radius(double x, double length, double diameter) {
     double r = 0.5 * diameter;
     double n = noseFineness * diameter;

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.geometry;
 
+import java.util.function.DoubleUnaryOperator;
+
 /**
- * Area of a curved surface and its moment about the plane x = 0, by meshes of flat facets, each twice as fine as the one
+ * Area of a curved surface and its moments about the planes x = 0 and z = 0, by meshes of flat facets, each twice as fine as the one
  * before, and Richardson's extrapolation of the last three: facets are off by the square of their size.
  */
 final class PatchArea {
@@ -20,17 +22,43 @@ final class PatchArea {
 
   final double area;
   final double moment;
+  final double rise;
   final double error;
 
-  private PatchArea(double area, double moment, double error) {
+  private PatchArea(double area, double moment, double rise, double error) {
     this.area = area;
     this.moment = moment;
+    this.rise = rise;
     this.error = error;
+  }
+
+  /**
+   * The starboard half of the skin of a body aft of a station, points drawn together where it begins and ends.
+   *
+   * @param shape the body
+   * @param from where the skin begins [m]; its points crowd only at the aft end unless that is the nose
+   * @param length length of the body [m]
+   * @param diameter greatest diameter [m]
+   * @param centre height of the middle of the section at a station
+   */
+  static PatchArea aftOf(
+      BodyShape shape, double from, double length, double diameter, DoubleUnaryOperator centre) {
+    return of(
+        (u, v, points, place) -> {
+          double part = from > 0.0 ? Math.sin(0.5 * Math.PI * u) : 0.5 * (1.0 - Math.cos(Math.PI * u));
+          double x = Math.min(length, from + (length - from) * part);
+          double angle = Math.PI * (v - 0.5);
+          double rho = shape.sectionRadial(angle, x, length, diameter);
+          points[place] = x;
+          points[place + 1] = 0.5 * shape.width(x, length, diameter) * rho * Math.cos(angle);
+          points[place + 2] =
+              centre.applyAsDouble(x) + 0.5 * shape.height(x, length, diameter) * rho * Math.sin(angle);
+        });
   }
 
   /** The same with its mirror image. */
   PatchArea twice() {
-    return new PatchArea(2.0 * area, 2.0 * moment, 2.0 * error);
+    return new PatchArea(2.0 * area, 2.0 * moment, 2.0 * rise, 2.0 * error);
   }
 
   static PatchArea of(Patch patch) {
@@ -45,7 +73,8 @@ final class PatchArea {
     double[] fine = mesh(points, 1);
     double area = extrapolated(middle[0], fine[0]);
     double before = extrapolated(coarse[0], middle[0]);
-    return new PatchArea(area, extrapolated(middle[1], fine[1]), Math.abs(area - before));
+    return new PatchArea(
+        area, extrapolated(middle[1], fine[1]), extrapolated(middle[2], fine[2]), Math.abs(area - before));
   }
 
   private static double extrapolated(double coarse, double fine) {
@@ -55,6 +84,7 @@ final class PatchArea {
   private static double[] mesh(double[] p, int step) {
     double area = 0.0;
     double moment = 0.0;
+    double rise = 0.0;
     for (int i = 0; i < FACETS; i += step) {
       for (int j = 0; j < FACETS; j += step) {
         int a = 3 * (i * POINTS + j);
@@ -65,9 +95,10 @@ final class PatchArea {
         double two = triangle(p, a, c, d);
         area += one + two;
         moment += one * (p[a] + p[b] + p[c]) / 3.0 + two * (p[a] + p[c] + p[d]) / 3.0;
+        rise += one * (p[a + 2] + p[b + 2] + p[c + 2]) / 3.0 + two * (p[a + 2] + p[c + 2] + p[d + 2]) / 3.0;
       }
     }
-    return new double[] {area, moment};
+    return new double[] {area, moment, rise};
   }
 
   private static double triangle(double[] p, int a, int b, int c) {

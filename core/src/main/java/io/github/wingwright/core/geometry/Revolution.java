@@ -54,6 +54,38 @@ final class Revolution {
     return Math.PI * (length + sum + 0.5 * Math.PI * r1);
   }
 
+  /** Height of the centroid of the volume: of the section areas, weighted with the heights of their middles. */
+  static double volumeCentroidHeight(BodyShape shape, double length, double diameter) {
+    double volume = 0.0;
+    double moment = 0.0;
+    double x1 = 0.0;
+    double a1 = shape.sectionArea(0.0, length, diameter);
+    double z1 = shape.centreHeight(0.0, length, diameter);
+    for (int i = 1; i <= POINTS; i++) {
+      double x2 = station(i, length);
+      double a2 = shape.sectionArea(x2, length, diameter);
+      double z2 = shape.centreHeight(x2, length, diameter);
+      volume += (x2 - x1) * (a1 + a2);
+      moment += (x2 - x1) * (a1 * z1 + a2 * z2);
+      x1 = x2;
+      a1 = a2;
+      z1 = z2;
+    }
+    return moment / volume;
+  }
+
+  /** Height of the centroid of the surface, by meshes of the whole; zero without looking for a straight body. */
+  static double surfaceCentroidHeight(BodyShape shape, double length, double diameter) {
+    for (int i = 0; i <= POINTS; i++) {
+      if (shape.centreHeight(station(i, length), length, diameter) != 0.0) {
+        PatchArea half =
+            PatchArea.aftOf(shape, 0.0, length, diameter, x -> shape.centreHeight(x, length, diameter));
+        return half.rise / half.area;
+      }
+    }
+    return 0.0;
+  }
+
   /** The first place at which the section comes within rounding of its greatest. */
   static double greatestSection(BodyShape shape, double length, double diameter) {
     int steps = 10_000;

@@ -77,6 +77,11 @@ final class SearsHaack implements BodyShape, Serializable {
   }
 
   @Override
+  public double greatestSection(double length, double diameter) {
+    return 0.5 * length;
+  }
+
+  @Override
   public double radius(double x, double length, double diameter) {
     double t = x / length;
     double q = Math.sqrt(Math.max(0.0, 4.0 * t * (1.0 - t)));

@@ -7,10 +7,11 @@ import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Door;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
- * A straight body whose afterbody is bent up: each section moves up as a whole, upright, along a camber line that starts with
- * a parabola and goes on straight at the angle of upsweep υ.
+ * A body whose afterbody is bent up: each section moves up as a whole, upright, along a camber line that starts with a
+ * parabola and goes on straight at the angle of upsweep υ. What camber the body had before is kept, and bent with it.
  *
  * <pre>{@code
  * ξ = x − (L − a·d)     z = tan υ·ξ²/(2ℓ) for 0 < ξ < ℓ     z = tan υ·(ξ − ℓ/2) beyond,   ℓ = b·a·d
@@ -28,6 +29,7 @@ import java.io.Serializable;
 record UpsweptBody(BodyShape straight, double afterbody, Angle upsweep, double bend) implements BodyShape, Serializable {
 
   UpsweptBody {
+    Objects.requireNonNull(upsweep, "upsweep");
     Door.within(afterbody, 0.1, 50.0, "length of the upswept afterbody over the diameter");
     Door.within(upsweep, Angle.degrees(-45), Angle.degrees(45), "upsweep");
     Door.within(bend, 0.01, 1.0, "part of the afterbody that bends");
@@ -75,6 +77,15 @@ record UpsweptBody(BodyShape straight, double afterbody, Angle upsweep, double b
   }
 
   @Override
+  public double surfaceCentroidHeight(double length, double diameter) {
+    PatchArea bent = mesh(length, diameter, true);
+    PatchArea flat = mesh(length, diameter, false);
+    double area = straight.wettedArea(length, diameter);
+    double rise = area * straight.surfaceCentroidHeight(length, diameter);
+    return (rise + bent.rise - flat.rise) / (area + bent.area - flat.area);
+  }
+
+  @Override
   public Step volumeStep(Step length, Step diameter) {
     return straight.volumeStep(length, diameter);
   }
@@ -86,7 +97,7 @@ record UpsweptBody(BodyShape straight, double afterbody, Angle upsweep, double b
         "S_wet",
         Area.SQUARE_METRE,
         "meshes of the bent and the straight afterbody, extrapolated",
-        "S_wet = ∫∫ r·√(1 + (r′ + z′·sin θ)²) dθ dx",
+        "S_wet = ∫∫ |∂P/∂x × ∂P/∂φ| dφ dx",
         v -> wettedArea(v[0], v[1]),
         v -> v[2] - straight.wettedArea(v[0], v[1]) - strips(v[0], v[1]),
         Source.library("sections moved up as a whole, upright"),
@@ -94,41 +105,53 @@ record UpsweptBody(BodyShape straight, double afterbody, Angle upsweep, double b
         diameter);
   }
 
-  /** What bending adds to the skin once more, by strips and slopes from differences. */
+  /** What bending adds to the skin once more, by strips between sections, their slopes from differences. */
   private double strips(double length, double diameter) {
     int along = 500;
-    int around = 36;
+    int around = 72;
     double whole = Math.min(length, afterbody * diameter);
     double sum = 0.0;
     for (int i = 0; i < along; i++) {
-      double x1 = length - whole * (1.0 - Math.sin(0.5 * Math.PI * i / along));
-      double x2 = length - whole * (1.0 - Math.sin(0.5 * Math.PI * (i + 1) / along));
-      double r1 = radius(x1, length, diameter);
-      double r2 = radius(x2, length, diameter);
-      double rise = centreHeight(x2, length, diameter) - centreHeight(x1, length, diameter);
+      double fore = length - whole * (1.0 - Math.sin(0.5 * Math.PI * i / along));
+      double aft = length - whole * (1.0 - Math.sin(0.5 * Math.PI * (i + 1) / along));
+      double rise = bendHeight(aft, length, diameter) - bendHeight(fore, length, diameter);
       for (int j = 0; j < around; j++) {
-        double up = Math.sin(2.0 * Math.PI * (j + 0.5) / around);
-        double bent = Math.hypot(x2 - x1, r2 - r1 + rise * up);
-        sum += 0.5 * (r1 + r2) * (bent - Math.hypot(x2 - x1, r2 - r1));
+        double from = Math.PI * (2.0 * j / around - 1.0);
+        double to = from + 2.0 * Math.PI / around;
+        double[] a = point(fore, from, length, diameter);
+        double[] b = point(fore, to, length, diameter);
+        double[] c = point(aft, from, length, diameter);
+        double[] d = point(aft, to, length, diameter);
+        double y = 0.5 * (b[0] - a[0] + d[0] - c[0]);
+        double z = 0.5 * (b[1] - a[1] + d[1] - c[1]);
+        double out = 0.5 * (c[0] - a[0] + d[0] - b[0]);
+        double up = 0.5 * (c[1] - a[1] + d[1] - b[1]);
+        double skin = (aft - fore) * Math.hypot(y, z);
+        sum += Math.hypot(skin, y * (up + rise) - z * out) - Math.hypot(skin, y * up - z * out);
       }
     }
-    return sum * 2.0 * Math.PI / around;
+    return sum;
+  }
+
+  /** A point of the outline of the body before it is bent, y and z. */
+  private double[] point(double x, double angle, double length, double diameter) {
+    double rho = straight.sectionRadial(angle, x, length, diameter);
+    return new double[] {
+      0.5 * straight.width(x, length, diameter) * rho * Math.cos(angle),
+      straight.centreHeight(x, length, diameter)
+          + 0.5 * straight.height(x, length, diameter) * rho * Math.sin(angle)
+    };
   }
 
   private PatchArea mesh(double length, double diameter, boolean bent) {
-    double start = length - afterbody * diameter;
-    PatchArea half =
-        PatchArea.of(
-            (u, v, points, place) -> {
-              // Points crowd towards the aft end, where a blunt tail turns.
-              double x = start + (length - start) * Math.sin(0.5 * Math.PI * u);
-              double r = radius(Math.min(x, length), length, diameter);
-              double angle = Math.PI * (v - 0.5);
-              points[place] = x;
-              points[place + 1] = r * Math.cos(angle);
-              points[place + 2] = r * Math.sin(angle) + (bent ? centreHeight(x, length, diameter) : 0.0);
-            });
-    return half.twice();
+    double start = Math.max(0.0, length - afterbody * diameter);
+    BodyShape shape = bent ? this : straight;
+    return PatchArea.aftOf(straight, start, length, diameter, x -> shape.centreHeight(x, length, diameter)).twice();
+  }
+
+  @Override
+  public double greatestSection(double length, double diameter) {
+    return straight.greatestSection(length, diameter);
   }
 
   @Override
@@ -142,7 +165,26 @@ record UpsweptBody(BodyShape straight, double afterbody, Angle upsweep, double b
   }
 
   @Override
+  public double width(double x, double length, double diameter) {
+    return straight.width(x, length, diameter);
+  }
+
+  @Override
+  public double height(double x, double length, double diameter) {
+    return straight.height(x, length, diameter);
+  }
+
+  @Override
+  public double sectionRadial(double angle, double x, double length, double diameter) {
+    return straight.sectionRadial(angle, x, length, diameter);
+  }
+
+  @Override
   public double centreHeight(double x, double length, double diameter) {
+    return straight.centreHeight(x, length, diameter) + bendHeight(x, length, diameter);
+  }
+
+  private double bendHeight(double x, double length, double diameter) {
     double along = x - (length - afterbody * diameter);
     if (along <= 0.0) {
       return 0.0;

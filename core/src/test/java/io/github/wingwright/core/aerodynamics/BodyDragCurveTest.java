@@ -194,9 +194,9 @@ class BodyDragCurveTest {
     assertThatThrownBy(() -> curve.optimum(Interval.between(0.2, 0.8)))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("fineness ratios must be a finite range from 1.0 up for a capsule by Hoerner");
-    assertThatThrownBy(() -> curve.atFixedVolume(Volume.ZERO)).hasMessageContaining("must be positive, was 0.0");
+    assertThatThrownBy(() -> curve.atFixedVolume(Volume.ZERO)).hasMessage("volume of the body must be positive, was 0 m³");
     FlightCondition standing = HALL.withAirspeed(Speed.ZERO);
     assertThatThrownBy(() -> BodyDragCurve.of(BodyShape.capsule(), standing, MIXED, BodyFormFactor.HOERNER))
-        .hasMessage("airspeed in metres per second must be positive, was 0.0");
+        .hasMessage("airspeed must be positive, was 0 m/s");
   }
 }

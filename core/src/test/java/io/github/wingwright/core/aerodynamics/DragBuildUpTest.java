@@ -11,6 +11,7 @@ import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Workings;
 import io.github.wingwright.core.geometry.BodyShape;
+import io.github.wingwright.core.geometry.EndProfile;
 import io.github.wingwright.core.geometry.Fuselage;
 import io.github.wingwright.core.geometry.Planform;
 import io.github.wingwright.core.geometry.Wing;
@@ -39,6 +40,9 @@ class DragBuildUpTest {
         FrictionModel.turbulent(TurbulentFriction.KARMAN_SCHOENHERR),
         FrictionModel.mixed(5e4, TurbulentFriction.PRANDTL_SCHLICHTING).withRoughness(Length.micrometres(20)),
         FrictionModel.mixed(5e6, TurbulentFriction.PRANDTL_SCHLICHTING),
+        FrictionModel.mixedWithContinuousThickness(4e4, TurbulentFriction.KARMAN_SCHOENHERR),
+        FrictionModel.mixedWithContinuousThickness(4e4, TurbulentFriction.FIFTH_ROOT).withRoughness(Length.micrometres(300)),
+        FrictionModel.mixed(4e4, TurbulentFriction.FIFTH_ROOT).withRoughness(Length.millimetres(3)),
         FrictionModel.partlyLaminar(0.3, TurbulentFriction.FIFTH_ROOT).withRoughness(Length.micrometres(200)));
   }
 
@@ -116,7 +120,7 @@ class DragBuildUpTest {
 
   @Test
   void what_makes_no_sense_is_refused_with_its_value() {
-    assertThatThrownBy(() -> DragBuildUp.about(Area.ZERO)).hasMessage("reference area in square metres must be positive, was 0.0");
+    assertThatThrownBy(() -> DragBuildUp.about(Area.ZERO)).hasMessage("reference area must be positive, was 0 m²");
     assertThatThrownBy(() -> DragBuildUp.about(Area.squareMetres(1)).at(FlightCondition.of(AIR, Speed.metresPerSecond(5))))
         .isInstanceOf(IllegalStateException.class)
         .hasMessage("a drag build-up needs at least one component, has none");
@@ -195,6 +199,57 @@ class DragBuildUpTest {
     assertThat(subjects(DragComponent.base(Area.squareCentimetres(4)))).contains("base drag");
     assertThat(DragComponent.base(Area.squareMetres(1)).findings(60, 1.5e-5, 0.18)).isEmpty();
     assertThat(DragComponent.base(Area.squareMetres(1)).findings(330, 1.5e-5, 0.97)).isNotEmpty();
+  }
+
+  @Test
+  void the_base_of_a_fuselage_is_counted_with_it() {
+    Fuselage blunt =
+        new Fuselage(BodyShape.of(EndProfile.halfEllipsoid(), 1, EndProfile.boatTail(0.5), 2), Length.millimetres(250), Length.millimetres(25));
+    BodyDrag body = DragComponent.body("pod", blunt, FrictionModel.laminar(), BodyFormFactor.HOERNER_LAMINAR);
+    assertThat(body.baseArea()).isEqualTo(blunt.baseArea().si()).isCloseTo(Math.PI * 0.00625 * 0.00625, within(1e-15));
+    double attached = body.withBase(Area.ZERO).dragArea(6, 1.5e-5, 0);
+    assertThat(body.dragArea(6, 1.5e-5, 0))
+        .isEqualTo(attached + AfterbodyDrag.shieldedBase(attached, blunt.baseArea().si()));
+    assertThat(DragComponent.body("capsule", BODY, FrictionModel.laminar(), BodyFormFactor.HOERNER).baseArea()).isZero();
+  }
+
+  @Test
+  void a_form_factor_for_another_layer_says_so() {
+    TurbulentFriction law = TurbulentFriction.PRANDTL_SCHLICHTING;
+    String subject = "form factor and layer of body";
+    BodyDrag small = DragComponent.body("body", BODY, FrictionModel.mixed(5e5, law), BodyFormFactor.HOERNER_LAMINAR);
+    assertThat(subjects(small)).isEmpty();
+    assertThat(subjects(small.by(BodyFormFactor.HOERNER))).containsExactly(subject);
+    BodyDrag turbulent = DragComponent.body("body", BODY, FrictionModel.mixed(2e4, law), BodyFormFactor.HOERNER);
+    assertThat(subjects(turbulent)).doesNotContain(subject);
+    assertThat(subjects(turbulent.by(BodyFormFactor.HOERNER_LAMINAR))).contains(subject);
+  }
+
+  @Test
+  void a_form_factor_of_a_surface_says_what_it_was_not_fitted_to() {
+    TurbulentFriction law = TurbulentFriction.PRANDTL_SCHLICHTING;
+    SurfaceDrag wing =
+        new SurfaceDrag("wing", 1.5, 0.12, 0.3, 0.2, 20, FrictionModel.turbulent(law), SurfaceFormFactor.RAYMER, 1);
+    assertThat(wing.findings(60, 1.5e-5, 0.18)).isEmpty();
+    assertThat(wing.findings(300, 1.5e-5, 0.95)).hasSize(1);
+    SurfaceDrag aft =
+        new SurfaceDrag("wing", 1.5, 0.12, 0.7, 1.1, 20, FrictionModel.turbulent(law), SurfaceFormFactor.RAYMER, 1);
+    assertThat(aft.findings(60, 1.5e-5, 0.18)).extracting(Finding::subject)
+        .containsExactlyInAnyOrder("place of greatest thickness", "form factor of a lifting surface, Raymer");
+    assertThat(aft.by(SurfaceFormFactor.HOERNER).findings(60, 1.5e-5, 0.18)).hasSize(1);
+    assertThat(aft.by(SurfaceFormFactor.TORENBEEK).findings(60, 1.5e-5, 0.18)).isEmpty();
+    assertThat(aft.by(SurfaceFormFactor.JENKINSON_TAIL).findings(60, 1.5e-5, 0.18)).hasSize(1);
+  }
+
+  @Test
+  void leakage_and_the_speed_of_sound_have_their_ranges() {
+    DragBuildUp plain =
+        DragBuildUp.about(Area.squareMetres(1)).with(DragComponent.item("gear", Area.squareMetres(0.1), Source.COMMON_PRACTICE));
+    FlightCondition slow = FlightCondition.of(AIR, Speed.metresPerSecond(60));
+    assertThat(plain.at(slow).findings()).isEmpty();
+    assertThat(plain.withLeakageAndProtuberances(0.07).at(slow).findings()).isEmpty();
+    assertThat(plain.withLeakageAndProtuberances(0.2).at(slow).findings()).hasSize(1);
+    assertThat(plain.at(FlightCondition.of(AIR, Speed.metresPerSecond(310))).findings()).hasSize(1);
   }
 
   private static List<String> subjects(DragComponent component) {

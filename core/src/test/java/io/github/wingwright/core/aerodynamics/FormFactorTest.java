@@ -89,9 +89,9 @@ class FormFactorTest {
 
   @Test
   void a_section_at_model_reynolds_numbers_is_told_that_form_factors_mislead() {
-    assertThat(SurfaceFormFactor.TORENBEEK.findings(0.09, 6e4)).hasSize(1);
-    assertThat(SurfaceFormFactor.TORENBEEK.findings(0.09, 6e6)).isEmpty();
-    assertThat(SurfaceFormFactor.TORENBEEK.findings(0.30, 6e6)).hasSize(1);
+    assertThat(SurfaceFormFactor.TORENBEEK.findings(0.09, 0.3, 0, 0, 6e4)).hasSize(1);
+    assertThat(SurfaceFormFactor.TORENBEEK.findings(0.09, 0.3, 0, 0, 6e6)).isEmpty();
+    assertThat(SurfaceFormFactor.TORENBEEK.findings(0.30, 0.3, 0, 0, 6e6)).hasSize(1);
     assertThat(BodyFormFactor.nacelle(3.5)).isCloseTo(1.1, within(1e-15));
   }
 }

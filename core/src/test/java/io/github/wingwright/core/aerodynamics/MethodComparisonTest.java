@@ -9,6 +9,7 @@ import io.github.wingwright.core.atmosphere.Atmosphere;
 import io.github.wingwright.core.atmosphere.FlightCondition;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.geometry.BodyShape;
+import io.github.wingwright.core.geometry.EndProfile;
 import io.github.wingwright.core.geometry.Fuselage;
 import io.github.wingwright.core.geometry.Planform;
 import io.github.wingwright.core.geometry.Wing;
@@ -96,6 +97,38 @@ class MethodComparisonTest {
     assertThat(rows).extracting(MethodComparison.Row::method).contains("Hoerner, laminar", "Torenbeek", "Jenkinson")
         .doesNotContain("fifth-root law", "nacelle, Raymer");
     assertThat(rows).filteredOn(MethodComparison.Row::chosen).hasSize(1);
+  }
+
+  @Test
+  void transition_is_reckoned_both_ways_and_a_law_beyond_its_fit_does_not_widen_the_band() {
+    List<MethodComparison.Row> rows = MethodComparison.of(TOURER, CRUISE).rows();
+    List<MethodComparison.Row> body = rows.stream().filter(r -> r.component().equals("fuselage")).toList();
+    assertThat(body).filteredOn(r -> r.method().startsWith("transition")).hasSize(2).filteredOn(MethodComparison.Row::chosen).hasSize(1);
+    // The fuselage has Re 3·10⁷, beyond 10⁷; the wing less.
+    assertThat(body).filteredOn(r -> r.method().equals("fifth-root law")).allSatisfy(r -> assertThat(r.applies()).isFalse());
+    assertThat(rows).filteredOn(r -> r.component().equals("wing") && r.method().equals("fifth-root law"))
+        .hasSize(1).allSatisfy(r -> assertThat(r.applies()).isTrue());
+  }
+
+  @Test
+  void a_base_is_reckoned_by_the_form_for_small_bodies_and_by_that_for_large_aircraft() {
+    BodyShape pod = BodyShape.of(EndProfile.halfEllipsoid(), 1, EndProfile.boatTail(0.5), 2);
+    for (double scale : new double[] {1, 60}) {
+      Fuselage blunt = new Fuselage(pod, Length.metres(0.25 * scale), Length.metres(0.025 * scale));
+      BodyDrag body = DragComponent.body("pod", blunt, MIXED, BodyFormFactor.HOERNER);
+      FlightCondition flight = FlightCondition.of(AIR, Speed.metresPerSecond(6 * Math.sqrt(scale)));
+      List<MethodComparison.Row> bases =
+          MethodComparison.of(DragBuildUp.about(Area.squareMetres(1)).with(body), flight).rows().stream()
+              .filter(r -> r.method().startsWith("base"))
+              .toList();
+      assertThat(bases).hasSize(2);
+      assertThat(bases.get(0).chosen()).isTrue();
+      assertThat(bases.get(1).applies()).isEqualTo(scale > 1);
+      double nu = AIR.kinematicViscosity().si();
+      double attached = body.withBase(Area.ZERO).dragArea(flight.airspeed().si(), nu, flight.machNumber());
+      assertThat(bases.get(1).dragArea())
+          .isEqualTo(attached + AfterbodyDrag.base(flight.machNumber(), blunt.baseArea().si()));
+    }
   }
 
   @Test

@@ -2,6 +2,7 @@
 package io.github.wingwright.core.aerodynamics;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
 import io.github.wingwright.core.basis.Finding;
@@ -40,6 +41,49 @@ class ProtuberanceTest {
     assertThat(free.dragArea(6, 1.5e-5, 0)).isCloseTo(1.28e-5, within(1e-18));
     assertThat(low.dragArea(6, 1.5e-5, 0)).isCloseTo(0.402848 * 1.28e-5, within(1e-11));
     assertThat(tall.dragArea(6, 1.5e-5, 0)).isEqualTo(free.dragArea(6, 1.5e-5, 0));
+  }
+
+  @Test
+  void an_idle_propeller_drags_with_its_blades() {
+    // Raymer sec. 12.6.7: D/q = 0.1·σ·A_disk feathered, 0.8·σ·A_disk stopped, σ about 0.04 for each blade
+    Area disk = Area.squareMetres(Math.PI / 4 * 0.0625);
+    double solidity = IdlePropeller.solidity(2);
+    assertThat(solidity).isCloseTo(0.08, within(1e-15));
+    assertThat(IdlePropeller.STOPPED.of("propeller", solidity, disk).dragArea(6, 1.5e-5, 0)).isCloseTo(31.4e-4, within(5e-6));
+    assertThat(IdlePropeller.FEATHERED.of("propeller", solidity, disk).dragArea(6, 1.5e-5, 0))
+        .isCloseTo(0.1 * 0.08 * disk.si(), within(1e-15));
+    assertThat(IdlePropeller.STOPPED.factor() / IdlePropeller.FEATHERED.factor()).isCloseTo(8.0, within(1e-12));
+    assertThat(IdlePropeller.STOPPED.source().cite()).contains("Raymer");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> IdlePropeller.STOPPED.of("propeller", 0.7, disk))
+        .withMessage("solidity of propeller must be 0.0 to 0.5, was 0.7");
+  }
+
+  @Test
+  void laminar_parts_are_those_of_the_table_and_more_is_remarked() {
+    // Raymer table 12.4, read in study notes, not in the book: percent of the wetted area
+    assertThat(AttainableLaminar.METAL_LIGHT_AIRCRAFT.ofBody()).isEqualTo(0.10);
+    assertThat(AttainableLaminar.METAL_LIGHT_AIRCRAFT.ofSurface()).isEqualTo(0.35);
+    assertThat(AttainableLaminar.MOULDED_SAILPLANE.ofBody()).isEqualTo(0.35);
+    assertThat(AttainableLaminar.MOULDED_SAILPLANE.ofSurface()).isEqualTo(0.70);
+    assertThat(AttainableLaminar.SUCTION_JET_TRANSPORT.ofSurface()).isEqualTo(0.80);
+    assertThat(AttainableLaminar.CAMOUFLAGED.ofBody()).isZero();
+    assertThat(AttainableLaminar.JET_TRANSPORT.source().cite()).contains("12.4");
+    assertThat(AttainableLaminar.checkBody(0.35, 3e7)).isEmpty();
+    assertThat(AttainableLaminar.checkBody(0.5, 3e7)).isPresent();
+    assertThat(AttainableLaminar.checkBody(1.0, 3e5)).isEmpty();
+    assertThat(AttainableLaminar.checkSurface(0.7, 6e6)).isEmpty();
+    assertThat(AttainableLaminar.checkSurface(0.8, 6e6)).isPresent();
+  }
+
+  @Test
+  void things_with_a_turbulent_layer_of_their_own_drag_less_and_say_from_where() {
+    // Raymer table 12.6, read in study notes: sphere 0.1, round strut 0.3 above Re 3·10⁵, second wheel 0.15
+    Area front = Area.squareMetres(0.01);
+    assertThat(Protuberance.TURBULENT_SPHERE.of("ball", front).dragArea(60, 1.5e-5, 0)).isCloseTo(1e-3, within(1e-15));
+    assertThat(Protuberance.TURBULENT_STRUT.of("strut", front, Length.millimetres(40)).findings(60, 1.5e-5, 0)).hasSize(1);
+    assertThat(Protuberance.TURBULENT_STRUT.of("strut", front, Length.millimetres(100)).findings(60, 1.5e-5, 0)).isEmpty();
+    assertThat(Protuberance.SECOND_WHEEL.coefficient()).isCloseTo(0.15, within(1e-15));
   }
 
   @Test

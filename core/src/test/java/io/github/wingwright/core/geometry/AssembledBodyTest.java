@@ -10,6 +10,7 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Workings;
+import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Length;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -152,13 +153,32 @@ class AssembledBodyTest {
   }
 
   @Test
+  void the_greatest_section_begins_where_the_nose_ends() {
+    double d = 0.0317;
+    for (BodyShape shape :
+        List.of(
+            BodyShape.of(EndProfile.cone(), 1.7, EndProfile.power(0.4), 2.5),
+            BodyShape.of(EndProfile.haack(0.5), 1.7, EndProfile.boatTail(0.4), 1.2),
+            BodyShape.noseCylinderCone(1.7, 2),
+            BodyShape.noseCylinderCone(1.7, 2).upswept(2, Angle.degrees(9), 0.4),
+            BodyShape.podAndBoom(EndProfile.tangentOgive(), 1.7, 4, 1.5, 0.25))) {
+      double x = shape.greatestSection(9 * d, d);
+      assertThat(x).as("%s", shape).isCloseTo(1.7 * d, within(1e-15));
+      assertThat(shape.radius(x, 9 * d, d)).as("%s", shape).isCloseTo(0.5 * d, within(1e-15));
+    }
+    assertThat(BodyShape.capsule().greatestSection(9 * d, d)).isEqualTo(0.5 * d);
+    assertThat(BodyShape.prolateSpheroid().greatestSection(9 * d, d)).isEqualTo(4.5 * d);
+    assertThat(BodyShape.searsHaack().greatestSection(9 * d, d)).isEqualTo(4.5 * d);
+  }
+
+  @Test
   void proportions_that_do_not_fit_are_refused() {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> BodyShape.podAndBoom(EndProfile.halfEllipsoid(), 1, 2, 1.5, 0.25))
         .withMessage("pod fineness must be at least that of its nose and its fairing together, 2.5, was 2.0");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> BodyShape.podAndBoom(EndProfile.halfEllipsoid(), 1, 4, 1.5, 1.25))
-        .withMessage("base ratio must be 0.001 to 0.999, was 1.25");
+        .withMessage("diameter of the boom over that of the pod must be 0.001 to 0.999, was 1.25");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> new Fuselage(BodyShape.podAndBoom(EndProfile.halfEllipsoid(), 1, 4, 1.5, 0.2), millimetres(100), millimetres(40)))
         .withMessage("body length must be at least 160 mm for a pod and boom of diameter 40 mm, was 100 mm");

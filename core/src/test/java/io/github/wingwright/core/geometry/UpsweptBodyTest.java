@@ -11,6 +11,7 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.quantity.Length;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class UpsweptBodyTest {
@@ -113,8 +114,84 @@ class UpsweptBodyTest {
   }
 
   @Test
+  void the_centroids_of_a_bent_cone_are_as_high_as_the_integrals_say() {
+    // On the cone behind the cylinder r = 15 mm − ξ/6 and z = tan υ·ξ²/90 mm to 45 mm, then tan υ·(ξ − 22.5 mm):
+    // ∫ π·r²·z dξ and ∫∫ (z + r·sin θ)·r·√(1 + (r′ + z′·sin θ)²) dθ dξ by Simpson's rule.
+    double tan = Math.tan(Math.toRadians(12));
+    double volumeMoment =
+        0.045 * Simpson.of(s -> area(0.045 * s) * tan * 0.045 * s * s / 2)
+            + 0.045 * Simpson.of(s -> area(0.045 + 0.045 * s) * tan * (0.0225 + 0.045 * s));
+    assertThat(BENT.volumeCentroidHeight(0.3, 0.03))
+        .isCloseTo(volumeMoment / STRAIGHT.volume(0.3, 0.03), within(1e-6 * 0.03));
+    double skinMoment =
+        0.045 * Simpson.of(s -> ringMoment(0.045 * s, tan * 0.045 * s * s / 2, tan * s))
+            + 0.045 * Simpson.of(s -> ringMoment(0.045 + 0.045 * s, tan * (0.0225 + 0.045 * s), tan));
+    assertThat(BENT.surfaceCentroidHeight(0.3, 0.03))
+        .isCloseTo(skinMoment / BENT.wettedArea(0.3, 0.03), within(1e-6 * 0.03));
+    Fuselage body = new Fuselage(BENT, millimetres(300), millimetres(30));
+    assertThat(body.volumeCentroidHeight().si()).isEqualTo(BENT.volumeCentroidHeight(0.3, 0.03));
+    assertThat(body.surfaceCentroidHeight().compareTo(body.volumeCentroidHeight())).isPositive();
+    assertThat(STRAIGHT.volumeCentroidHeight(0.3, 0.03)).isZero();
+    assertThat(STRAIGHT.surfaceCentroidHeight(0.3, 0.03)).isZero();
+    assertThat(STRAIGHT.upswept(3, degrees(-12), 0.5).volumeCentroidHeight(0.3, 0.03))
+        .isEqualTo(-BENT.volumeCentroidHeight(0.3, 0.03));
+  }
+
+  private static double area(double xi) {
+    return Math.PI * Math.pow(0.015 - xi / 6, 2);
+  }
+
+  private static double ringMoment(double xi, double z, double slope) {
+    double r = 0.015 - xi / 6;
+    double ring = 0;
+    for (int j = 0; j < 400; j++) {
+      double sine = Math.sin(2 * Math.PI * (j + 0.5) / 400);
+      ring += (z + r * sine) * Math.hypot(1, -1.0 / 6 + slope * sine);
+    }
+    return r * ring * 2 * Math.PI / 400;
+  }
+
+  @Test
+  void a_box_of_a_body_can_be_swept_up_and_keeps_its_sections() {
+    CrossSection box = CrossSection.roundedRectangle(0.5);
+    LoftedBody level =
+        LoftedBody.withBase(
+            EndProfile.halfEllipsoid(),
+            List.of(
+                new BodyStation(millimetres(60), millimetres(40), millimetres(50), Length.ZERO, box),
+                new BodyStation(millimetres(180), millimetres(40), millimetres(50), Length.ZERO, box),
+                new BodyStation(millimetres(300), millimetres(20), millimetres(20), Length.ZERO, CrossSection.ellipse())));
+    double l = 0.3;
+    double d = level.diameter().si();
+    BodyShape bent = level.upswept(2, degrees(12), 0.4);
+    Facets facets = Facets.of(bent, l, d, new double[] {0, 0.06, 0.18, l - 2 * d, l - 1.2 * d, l}, 60, 480);
+    assertThat(bent.volume(l, d)).isCloseTo(facets.volume(), withinPercentage(1e-3));
+    assertThat(bent.wettedArea(l, d)).isCloseTo(facets.area(), withinPercentage(1e-3));
+    assertThat(bent.wettedArea(l, d)).isGreaterThan(level.wettedArea(l, d));
+    assertThat(bent.volumeCentroidHeight(l, d)).isCloseTo(facets.volumeHeight(), within(1e-5 * d));
+    assertThat(bent.surfaceCentroidHeight(l, d)).isCloseTo(facets.areaHeight(), within(1e-5 * d));
+    assertThat(bent.width(0.1, l, d)).isCloseTo(0.04, within(1e-12));
+    assertThat(bent.height(0.1, l, d)).isCloseTo(0.05, within(1e-12));
+    assertThat(bent.sectionRadial(0.7, 0.1, l, d)).isEqualTo(level.sectionRadial(0.7, 0.1, l, d));
+    Step.Solution area =
+        (Step.Solution)
+            bent.wettedAreaStep(
+                Step.given("length", "L", millimetres(300), Source.BRIEF),
+                Step.given("diameter", "d", level.diameter(), Source.BRIEF));
+    assertThat(area.residual()).isCloseTo(0, within(1e-5 * area.value()));
+  }
+
+  @Test
+  void a_body_bent_twice_carries_both_bends() {
+    BodyShape twice = BENT.upswept(1, degrees(-6), 1);
+    double tan = Math.tan(Math.toRadians(12));
+    double back = Math.tan(Math.toRadians(6));
+    assertThat(twice.centreHeight(0.3, 0.3, 0.03)).isCloseTo(tan * 0.0675 - back * 0.015, within(1e-12));
+    assertThat(twice.volume(0.3, 0.03)).isEqualTo(BENT.volume(0.3, 0.03));
+  }
+
+  @Test
   void what_cannot_be_bent_is_refused() {
-    refuses(() -> BENT.upswept(3, degrees(5), 0.5), "a body that is bent up must be straight and round, was elliptic nose");
     refuses(() -> STRAIGHT.upswept(3, degrees(50), 0.5), "upsweep must be -45° to 45°, was 50°");
     refuses(() -> STRAIGHT.upswept(3, degrees(5), 0), "part of the afterbody that bends must be 0.01 to 1.0, was 0.0");
     refuses(

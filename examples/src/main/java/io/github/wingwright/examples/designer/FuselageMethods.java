@@ -21,9 +21,7 @@ final class FuselageMethods {
   static void addTo(List<Block> blocks, Fuselage made, FlightDrag method, NamedUnit<Area> areaUnit) {
     DragBuildUp alone =
         DragBuildUp.about(made.frontalArea())
-            .with(
-                DragComponent.body("fuselage", made, method.friction(), method.form())
-                    .withBase(made.baseArea()));
+            .with(DragComponent.body("fuselage", made, method.friction(), method.form()));
     MethodComparison comparison = MethodComparison.of(alone, method.flight());
     double area = made.frontalArea().si();
     blocks.add(

@@ -107,9 +107,7 @@ final class DragChapter {
     }
     blocks.add(
         new Block.Paragraph(
-            "The same body by every method that is known, without upsweep"
-                + (study.body().baseArea().si() > 0.0 ? " and base" : "")
-                + ". They spread by "
+            "The same body by every method that is known, without upsweep. They spread by "
                 + NamedUnit.NUMBER.format(100.0 * methods.spread(), 2)
                 + " %: the drag is known no better than that."));
     blocks.add(new Block.Table(List.of("method", "drag area", "", "source"), rows));
