@@ -328,7 +328,7 @@ public final class FuselageSizing {
    * @return the region
    */
   public FeasibleRegion region(Interval lengths, Interval diameters) {
-    return FeasibleRegion.of(negotiation.all(), lengths, diameters, unit);
+    return FeasibleRegion.of(negotiation.all(), lengths, diameters, shape.leastFinenessRatio(), unit);
   }
 
   /**
