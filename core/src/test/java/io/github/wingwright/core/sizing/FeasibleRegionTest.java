@@ -359,6 +359,29 @@ class FeasibleRegionTest {
   }
 
   @Test
+  void a_wish_that_is_met_only_far_away_clashes_with_those_that_forbid_it_and_not_with_itself() {
+    FuselageSizing sizing =
+        FuselageSizing.of(BodyShape.noseCylinderCone(1.5, 2.5))
+            .considering(Considerations.lengthAtMost(Length.millimetres(300)))
+            .considering(Considerations.diameterAtLeast(Length.millimetres(10)));
+    assertThat(clashing(sizing.considering(Considerations.tailArmAtLeast(Length.metres(5), 0.4))))
+        .containsExactly("length at most 300 mm", "tail arm at least 5 m with 40 % of the length outside it");
+    assertThat(clashing(sizing.considering(Considerations.diameterAtLeast(Length.metres(0.4)))))
+        .containsExactly(
+            "length at most 300 mm",
+            "diameter at least 400 mm",
+            "fineness ratio at least 4 for the shape elliptic nose, cylinder, cone");
+    assertThat(clashing(sizing.considering(Considerations.diameterAtMost(Length.millimetres(1)))))
+        .containsExactly("diameter at least 10 mm", "diameter at most 1 mm");
+  }
+
+  private static List<String> clashing(FuselageSizing sizing) {
+    Conflict conflict = sizing.region().conflict().orElseThrow();
+    assertThat(conflict.givingWay()).as("one of the two can end it alone").isNotEmpty();
+    return conflict.clashing().stream().map(w -> w.consideration().name()).toList();
+  }
+
+  @Test
   void a_consideration_by_another_name_is_the_same() {
     Consideration fineness = Considerations.finenessWithin(6, 10);
     Consideration called = Considerations.called("slender", fineness);
