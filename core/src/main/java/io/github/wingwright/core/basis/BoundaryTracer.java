@@ -11,12 +11,14 @@ import java.util.function.DoubleUnaryOperator;
 final class BoundaryTracer {
   private static final int STEPS = 96;
 
+  private final PlaneWindow window;
   private final Interval lengths;
   private final Interval diameters;
 
-  BoundaryTracer(Interval lengths, Interval diameters) {
-    this.lengths = lengths;
-    this.diameters = diameters;
+  BoundaryTracer(PlaneWindow window) {
+    this.window = window;
+    this.lengths = window.lengths();
+    this.diameters = window.diameters();
   }
 
   List<Boundary> trace(List<Weighed> considerations) {
@@ -30,8 +32,8 @@ final class BoundaryTracer {
       follow(l -> c.preferredDiameter(l).orElse(Double.NaN), lines);
       return lines;
     }
-    follow(l -> c.diametersAt(l, diameters).lower(), lines);
-    follow(l -> c.diametersAt(l, diameters).upper(), lines);
+    follow(l -> window.left(c, l).lower(), lines);
+    follow(l -> window.left(c, l).upper(), lines);
     across(c, lines);
     return lines;
   }
@@ -39,22 +41,22 @@ final class BoundaryTracer {
   /** A consideration that begins or ceases to hold at one length for all diameters has a boundary across the window. */
   private void across(Consideration c, List<List<Point>> lines) {
     double previous = length(0);
-    boolean held = !c.diametersAt(previous, diameters).isEmpty();
+    boolean held = !window.left(c, previous).isEmpty();
     for (int j = 1; j <= STEPS; j++) {
       double next = length(j);
-      boolean holds = !c.diametersAt(next, diameters).isEmpty();
+      boolean holds = !window.left(c, next).isEmpty();
       if (holds != held) {
         double in = holds ? next : previous;
         double out = holds ? previous : next;
         for (int i = 0; i < 60; i++) {
           double middle = 0.5 * (in + out);
-          if (c.diametersAt(middle, diameters).isEmpty()) {
+          if (window.left(c, middle).isEmpty()) {
             out = middle;
           } else {
             in = middle;
           }
         }
-        if (c.diametersAt(in, diameters).equals(Interval.ALL)) {
+        if (window.left(c, in).equals(Interval.ALL)) {
           lines.add(List.of(new Point(in, diameters.lower()), new Point(in, diameters.upper())));
         }
       }

@@ -23,6 +23,10 @@ public record Conflict(
     List<Weighed> clashing, List<GivingWay> givingWay, List<List<Weighed>> further, List<List<GivingWay>> together) {
   private static final int TOLD = 3;
 
+  /** Of ways that ask for the same but for rounding, the one that leaves more limits as they are. */
+  private static final Comparator<List<GivingWay>> MILDEST_FIRST =
+      Comparator.<List<GivingWay>>comparingDouble(way -> Math.rint(1e6 * miss(way))).thenComparingLong(Conflict::limits);
+
   /** Keeps copies, the smallest concession first. */
   public Conflict {
     Objects.requireNonNull(clashing, "clashing");
@@ -31,8 +35,8 @@ public record Conflict(
     Objects.requireNonNull(together, "together");
     clashing = List.copyOf(clashing);
     further = further.stream().map(List::copyOf).toList();
-    givingWay = givingWay.stream().sorted(Comparator.comparingDouble(GivingWay::miss)).toList();
-    together = together.stream().map(List::copyOf).sorted(Comparator.comparingDouble(Conflict::miss)).toList();
+    givingWay = givingWay.stream().sorted(Comparator.comparing(List::of, MILDEST_FIRST)).toList();
+    together = together.stream().map(List::copyOf).sorted(MILDEST_FIRST).toList();
   }
 
   /**
@@ -63,6 +67,10 @@ public record Conflict(
 
   private static double miss(List<GivingWay> all) {
     return all.stream().mapToDouble(GivingWay::miss).sum();
+  }
+
+  private static long limits(List<GivingWay> all) {
+    return all.stream().filter(way -> way.by().isLimit()).count();
   }
 
   /**

@@ -20,22 +20,10 @@ final class ConflictSearch {
 
   private final RegionTracer tracer;
   private final int count;
-  private final double[][] low;
-  private final double[][] high;
 
   ConflictSearch(RegionTracer tracer) {
     this.tracer = tracer;
     this.count = tracer.binding.size();
-    this.low = new double[count][tracer.grid.length];
-    this.high = new double[count][tracer.grid.length];
-    for (int k = 0; k < count; k++) {
-      for (int j = 0; j < tracer.grid.length; j++) {
-        Interval interval =
-            tracer.binding.get(k).consideration().diametersAt(tracer.grid[j], tracer.diameters).intersect(tracer.diameters);
-        low[k][j] = interval.isEmpty() ? Double.POSITIVE_INFINITY : interval.lower();
-        high[k][j] = interval.isEmpty() ? Double.NEGATIVE_INFINITY : interval.upper();
-      }
-    }
   }
 
   Conflict find() {
@@ -131,12 +119,12 @@ final class ConflictSearch {
   private boolean agree(int... set) {
     int best = 0;
     double greatest = Double.NEGATIVE_INFINITY;
-    for (int j = 0; j < tracer.grid.length; j++) {
-      double lower = tracer.diameters.lower();
-      double upper = tracer.diameters.upper();
+    for (int j = 0; j < tracer.grid.lengths.length; j++) {
+      double lower = tracer.window.diameters().lower();
+      double upper = tracer.window.diameters().upper();
       for (int k : set) {
-        lower = Math.max(lower, low[k][j]);
-        upper = Math.min(upper, high[k][j]);
+        lower = Math.max(lower, tracer.grid.low(k, j));
+        upper = Math.min(upper, tracer.grid.high(k, j));
       }
       if (lower <= upper) {
         return true;
@@ -150,8 +138,8 @@ final class ConflictSearch {
     if (greatest <= 0.0) {
       return false;
     }
-    double from = tracer.grid[Math.max(0, best - 1)];
-    double to = tracer.grid[Math.min(tracer.grid.length - 1, best + 1)];
+    double from = tracer.grid.lengths[Math.max(0, best - 1)];
+    double to = tracer.grid.lengths[Math.min(tracer.grid.lengths.length - 1, best + 1)];
     double at = RegionTracer.greatest(l -> cut(l, set).gap(), from, to);
     return cut(at, set).gap() >= -ROUNDING;
   }
@@ -173,8 +161,8 @@ final class ConflictSearch {
   private Optional<List<GivingWay>> givingWay(int... set) {
     int best = -1;
     double greatest = Double.NEGATIVE_INFINITY;
-    for (int j = 0; j < tracer.grid.length; j++) {
-      double margin = othersAgree(j, set) ? margin(set, tracer.grid[j]) : Double.NEGATIVE_INFINITY;
+    for (int j = 0; j < tracer.grid.lengths.length; j++) {
+      double margin = othersAgree(j, set) ? margin(set, tracer.grid.lengths[j]) : Double.NEGATIVE_INFINITY;
       if (margin > greatest) {
         greatest = margin;
         best = j;
@@ -183,11 +171,14 @@ final class ConflictSearch {
     if (best < 0) {
       return Optional.empty();
     }
-    double from = tracer.grid[Math.max(0, best - 1)];
-    double to = tracer.grid[Math.min(tracer.grid.length - 1, best + 1)];
+    double from = tracer.grid.lengths[Math.max(0, best - 1)];
+    double to = tracer.grid.lengths[Math.min(tracer.grid.lengths.length - 1, best + 1)];
     double fine = RegionTracer.greatest(l -> margin(set, l), from, to);
-    double length = margin(set, fine) > greatest ? fine : tracer.grid[best];
+    double length = margin(set, fine) > greatest ? fine : tracer.grid.lengths[best];
     double diameter = bestDiameter(set, length, tracer.cut(length, other -> !contains(set, other)));
+    if (!tracer.window.exists(length, diameter)) {
+      return Optional.empty();
+    }
     List<GivingWay> ways = new ArrayList<>();
     for (int k : set) {
       Weighed one = tracer.binding.get(k);
@@ -197,12 +188,12 @@ final class ConflictSearch {
   }
 
   private boolean othersAgree(int j, int... set) {
-    double lower = tracer.diameters.lower();
-    double upper = tracer.diameters.upper();
+    double lower = tracer.window.diameters().lower();
+    double upper = tracer.window.diameters().upper();
     for (int k = 0; k < count; k++) {
       if (!contains(set, k)) {
-        lower = Math.max(lower, low[k][j]);
-        upper = Math.min(upper, high[k][j]);
+        lower = Math.max(lower, tracer.grid.low(k, j));
+        upper = Math.min(upper, tracer.grid.high(k, j));
       }
     }
     return lower <= upper;

@@ -314,8 +314,8 @@ public final class FeasibleRange implements Serializable {
      * @return one phrase
      */
     public String describe(NamedUnit<?> unit) {
-      Objects.requireNonNull(unit, "unit");
-      return "\"" + bound.name() + "\" at " + unit.format(to, 4) + " instead of " + unit.format(from, 4);
+      String enough = to < from ? Advised.down(to, unit, 4) : Advised.up(to, unit, 4);
+      return "\"" + bound.name() + "\" at " + enough + " instead of " + unit.format(from, 4);
     }
   }
 
@@ -365,9 +365,9 @@ public final class FeasibleRange implements Serializable {
           + ": they miss each other by "
           + unit.format(gap(), 3)
           + ". To agree, the first comes down to "
-          + unit.format(high.interval().upper(), 4)
+          + Advised.down(high.interval().upper(), unit, 4)
           + " or the second goes up to "
-          + unit.format(low.interval().lower(), 4)
+          + Advised.up(low.interval().lower(), unit, 4)
           + ".";
     }
   }

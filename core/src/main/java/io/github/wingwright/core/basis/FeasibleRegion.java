@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.basis;
 
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.ArrayList;
@@ -25,17 +26,23 @@ public final class FeasibleRegion {
   private final List<Weighed> considerations;
   private final Interval lengthWindow;
   private final Interval diameterWindow;
+  private final double leastFineness;
   private final NamedUnit<Length> unit;
   private final List<Outline> outlines;
   private final Optional<Conflict> conflict;
 
   private FeasibleRegion(
-      List<Weighed> considerations, Interval lengthWindow, Interval diameterWindow, NamedUnit<Length> unit) {
+      List<Weighed> considerations,
+      Interval lengthWindow,
+      Interval diameterWindow,
+      double leastFineness,
+      NamedUnit<Length> unit) {
     this.considerations = List.copyOf(considerations);
+    this.leastFineness = leastFineness;
     this.lengthWindow = window(lengthWindow, "lengths");
     this.diameterWindow = window(diameterWindow, "diameters");
     this.unit = unit;
-    RegionTracer tracer = new RegionTracer(this.considerations, lengthWindow, diameterWindow);
+    RegionTracer tracer = new RegionTracer(this.considerations, new PlaneWindow(lengthWindow, diameterWindow, leastFineness));
     this.outlines = tracer.outlines();
     this.conflict = outlines.isEmpty() ? Optional.of(new ConflictSearch(tracer).find()) : Optional.empty();
   }
@@ -51,11 +58,28 @@ public final class FeasibleRegion {
    */
   public static FeasibleRegion of(
       List<Weighed> considerations, Interval lengths, Interval diameters, NamedUnit<Length> unit) {
-    Objects.requireNonNull(diameters, "diameters");
-    Objects.requireNonNull(unit, "unit");
-    Objects.requireNonNull(considerations, "considerations");
-    Objects.requireNonNull(lengths, "lengths");
-    return new FeasibleRegion(considerations, lengths, diameters, unit);
+    return new FeasibleRegion(considerations, lengths, diameters, 0.0, unit);
+  }
+
+  /**
+   * The region that some considerations leave inside a window, of a family of bodies that has a stoutest one. Beyond it no
+   * margin is asked for, because there is no body; that nothing is left there must stand among the considerations.
+   *
+   * @param considerations what is considered, with what was decided about each
+   * @param lengths the lengths to look at [m], positive and finite
+   * @param diameters the diameters to look at [m], positive and finite
+   * @param leastFineness length over diameter of the stoutest body, positive
+   * @param unit the unit to show both in
+   * @return the region
+   */
+  public static FeasibleRegion of(
+      List<Weighed> considerations,
+      Interval lengths,
+      Interval diameters,
+      double leastFineness,
+      NamedUnit<Length> unit) {
+    Door.positive(leastFineness, "least fineness ratio");
+    return new FeasibleRegion(considerations, lengths, diameters, leastFineness, unit);
   }
 
   private static Interval window(Interval window, String name) {
@@ -315,9 +339,9 @@ public final class FeasibleRegion {
    * @return one entry for each consideration, in their order
    */
   public List<Boundary> boundaries(Interval lengths, Interval diameters) {
-    Objects.requireNonNull(lengths, "lengths");
-    Objects.requireNonNull(diameters, "diameters");
-    return new BoundaryTracer(window(lengths, "lengths"), window(diameters, "diameters")).trace(considerations);
+    return new BoundaryTracer(
+            new PlaneWindow(window(lengths, "lengths"), window(diameters, "diameters"), leastFineness))
+        .trace(considerations);
   }
 
   /**

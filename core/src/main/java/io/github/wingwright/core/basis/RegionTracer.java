@@ -15,16 +15,23 @@ import java.util.function.IntPredicate;
 /** Walks around a region: cuts it at many lengths, finds where the cuts begin, end and change hands. */
 final class RegionTracer {
   static final int WINDOW = -1;
-  private static final int CUTS = 160;
   private static final int HALVINGS = 60;
-  private static final int DEEPEST = 10;
+
+  /** A smooth edge is straight enough after four or five halvings; this many pin down where an edge jumps. */
+  private static final int DEEPEST = 26;
+
   private static final double STRAIGHT = 2e-4;
   private static final double POINT = 1e-9;
 
+  /** On the very end of a consideration on the length rounding decides what is left; a little before it does not. */
+  private static final double BEFORE_THE_END = 1e-12;
+
+  /** Over so little of the length nothing but rounding changes a diameter by so much. */
+  private static final double JUMP = 1e-6;
+
   final List<Weighed> binding;
-  final Interval lengths;
-  final Interval diameters;
-  final double[] grid;
+  final PlaneWindow window;
+  final RegionGrid grid;
 
   /** What is left at one length, and whose the two ends are. */
   record Cut(double low, double high, int lowBy, int highBy) {
@@ -38,59 +45,23 @@ final class RegionTracer {
     }
   }
 
-  RegionTracer(List<Weighed> considerations, Interval lengths, Interval diameters) {
+  RegionTracer(List<Weighed> considerations, PlaneWindow window) {
     this.binding = considerations.stream().filter(Weighed::binds).toList();
-    this.lengths = lengths;
-    this.diameters = diameters;
-    this.grid = grid();
-  }
-
-  /** Equal ratios, and in between where a consideration on the length alone begins and ends to hold. */
-  private double[] grid() {
-    List<Double> all = new ArrayList<>();
-    double ratio = lengths.upper() / lengths.lower();
-    for (int j = 0; j <= CUTS; j++) {
-      all.add(j == CUTS ? lengths.upper() : lengths.lower() * Math.pow(ratio, (double) j / CUTS));
-    }
-    double middle = Math.sqrt(diameters.lower() * diameters.upper());
-    for (Weighed one : binding) {
-      Consideration c = one.consideration();
-      if (isOnLengthAlone(c, all)) {
-        Interval holds = c.lengthsAt(middle, lengths);
-        addInside(all, holds.lower());
-        addInside(all, holds.upper());
-      }
-    }
-    all.sort(null);
-    return all.stream().mapToDouble(Double::doubleValue).toArray();
-  }
-
-  private boolean isOnLengthAlone(Consideration c, List<Double> at) {
-    for (int j = 0; j < at.size(); j += 8) {
-      Interval interval = c.diametersAt(at.get(j), diameters);
-      if (!interval.isEmpty() && !interval.equals(Interval.ALL)) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  private void addInside(List<Double> all, double length) {
-    if (lengths.contains(length) && !all.contains(length)) {
-      all.add(length);
-    }
+    this.window = window;
+    this.grid = new RegionGrid(binding, window);
   }
 
   Cut cut(double length, IntPredicate takesPart) {
-    double low = diameters.lower();
-    double high = diameters.upper();
+    double low = window.diameters().lower();
+    double high = window.diameters().upper();
     int lowBy = WINDOW;
     int highBy = WINDOW;
+    Interval search = window.search(length);
     for (int k = 0; k < binding.size(); k++) {
       if (!takesPart.test(k)) {
         continue;
       }
-      Interval interval = binding.get(k).consideration().diametersAt(length, diameters);
+      Interval interval = binding.get(k).consideration().diametersAt(length, search);
       if (interval.isEmpty()) {
         return new Cut(Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY, k, k);
       }
@@ -110,28 +81,42 @@ final class RegionTracer {
     return cut(length, k -> true);
   }
 
+  /** The gap of the cut at each length of the grid. */
+  private double[] gaps() {
+    double[] gaps = new double[grid.lengths.length];
+    for (int j = 0; j < gaps.length; j++) {
+      double low = window.diameters().lower();
+      double high = window.diameters().upper();
+      for (int k = 0; k < binding.size(); k++) {
+        low = Math.max(low, grid.low(k, j));
+        high = Math.min(high, grid.high(k, j));
+      }
+      gaps[j] = new Cut(low, high, WINDOW, WINDOW).gap();
+    }
+    return gaps;
+  }
+
   List<Outline> outlines() {
     List<Outline> outlines = new ArrayList<>();
-    double[] gaps = Arrays.stream(grid).map(l -> cut(l).gap()).toArray();
+    double[] gaps = gaps();
+    double[] at = grid.lengths;
     int j = 0;
-    while (j < grid.length) {
+    while (j < at.length) {
       if (gaps[j] < 0.0) {
         double between = sliver(j, gaps);
-        if (Double.isNaN(between)) {
-          j++;
-          continue;
+        if (!Double.isNaN(between)) {
+          outlines.add(outline(between, at[j - 1], between, at[j + 1]));
         }
-        outlines.add(outline(between, grid[j - 1], between, grid[j + 1]));
         j++;
         continue;
       }
       int last = j;
-      while (last + 1 < grid.length && gaps[last + 1] >= 0.0) {
+      while (last + 1 < at.length && gaps[last + 1] >= 0.0) {
         last++;
       }
-      double before = j == 0 ? Double.NaN : grid[j - 1];
-      double after = last == grid.length - 1 ? Double.NaN : grid[last + 1];
-      outlines.add(outline(grid[j], before, grid[last], after));
+      double before = j == 0 ? Double.NaN : at[j - 1];
+      double after = last == at.length - 1 ? Double.NaN : at[last + 1];
+      outlines.add(outline(at[j], before, at[last], after));
       j = last + 1;
     }
     return List.copyOf(outlines);
@@ -144,7 +129,7 @@ final class RegionTracer {
     if (!peak) {
       return Double.NaN;
     }
-    double best = greatest(l -> cut(l).gap(), grid[j - 1], grid[j + 1]);
+    double best = greatest(l -> cut(l).gap(), grid.lengths[j - 1], grid.lengths[j + 1]);
     return cut(best).isEmpty() ? Double.NaN : best;
   }
 
@@ -178,6 +163,9 @@ final class RegionTracer {
   private Outline outline(double first, double before, double last, double after) {
     double[] left = Double.isNaN(before) ? new double[] {first, first} : edge(first, before);
     double[] right = Double.isNaN(after) ? new double[] {last, last} : edge(last, after);
+    double start = left[0];
+    left[0] = clear(start, right[0]);
+    right[0] = clear(right[0], start);
     List<Side> sides = new ArrayList<>(edgeSides(left[0], right[0], true));
     end(right, Double.isNaN(after), true).ifPresent(sides::add);
     sides.addAll(edgeSides(left[0], right[0], false));
@@ -205,6 +193,15 @@ final class RegionTracer {
       }
     }
     return new double[] {in, out};
+  }
+
+  /** The end itself, or where rounding leaves less there than a little before it, that place. */
+  private double clear(double end, double otherEnd) {
+    double before = end + BEFORE_THE_END * (otherEnd - end);
+    Cut here = cut(end);
+    Cut there = cut(before);
+    boolean less = here.high() < there.high() * (1.0 - JUMP) || here.low() > there.low() * (1.0 + JUMP);
+    return less ? before : end;
   }
 
   /** The side across the region where it ends at one length, unless its two edges meet there. */
@@ -261,7 +258,7 @@ final class RegionTracer {
   }
 
   private double[] stops(double left, double right) {
-    double[] inner = Arrays.stream(grid).filter(l -> l > left && l < right).toArray();
+    double[] inner = Arrays.stream(grid.lengths).filter(l -> l > left && l < right).toArray();
     double[] stops = Arrays.copyOf(inner, inner.length + 1);
     stops[inner.length] = right;
     return stops;

@@ -4,8 +4,10 @@ package io.github.wingwright.core.quantity;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * Reads and writes quantities as text. No locale takes part: the decimal mark is the point, digits are ASCII, and
@@ -106,7 +108,47 @@ final class QuantityText {
     if (unitText.startsWith(",")) {
       throw refuse(text, kind, "the decimal mark is a comma");
     }
-    throw refuse(text, kind, "\"" + unitText + "\" is not one of its units");
+    String others =
+        Kinds.ALL.stream()
+            .filter(other -> other.units().stream().anyMatch(u -> u.symbol().equals(symbol) || u.aliases().contains(symbol)))
+            .map(QuantityKind::name)
+            .collect(Collectors.joining(" or "));
+    throw refuse(
+        text,
+        kind,
+        "\"" + unitText + "\" is " + (others.isEmpty() ? "not one of its units" : "a unit of " + others + ", not of " + kind.name()));
+  }
+
+  /** Every kind, asked for only when a text is refused. */
+  private static final class Kinds {
+    static final List<QuantityKind<?>> ALL =
+        List.of(
+            Acceleration.KIND,
+            Angle.KIND,
+            AngularRate.KIND,
+            Area.KIND,
+            ArealDensity.KIND,
+            Density.KIND,
+            DynamicViscosity.KIND,
+            Energy.KIND,
+            FlexuralRigidity.KIND,
+            Force.KIND,
+            Frequency.KIND,
+            KinematicViscosity.KIND,
+            Length.KIND,
+            LinearDensity.KIND,
+            Mass.KIND,
+            Moment.KIND,
+            MomentOfInertia.KIND,
+            Power.KIND,
+            Pressure.KIND,
+            SecondMomentOfArea.KIND,
+            Speed.KIND,
+            Temperature.KIND,
+            TemperatureDifference.KIND,
+            Time.KIND,
+            Volume.KIND,
+            WingLoading.KIND);
   }
 
   /** Brings the spellings of one unit together: both micro signs, ASCII powers and products. */

@@ -2,6 +2,7 @@
 package io.github.wingwright.core.sizing;
 
 import io.github.wingwright.core.aerodynamics.AfterbodyDrag;
+import io.github.wingwright.core.basis.Advised;
 import io.github.wingwright.core.basis.Consideration;
 import io.github.wingwright.core.basis.Formula;
 import io.github.wingwright.core.basis.Interval;
@@ -14,6 +15,7 @@ import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
+import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Speed;
 import java.util.Objects;
 import java.util.Optional;
@@ -153,7 +155,9 @@ public final class BodyLayout {
             double x = sightStation((double) i / STATIONS, from - ahead, length);
             lowest = Math.min(lowest, Math.atan((eye - Contour.top(shape, x, length, diameter)) / (from - x)));
           }
-          return "with " + Angle.DEGREE.format(lowest, 3) + " of view";
+          return lowest > 0.0
+              ? "with " + Advised.down(lowest, Angle.DEGREE, 3) + " of view"
+              : "with no view below the horizon";
         })
         .reckonedBy(
             (length, diameter) ->
@@ -218,7 +222,7 @@ public final class BodyLayout {
               double above = strut.si() + belly * diameter + Contour.bottom(shape, x, length, diameter) + raised;
               angle = Math.min(angle, Math.atan(above / (x - wheelShare * length)));
             }
-            return "with a rotation of " + Angle.DEGREE.format(angle, 3);
+            return "with a rotation of " + Advised.down(angle, Angle.DEGREE, 3);
           })
           .reckonedBy(
               (length, diameter) ->
@@ -281,7 +285,7 @@ public final class BodyLayout {
           (length, diameter, unit) -> {
             double height = strut.si() + belly * diameter + gravityHeight.si();
             double angle = Math.atan((wheelShare - gravityShare) * length / Math.max(height, 1e-9));
-            return "with " + Angle.DEGREE.format(angle, 3);
+            return "with " + Advised.down(angle, Angle.DEGREE, 3);
           })
           .reckonedBy(
               (length, diameter) ->
@@ -318,7 +322,7 @@ public final class BodyLayout {
             false,
             (length, diameter) -> 1.0 - TailEnd.closureSlope(shape, length, diameter) / limit,
             (length, diameter, unit) ->
-                "with " + Angle.DEGREE.format(Math.atan(TailEnd.closureSlope(shape, length, diameter)), 3))
+                "with " + Advised.up(Math.atan(TailEnd.closureSlope(shape, length, diameter)), Angle.DEGREE, 3))
             .reckonedBy((length, diameter) -> LayoutSteps.closure(shape, length, diameter, most));
   }
 
@@ -350,7 +354,7 @@ public final class BodyLayout {
             double at = TailEnd.aftPlace(shape, length, diameter, half * diameter);
             double above = Math.atan(TailEnd.lineSlope(shape, length, diameter, at, 1.0));
             double below = Math.atan(TailEnd.lineSlope(shape, length, diameter, at, -1.0));
-            return "with " + Angle.DEGREE.format(above, 3) + " above and " + Angle.DEGREE.format(below, 3) + " below";
+            return "with " + Advised.up(above, Angle.DEGREE, 3) + " above and " + Advised.up(below, Angle.DEGREE, 3) + " below";
           })
           .reckonedBy((length, diameter) -> FitSteps.twoClosures(shape, length, diameter, half, top, underside));
     };
@@ -389,6 +393,12 @@ public final class BodyLayout {
         Strength.LIMIT,
         Source.DEFINITION,
         Interval.atLeast(least),
+        (length, diameter, unit) -> {
+          double fits = (1.0 - heightShare) * diameter - 2.0 * wall.si();
+          return fits > 0.0
+              ? "with a wing of " + Advised.down(fits, unit, 4)
+              : "with the wing outside the body, which is no thicker than the walls that remain";
+        },
         Step.of(
             MarginFormulas.DIAMETER_FOR_WING,
             Step.given("thickness of the wing", "t", thickness, Source.BRIEF),
@@ -417,7 +427,7 @@ public final class BodyLayout {
             false,
             (length, diameter) -> Contour.thickPart(shape, length, diameter, share) / needed - 1.0,
             (length, diameter, unit) ->
-                "with " + Length.show(Contour.thickPart(shape, length, diameter, share), unit, 4) + " for chord and travel")
+                "with " + Advised.down(Contour.thickPart(shape, length, diameter, share), unit, 4) + " for chord and travel")
             .reckonedBy((length, diameter) -> LayoutSteps.saddle(shape, length, diameter, rootChord, travel, share));
   }
 
@@ -443,9 +453,17 @@ public final class BodyLayout {
     Door.within(wantedShare, 0.0, emptyShare, "wanted place of the centre of gravity");
     Door.positive(ballastFromNose, "distance of the ballast from the nose");
     double inHand = MarginFormulas.ballastInHand(wantedShare, most.si(), empty.si(), emptyShare);
+    Concession more =
+        (length, diameter, unit) -> {
+          double lever = wantedShare * length - ballastFromNose.si();
+          double needed = empty.si() * (emptyShare - wantedShare) * length / lever;
+          return lever > 0.0
+              ? "with " + Advised.up(needed, massUnit(needed, unit), 3)
+              : "with no amount of ballast in so short a nose: it lies behind the wanted centre of gravity";
+        };
     // Even in a body without end the ballast has only so long a lever.
     if (!(inHand > 0.0)) {
-      return balancesWith(most, Interval.NONE, Optional.empty());
+      return balancesWith(most, Interval.NONE, more, Optional.empty());
     }
     double least = MarginFormulas.lengthForBallast(most.si(), ballastFromNose.si(), inHand);
     Step ballast = Step.given("most ballast", "m_b", most, Source.BRIEF);
@@ -460,16 +478,24 @@ public final class BodyLayout {
                 ballast,
                 Step.given("mass without ballast", "m", empty, Source.BRIEF),
                 Step.given("centre of gravity without ballast over the length", "s_s", emptyShare, Source.BRIEF)));
-    return balancesWith(most, Interval.atLeast(least), Optional.of(end));
+    return balancesWith(most, Interval.atLeast(least), more, Optional.of(end));
   }
 
-  private static Consideration balancesWith(Mass most, Interval lengths, Optional<Step> end) {
+  /** Who thinks in inches or feet weighs in ounces and pounds. */
+  private static NamedUnit<Mass> massUnit(double mass, NamedUnit<Length> unit) {
+    if (unit.equals(Length.INCH) || unit.equals(Length.FOOT)) {
+      return mass < Mass.POUND.toSi(1.0) ? Mass.OUNCE : Mass.POUND;
+    }
+    return mass < 1.0 ? Mass.GRAM : Mass.KILOGRAM;
+  }
+
+  private static Consideration balancesWith(Mass most, Interval lengths, Concession more, Optional<Step> end) {
     return new LengthWithin(
         Wording.of("balances with at most ").and(most).and(" of ballast"),
         Strength.GUIDELINE,
         Source.DEFINITION,
         lengths,
-        1.0,
+        more,
         end);
   }
 }

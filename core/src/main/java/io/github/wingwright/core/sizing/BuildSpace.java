@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.sizing;
 
+import io.github.wingwright.core.basis.Advised;
 import io.github.wingwright.core.basis.Consideration;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Strength;
@@ -76,7 +77,7 @@ public final class BuildSpace {
         (length, diameter, unit) -> {
           double piece = (length + (segments - 1) * joint.si()) / segments;
           double most = longestPiece(a.si(), b.si(), height.si(), diameter);
-          String longer = "with pieces of " + Length.show(Margins.up(piece, unit, 4), unit, 4);
+          String longer = "with pieces of " + Advised.up(piece, unit, 4);
           if (!(most > joint.si())) {
             return longer;
           }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.sizing;
 
+import io.github.wingwright.core.basis.Advised;
 import io.github.wingwright.core.basis.Consideration;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
@@ -260,7 +261,7 @@ public final class Considerations {
         Strength.GUIDELINE,
         Source.BRIEF,
         Interval.atLeast(arm.si() / (1.0 - outsideShare)),
-        1.0 - outsideShare,
+        (length, diameter, unit) -> "relaxed to " + Advised.down((1.0 - outsideShare) * length, unit, 4),
         Optional.of(
             Step.of(
                 MarginFormulas.LENGTH_FOR_ARM,
@@ -348,7 +349,7 @@ public final class Considerations {
                     - 1.0,
             (length, diameter, unit) ->
                 "with "
-                    + Margins.percent(
+                    + Advised.percentUp(
                         TaperedTail.movement(shape, length, diameter, heldShare, tailShare, load.si(), wall, modulus))
                     + " of movement")
             .reckonedBy(
@@ -406,7 +407,7 @@ public final class Considerations {
   /** What a negotiation knows in closed form stays so. */
   private static Consideration rated(Wording name, Consideration consideration, Strength strength) {
     return consideration instanceof LengthWithin length
-        ? new LengthWithin(name, strength, length.source(), length.lengths(), length.asked(), length.end())
+        ? new LengthWithin(name, strength, length.source(), length.lengths(), length.concession(), length.end())
         : new Rated(name, consideration, strength);
   }
 

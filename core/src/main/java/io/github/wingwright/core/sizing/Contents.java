@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.sizing;
 
+import io.github.wingwright.core.basis.Advised;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Strength;
@@ -245,7 +246,7 @@ public final class Contents {
             (length, diameter, unit) -> {
               double moment = moment(mr * (restShare * length) + mb * xb, shape, length, diameter);
               double at = moment / (all * length);
-              return "with the centre of gravity at " + Margins.percent(at);
+              return "with the centre of gravity at " + Advised.percentUp(at);
             })
             .reckonedBy(
                 (length, diameter) ->

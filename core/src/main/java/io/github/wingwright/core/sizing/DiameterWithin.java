@@ -13,10 +13,21 @@ import java.util.Optional;
 /**
  * A diameter on one side of an end, whatever the length.
  *
+ * @param concession how it would have to give way, after its name
  * @param end how the end comes about
  */
-record DiameterWithin(Wording wording, Strength strength, Source source, Interval diameters, Step end)
+record DiameterWithin(Wording wording, Strength strength, Source source, Interval diameters, Concession concession, Step end)
     implements Worded {
+
+  DiameterWithin(Wording wording, Strength strength, Source source, Interval diameters, Step end) {
+    this(
+        wording,
+        strength,
+        source,
+        diameters,
+        (length, diameter, unit) -> LengthWithin.relaxed(diameter, diameters, unit),
+        end);
+  }
 
   @Override
   public double margin(double length, double diameter) {
@@ -44,8 +55,6 @@ record DiameterWithin(Wording wording, Strength strength, Source source, Interva
 
   @Override
   public String givingWayTo(double length, double diameter, NamedUnit<Length> unit) {
-    boolean most = diameters.upper() < Double.POSITIVE_INFINITY;
-    double enough = most ? Margins.up(diameter, unit, 4) : Margins.down(diameter, unit, 4);
-    return quoted(unit) + " relaxed to " + Length.show(enough, unit, 4);
+    return quoted(unit) + " " + concession.words(length, diameter, unit);
   }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.sizing;
 
+import io.github.wingwright.core.basis.Advised;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
@@ -91,6 +92,6 @@ record Enclosing(Wording wording, Strength strength, Source source, BodyShape sh
 
   @Override
   public String givingWayTo(double length, double diameter, NamedUnit<Length> unit) {
-    return quoted(unit) + " with " + Margins.percent(enclosed(length, diameter) / volume) + " of the contents";
+    return quoted(unit) + " with " + Advised.percentDown(enclosed(length, diameter) / volume) + " of the contents";
   }
 }

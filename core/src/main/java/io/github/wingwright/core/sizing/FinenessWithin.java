@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.sizing;
 
+import io.github.wingwright.core.basis.Advised;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
@@ -50,8 +51,8 @@ record FinenessWithin(Wording wording, Strength strength, Source source, double 
   @Override
   public String givingWayTo(double length, double diameter, NamedUnit<Length> unit) {
     double fineness = length / diameter;
-    double enough =
-        fineness < least ? Margins.down(fineness, NamedUnit.NUMBER, 4) : Margins.up(fineness, NamedUnit.NUMBER, 4);
-    return quoted(unit) + " widened to " + Considerations.number(enough);
+    return quoted(unit)
+        + " widened to "
+        + (fineness < least ? Advised.down(fineness, NamedUnit.NUMBER, 4) : Advised.up(fineness, NamedUnit.NUMBER, 4));
   }
 }

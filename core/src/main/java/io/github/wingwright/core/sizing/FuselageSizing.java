@@ -318,16 +318,15 @@ public final class FuselageSizing {
 
   /**
    * What the considerations leave of length and diameter together, in a window around the length that is fixed or follows
-   * from the rule: from a quarter of it to one and a half, and diameters down to a hundredth of it.
+   * from the rule: from a quarter of it to one and a half, and diameters down to a hundredth of it; further where a
+   * consideration is met only there, so that one which asks for much is not taken for one that nothing satisfies.
    *
    * @return the region; a length that was fixed does not narrow it
    * @throws IllegalStateException if the length is neither fixed nor bounded
    */
   public FeasibleRegion region() {
-    double scale = lengthOf();
-    Interval lengths = Interval.between(0.25 * scale, 1.5 * scale);
-    double stoutest = Math.max(1.0, shape.leastFinenessRatio());
-    return region(lengths, Interval.between(0.01 * scale, 1.5 * scale / stoutest));
+    Negotiation.Window window = negotiation.windowAround(lengthOf());
+    return region(window.lengths(), window.diameters());
   }
 
   /**
@@ -338,9 +337,7 @@ public final class FuselageSizing {
    * @return the region
    */
   public FeasibleRegion region(Interval lengths, Interval diameters) {
-    Objects.requireNonNull(diameters, "diameters");
-    Objects.requireNonNull(lengths, "lengths");
-    return FeasibleRegion.of(negotiation.all(), lengths, diameters, unit);
+    return FeasibleRegion.of(negotiation.all(), lengths, diameters, shape.leastFinenessRatio(), unit);
   }
 
   /**

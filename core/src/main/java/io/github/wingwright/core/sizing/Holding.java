@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.sizing;
 
+import io.github.wingwright.core.basis.Advised;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
@@ -47,7 +48,7 @@ record Holding(Wording wording, Contents contents, BodyShape shape, double least
     double miss = tooShort ? leastLength - length : leastDiameter(contents, shape, length) - diameter;
     return quoted(unit)
         + " with contents "
-        + Length.show(Margins.up(miss, unit, 3), unit, 3)
+        + Advised.up(miss, unit, 3)
         + (tooShort ? " shorter" : " thinner");
   }
 

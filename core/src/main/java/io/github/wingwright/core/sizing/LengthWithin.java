@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.sizing;
 
+import io.github.wingwright.core.basis.Advised;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
@@ -13,14 +14,20 @@ import java.util.Optional;
 /**
  * A length on one side of an end, whatever the diameter.
  *
- * @param asked what was asked for over the length of the body: 1, or the part that a tail arm is of it
+ * @param concession how it would have to give way, after its name
  * @param end how its one end comes about; empty if no length will do
  */
-record LengthWithin(Wording wording, Strength strength, Source source, Interval lengths, double asked, Optional<Step> end)
+record LengthWithin(Wording wording, Strength strength, Source source, Interval lengths, Concession concession, Optional<Step> end)
     implements Worded {
 
   LengthWithin(Wording wording, Strength strength, Source source, Interval lengths, Step end) {
-    this(wording, strength, source, lengths, 1.0, Optional.of(end));
+    this(wording, strength, source, lengths, (length, diameter, unit) -> relaxed(length, lengths, unit), Optional.of(end));
+  }
+
+  /** An end that lets a value pass, of an interval with one end. */
+  static String relaxed(double value, Interval interval, NamedUnit<Length> unit) {
+    boolean most = interval.upper() < Double.POSITIVE_INFINITY;
+    return "relaxed to " + (most ? Advised.up(value, unit, 4) : Advised.down(value, unit, 4));
   }
 
   @Override
@@ -50,8 +57,6 @@ record LengthWithin(Wording wording, Strength strength, Source source, Interval 
 
   @Override
   public String givingWayTo(double length, double diameter, NamedUnit<Length> unit) {
-    boolean most = lengths.upper() < Double.POSITIVE_INFINITY;
-    double enough = most ? Margins.up(asked * length, unit, 4) : Margins.down(asked * length, unit, 4);
-    return quoted(unit) + " relaxed to " + Length.show(enough, unit, 4);
+    return quoted(unit) + " " + concession.words(length, diameter, unit);
   }
 }

@@ -46,13 +46,6 @@ record Monotone(
     double margin(double length, double diameter);
   }
 
-  /** How it would have to give way. */
-  @FunctionalInterface
-  interface Concession {
-    /** What follows the name, such as "with 8.5° instead". */
-    String words(double length, double diameter, NamedUnit<Length> unit);
-  }
-
   @Override
   public Optional<Step> workings(Step length, Step diameter) {
     return reckoning.of(length, diameter);

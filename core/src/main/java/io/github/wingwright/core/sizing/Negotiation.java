@@ -31,6 +31,9 @@ final class Negotiation {
   /** The most slender body that is looked at. */
   private static final double MOST_SLENDER = 500.0;
 
+  /** So much further than where a consideration is first met a window reaches. */
+  private static final double BEYOND = 1.2;
+
   private static final int LEAST_BAD_STEPS = 400;
 
   /** A limit missed by a millionth weighs as much as a guideline missed altogether. */
@@ -238,6 +241,33 @@ final class Negotiation {
       }
     }
     return best;
+  }
+
+  /** A part of the plane of length and diameter. */
+  record Window(Interval lengths, Interval diameters) {}
+
+  /** The window around a length, widened until every consideration for itself is met by some body in it. */
+  Window windowAround(double scale) {
+    double shortest = 0.25 * scale;
+    double longest = 1.5 * scale;
+    double stoutest = Math.max(1.0, shape.leastFinenessRatio());
+    double thinnest = 0.01 * scale;
+    double thickest = longest / stoutest;
+    for (Weighed one : weighed) {
+      Interval met = one.binds() ? lengthsLeftBy(one).intersect(ANY_LENGTH) : Interval.NONE;
+      if (met.isEmpty()) {
+        continue;
+      }
+      shortest = Math.min(shortest, met.upper() / BEYOND);
+      longest = Math.max(longest, met.lower() * BEYOND);
+      double length = met.clamp(scale);
+      Interval diameters = one.consideration().diametersAt(length, diameterSearch(length));
+      if (!diameters.isEmpty()) {
+        thinnest = Math.min(thinnest, diameters.upper() / BEYOND);
+        thickest = Math.max(thickest, diameters.lower() * BEYOND);
+      }
+    }
+    return new Window(Interval.between(shortest, longest), Interval.between(thinnest, thickest));
   }
 
   /** Lengths at which some diameter satisfies everything that any body satisfies; ends may be infinite. */

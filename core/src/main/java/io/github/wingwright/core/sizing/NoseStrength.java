@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.sizing;
 
+import io.github.wingwright.core.basis.Advised;
 import io.github.wingwright.core.basis.Consideration;
 import io.github.wingwright.core.basis.Formula;
 import io.github.wingwright.core.basis.Interval;
@@ -104,7 +105,7 @@ public final class NoseStrength {
 
     @Override
     public String givingWayTo(double length, double diameter, NamedUnit<Length> unit) {
-      return quoted(unit) + " with " + Margins.percent(1.0 + margin(length, diameter)) + " of the force";
+      return quoted(unit) + " with " + Advised.percentDown(1.0 + margin(length, diameter)) + " of the force";
     }
   }
 
@@ -157,7 +158,7 @@ public final class NoseStrength {
             rule,
             true,
             (length, diameter) -> MarginFormulas.above(tipRadius(shape, length, diameter, 1e-6), least.si()),
-            (length, diameter, unit) -> "with a radius of " + Length.show(tipRadius(shape, length, diameter, 1e-6), unit, 3))
+            (length, diameter, unit) -> "with a radius of " + Advised.down(tipRadius(shape, length, diameter, 1e-6), unit, 3))
             .reckonedBy((length, diameter) -> FitSteps.noseRadius(shape, length, diameter, least));
   }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.sizing;
 
+import io.github.wingwright.core.basis.Advised;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
@@ -56,6 +57,6 @@ record TailDeflection(
 
   @Override
   public String givingWayTo(double length, double diameter, NamedUnit<Length> unit) {
-    return quoted(unit) + " with " + Margins.percent(1.0 + margin(length, diameter)) + " of the load";
+    return quoted(unit) + " with " + Advised.percentDown(1.0 + margin(length, diameter)) + " of the load";
   }
 }

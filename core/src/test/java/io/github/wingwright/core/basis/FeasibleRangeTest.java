@@ -61,7 +61,7 @@ class FeasibleRangeTest {
     assertThat(range.clashes().get(0).gap()).isEqualTo(0.030 - 0.16 / 6);
     assertThat(range.clashes().get(0).describe(Length.MILLIMETRE)).isEqualTo(
         "\"room for a battery\" needs at least 30 mm, \"fineness ratio 6 to 10\" allows 16 to 26.67 mm: they miss each"
-            + " other by 3.33 mm. To agree, the first comes down to 26.67 mm or the second goes up to 30 mm.");
+            + " other by 3.33 mm. To agree, the first comes down to 26.66 mm or the second goes up to 30 mm.");
     assertThat(range.relaxations()).containsExactly(
         new FeasibleRange.Relaxation(FINENESS, 0.16 / 6, 0.030),
         new FeasibleRange.Relaxation(big, 0.030, 0.16 / 6));
@@ -74,7 +74,7 @@ class FeasibleRangeTest {
     FeasibleRange range = range(MACHINE, FINENESS, huge);
     assertThat(range.clashes()).extracting(FeasibleRange.Clash::high).containsExactly(FINENESS, MACHINE);
     assertThat(range.relaxations()).containsExactly(new FeasibleRange.Relaxation(huge, 0.050, 0.16 / 6));
-    assertThat(range.toString()).contains("enough alone: \"room for a motor\" at 26.67 mm instead of 50 mm");
+    assertThat(range.toString()).contains("enough alone: \"room for a motor\" at 26.66 mm instead of 50 mm");
     Bound thin = Bound.of("thin", Strength.LIMIT, Source.BRIEF, Interval.atMost(0.010));
     assertThat(range(MACHINE, FINENESS, huge, thin).relaxations()).isEmpty();
     assertThat(range(MACHINE, FINENESS, huge, thin).toString()).contains("no single change is enough");

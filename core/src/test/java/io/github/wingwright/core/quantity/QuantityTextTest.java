@@ -88,7 +88,8 @@ class QuantityTextTest {
       1.5          ; the number has no unit
       1,5 m        ; the decimal mark is a comma
       1.234,5 m    ; the decimal mark is a comma
-      1 kg         ; "kg" is not one of its units
+      1 kg         ; "kg" is a unit of mass, not of length
+      1 N·m        ; "N·m" is a unit of moment, not of length
       1 furlong    ; "furlong" is not one of its units
       1 M          ; "M" is not one of its units
       m            ; there is no number at "m"

@@ -340,6 +340,48 @@ class FeasibleRegionTest {
   }
 
   @Test
+  void a_window_that_reaches_beyond_the_stoutest_body_is_looked_at_up_to_it() {
+    // The thick part is the length less 0.6 diameters of the elliptic nose and 2 of the cone: 20 mm + 2.6·d ≤ L.
+    FeasibleRegion region =
+        FuselageSizing.of(BodyShape.noseCylinderCone(1.5, 2.5))
+            .considering(BodyLayout.carriesSaddle(Length.millimetres(20), Length.ZERO, 0.8))
+            .considering(Considerations.lengthAtMost(Length.millimetres(80)))
+            .region(Interval.between(0.03, 0.1), Interval.between(0.01, 0.1));
+    assertThat(region.outlines()).hasSize(1);
+    assertThat(region.lengths().lower()).isCloseTo(0.046, within(1e-9));
+    // It meets the stoutest body, four diameters long, where 20 mm + 2.6·L/4 = L; beyond, the saddle does not bind.
+    double corner = 20.0 / (1.0 - 2.6 / 4.0);
+    double area = 0.5 * (corner - 46.0) * (corner / 4.0 - 10.0);
+    area += 0.5 * (80.0 - corner) * (corner / 4.0 - 10.0 + 80.0 / 4.0 - 10.0);
+    assertThat(region.area() * 1e6).isCloseTo(area, within(1e-6 * area));
+    assertThat(region.boundaries().get(0).lines().stream().flatMap(List::stream))
+        .allSatisfy(p -> assertThat(p.length()).isGreaterThanOrEqualTo(4.0 * p.diameter() * (1 - 1e-6)));
+  }
+
+  @Test
+  void a_wish_that_is_met_only_far_away_clashes_with_those_that_forbid_it_and_not_with_itself() {
+    FuselageSizing sizing =
+        FuselageSizing.of(BodyShape.noseCylinderCone(1.5, 2.5))
+            .considering(Considerations.lengthAtMost(Length.millimetres(300)))
+            .considering(Considerations.diameterAtLeast(Length.millimetres(10)));
+    assertThat(clashing(sizing.considering(Considerations.tailArmAtLeast(Length.metres(5), 0.4))))
+        .containsExactly("length at most 300 mm", "tail arm at least 5 m with 40 % of the length outside it");
+    assertThat(clashing(sizing.considering(Considerations.diameterAtLeast(Length.metres(0.4)))))
+        .containsExactly(
+            "length at most 300 mm",
+            "diameter at least 400 mm",
+            "fineness ratio at least 4 for the shape elliptic nose, cylinder, cone");
+    assertThat(clashing(sizing.considering(Considerations.diameterAtMost(Length.millimetres(1)))))
+        .containsExactly("diameter at least 10 mm", "diameter at most 1 mm");
+  }
+
+  private static List<String> clashing(FuselageSizing sizing) {
+    Conflict conflict = sizing.region().conflict().orElseThrow();
+    assertThat(conflict.givingWay()).as("one of the two can end it alone").isNotEmpty();
+    return conflict.clashing().stream().map(w -> w.consideration().name()).toList();
+  }
+
+  @Test
   void a_consideration_by_another_name_is_the_same() {
     Consideration fineness = Considerations.finenessWithin(6, 10);
     Consideration called = Considerations.called("slender", fineness);

@@ -54,7 +54,7 @@ class BriefRefusalTest {
         quantity("+-5 m", "it has two signs"),
         quantity("NaN m", "there is no number at \"NaN m\""),
         quantity("12", "the number has no unit"),
-        quantity("3 kg", "\"kg\" is not one of its units"),
+        quantity("3 kg", "\"kg\" is a unit of mass, not of length"),
         quantity("5 m wide", "\"m wide\" is not one of its units"),
         span("\"-5 mm\"", "length must be 1 mm to 10 m, was -5 mm"),
         span("\"0 m\"", "length must be 1 mm to 10 m, was 0 m"),
