@@ -12,6 +12,7 @@ import io.github.wingwright.core.geometry.Planform;
 import io.github.wingwright.core.geometry.Tail;
 import io.github.wingwright.core.geometry.Wing;
 import io.github.wingwright.core.manufacture.Joint;
+import io.github.wingwright.core.manufacture.JointStrength;
 import io.github.wingwright.core.manufacture.PrintList;
 import io.github.wingwright.core.manufacture.SectionStrength;
 import io.github.wingwright.core.manufacture.SlenderPart;
@@ -43,15 +44,13 @@ import java.util.Optional;
  * <pre>{@code a = V²/(2·s)}</pre>
  *
  * <p>on the mean, with peaks of twice as much. Parts printed standing are bent across their layers, where a print has about
- * half of its strength along the line (from memory: a third to four fifths; published ranges of printed specimens
- * give 0.57 to 0.68 for PETG and 0.7 for PLA, public data page on materials of additive manufacturing). Wing and body are thin shells.
+ * half of its strength along the line ({@link JointStrength#ACROSS_LAYERS}; from memory: a third to four fifths; published ranges
+ * of printed specimens give 0.57 to 0.68 for PETG and 0.7 for PLA, public data page on materials of additive manufacturing).
+ * Wing and body are thin shells.
  *
  * <p>A launch by an elastic adds the pull at the hook and what lags behind it.
  */
 public final class LaunchLoads {
-  /** Strength across the printed layers over that along the line. */
-  static final double ACROSS_LAYERS = 0.5;
-
   /** A soft cap or a crushed nose gives way by so much unless one says otherwise. */
   private static final Length USUAL_STROKE = Length.millimetres(5);
 
@@ -63,6 +62,11 @@ public final class LaunchLoads {
 
   /** Load of a tail over the lift of the wing in the throw (common practice, no source). */
   private static final double TAIL_SHARE = 0.1;
+
+  private static final int BOOM_STEPS = 50;
+
+  /** A boom counts apart from the fuselage at the wing once its reserve is less than so much of that (choice of this library). */
+  private static final double BOOM_WORSE = 0.95;
 
   private static final String IMPACT = "impact, ";
   private static final Source LOADS = Source.library("lift of the throw, deceleration of the impact, bending of thin shells");
@@ -219,7 +223,7 @@ public final class LaunchLoads {
     Wing wing = airframe.wing();
     Fuselage body = airframe.fuselage();
     Material material = design.brief().material();
-    double across = ACROSS_LAYERS * material.strength().map(Pressure::si).orElse(0.0);
+    double across = JointStrength.ACROSS_LAYERS * material.strength().map(Pressure::si).orElse(0.0);
     if (across == 0.0) {
       return;
     }
@@ -238,8 +242,7 @@ public final class LaunchLoads {
     double x = wing.quarterChordX().si();
     double diameter = body.diameter().si();
     double ring = BodyShell.secondMoment(diameter, bodyWall);
-    add("fuselage at the wing", "tails and nose in the throw", Math.max(bodyBending(x + 1e-9), bodyBending(x - 1e-9)),
-        across * ring / (0.5 * diameter), nm);
+    bent(body, x, across, bodyWall);
     double middle = Math.max(diameter - bodyWall, 0.5 * diameter);
     double strut = material.strength().map(Pressure::si).orElse(0.0) * Math.PI * bodyWall * middle;
     double pushed = PEAK * massBehind(diameter) * deceleration();
@@ -252,6 +255,42 @@ public final class LaunchLoads {
     airframe.verticalTail().ifPresent(fin -> tail(fin, across));
     airframe.horizontalTail().ifPresent(tail -> tail(tail, across));
     elastic().ifPresent(pulled -> loads.addAll(pulled.loads()));
+  }
+
+  /** At the wing, and where a boom that gets thinner behind it is worse off. */
+  private void bent(Fuselage body, double wing, double across, double wall) {
+    String cause = "tails and nose in the throw";
+    Load atWing =
+        new Load("fuselage at the wing", cause, Math.max(bodyBending(wing + 1e-9), bodyBending(wing - 1e-9)),
+            across * modulus(body, wing, wall), Moment.NEWTON_METRE);
+    add(atWing.place(), cause, atWing.value(), atWing.capacity(), atWing.unit());
+    double end = tailRoot(body);
+    Load worst = atWing;
+    for (int i = 1; i <= BOOM_STEPS; i++) {
+      double x = wing + (end - wing) * i / BOOM_STEPS;
+      String place = "boom at " + Length.MILLIMETRE.format(x, 3) + " from the nose";
+      Load here = new Load(place, cause, bodyBending(x), across * modulus(body, x, wall), Moment.NEWTON_METRE);
+      if (here.value() > 0.0 && here.reserve() < worst.reserve()) {
+        worst = here;
+      }
+    }
+    if (worst.reserve() < BOOM_WORSE * atWing.reserve()) {
+      loads.add(worst);
+    }
+  }
+
+  private static double modulus(Fuselage body, double x, double wall) {
+    Length at = Length.metres(x);
+    double thin = Math.min(body.widthAt(at).si(), body.heightAt(at).si());
+    return BodyShell.secondMoment(thin, Math.min(wall, 0.5 * thin)) / (0.5 * thin);
+  }
+
+  /** Where the first of the tails begins: behind that their plates stiffen the body. */
+  private double tailRoot(Fuselage body) {
+    return design.aircraft().airframe().tails().stream()
+        .mapToDouble(t -> t.placement().x().si())
+        .min()
+        .orElse(body.length().si());
   }
 
   private Optional<ElasticLoads> elastic() {
@@ -282,7 +321,7 @@ public final class LaunchLoads {
 
   /** A plate that wants to go on at the impact: bent about its root in its own plane, printed lying, so along its lines. */
   private void tail(Tail tail, double across) {
-    double strength = across / ACROSS_LAYERS;
+    double strength = across / JointStrength.ACROSS_LAYERS;
     Planform p = tail.planform();
     double share = p.isMirrored() ? 0.5 : 1.0;
     double half = p.isMirrored() ? 0.5 * p.span().si() : p.span().si();
