@@ -186,9 +186,10 @@ public record SlenderPart(String name, Material material, Length wall, List<Stat
   /** Equal steps and the ends of the panels, where outline and twist have their kinks. */
   private static NavigableSet<Double> alongSpan(Planform planform, double length) {
     TreeSet<Double> stations = new TreeSet<>();
-    for (int i = 0; i <= STATIONS; i++) {
+    for (int i = 0; i < STATIONS; i++) {
       stations.add(length * i / STATIONS);
     }
+    stations.add(length);
     planform.stations().stream()
         .mapToDouble(Length::si)
         .filter(y -> stations.subSet(y - KINK * length, y + KINK * length).isEmpty() && y < length)

@@ -86,6 +86,11 @@ public final class Materials {
       polymer("PA", 1.14, 1.145, 1.15, FILAMENT).withElasticModulus(gpa(1.2), gpa(2.0), gpa(3.0), POLYMER_STIFFNESS)
           .withStrength(mpa(40), mpa(55), mpa(70), POLYMER_STRENGTH);
 
+  /** Polyamide 12, printed, dry. */
+  public static final Material PA12 =
+      handbook("PA12", 1.01, 1.015, 1.02).withElasticModulus(gpa(1.1), gpa(1.4), gpa(1.8), POLYMER_STIFFNESS)
+          .withStrength(mpa(35), mpa(45), mpa(55), POLYMER_STRENGTH);
+
   /** Polycarbonate, printed. */
   public static final Material PC =
       polymer("PC", 1.19, 1.20, 1.21, FILAMENT).withElasticModulus(gpa(1.9), gpa(2.2), gpa(3.0), POLYMER_STIFFNESS)
@@ -182,7 +187,7 @@ public final class Materials {
 
   private static final List<Material> ALL =
       List.of(
-          PLA, FOAMING_PLA, FOAMING_PLA_PARTLY, PETG, ABS, ASA, PA, PC, PP, TPU, BALSA_LIGHT, BALSA_MEDIUM, BALSA_HARD,
+          PLA, FOAMING_PLA, FOAMING_PLA_PARTLY, PETG, ABS, ASA, PA, PA12, PC, PP, TPU, BALSA_LIGHT, BALSA_MEDIUM, BALSA_HARD,
           SPRUCE, BIRCH_PLYWOOD, BALSA_PLYWOOD, CARD, EPS, XPS, FOAM_SHEET, FOAM_BOARD, EPP, CARBON_TUBE, GLASS_LAMINATE, STEEL, BRASS,
           LEAD, TUNGSTEN, TUNGSTEN_PUTTY, MODELLING_CLAY);
 
