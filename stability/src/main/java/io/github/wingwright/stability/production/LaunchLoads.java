@@ -63,11 +63,6 @@ public final class LaunchLoads {
   /** Load of a tail over the lift of the wing in the throw (common practice, no source). */
   private static final double TAIL_SHARE = 0.1;
 
-  private static final int BOOM_STEPS = 50;
-
-  /** A boom counts apart from the fuselage at the wing once its reserve is less than so much of that (choice of this library). */
-  private static final double BOOM_WORSE = 0.95;
-
   private static final String IMPACT = "impact, ";
   private static final Source LOADS = Source.library("lift of the throw, deceleration of the impact, bending of thin shells");
 
@@ -242,7 +237,7 @@ public final class LaunchLoads {
     double x = wing.quarterChordX().si();
     double diameter = body.diameter().si();
     double ring = BodyShell.secondMoment(diameter, bodyWall);
-    bent(body, x, across, bodyWall);
+    loads.addAll(BoomLoads.of(design, this::bodyBending, across));
     double middle = Math.max(diameter - bodyWall, 0.5 * diameter);
     double strut = material.strength().map(Pressure::si).orElse(0.0) * Math.PI * bodyWall * middle;
     double pushed = PEAK * massBehind(diameter) * deceleration();
@@ -255,42 +250,6 @@ public final class LaunchLoads {
     airframe.verticalTail().ifPresent(fin -> tail(fin, across));
     airframe.horizontalTail().ifPresent(tail -> tail(tail, across));
     elastic().ifPresent(pulled -> loads.addAll(pulled.loads()));
-  }
-
-  /** At the wing, and where a boom that gets thinner behind it is worse off. */
-  private void bent(Fuselage body, double wing, double across, double wall) {
-    String cause = "tails and nose in the throw";
-    Load atWing =
-        new Load("fuselage at the wing", cause, Math.max(bodyBending(wing + 1e-9), bodyBending(wing - 1e-9)),
-            across * modulus(body, wing, wall), Moment.NEWTON_METRE);
-    add(atWing.place(), cause, atWing.value(), atWing.capacity(), atWing.unit());
-    double end = tailRoot(body);
-    Load worst = atWing;
-    for (int i = 1; i <= BOOM_STEPS; i++) {
-      double x = wing + (end - wing) * i / BOOM_STEPS;
-      String place = "boom at " + Length.MILLIMETRE.format(x, 3) + " from the nose";
-      Load here = new Load(place, cause, bodyBending(x), across * modulus(body, x, wall), Moment.NEWTON_METRE);
-      if (here.value() > 0.0 && here.reserve() < worst.reserve()) {
-        worst = here;
-      }
-    }
-    if (worst.reserve() < BOOM_WORSE * atWing.reserve()) {
-      loads.add(worst);
-    }
-  }
-
-  private static double modulus(Fuselage body, double x, double wall) {
-    Length at = Length.metres(x);
-    double thin = Math.min(body.widthAt(at).si(), body.heightAt(at).si());
-    return BodyShell.secondMoment(thin, Math.min(wall, 0.5 * thin)) / (0.5 * thin);
-  }
-
-  /** Where the first of the tails begins: behind that their plates stiffen the body. */
-  private double tailRoot(Fuselage body) {
-    return design.aircraft().airframe().tails().stream()
-        .mapToDouble(t -> t.placement().x().si())
-        .min()
-        .orElse(body.length().si());
   }
 
   private Optional<ElasticLoads> elastic() {
