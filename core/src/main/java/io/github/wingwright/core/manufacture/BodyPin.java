@@ -6,7 +6,7 @@ import io.github.wingwright.core.quantity.Length;
 /** A round spigot or socket along a body. */
 final class BodyPin {
   /** What must be left around a socket [m]: half of a usual line of print. */
-  private static final double LEAST_SKIN = 0.2e-3;
+  static final double LEAST_SKIN = 0.2e-3;
 
   private final double from;
   private final double to;

@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
 final class BodyRing {
   static final double RIB_HALF_LENGTH = 0.5e-3;
   private static final double RIB_HALF_WIDTH = 2e-3;
-  private static final double RIB_HEIGHT = 0.4e-3;
+  static final double RIB_HEIGHT = 0.4e-3;
   private static final double LEAST_ANGLE = 1e-4;
 
   /** Breaks to starboard, from below to above; −1 where the feature is missing. */

@@ -191,7 +191,9 @@ public final class BodySolid implements Solid {
 
   @Override
   public TriangleMesh mesh(Length tolerance) {
-    double tol = 0.5 * Curves.tolerance(tolerance);
+    double asked = 0.5 * Curves.tolerance(tolerance);
+    // Sides that cut off more than the skin around a socket would cut into the socket.
+    double tol = aft == null && sockets.isEmpty() ? asked : Math.min(asked, 0.5 * BodyPin.LEAST_SKIN);
     BodyFrame frame = new BodyFrame(body);
     TailSlots cut = slots != null && Math.min(slots.tailplaneFrom().si(), slots.finFrom().si()) < to ? slots : null;
     double end = cut == null ? to : Math.min(to, lastWithRoom(frame, cut));

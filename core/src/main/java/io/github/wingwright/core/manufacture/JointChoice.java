@@ -32,6 +32,9 @@ final class JointChoice {
   /** A tube in a part much deeper than itself has nothing to hold it. */
   private static final double SNUG = 4.0;
 
+  /** A section that much wider than deep is that of a wing, whose tongue is flat. */
+  private static final double FLAT = 3.0;
+
   private static final double SHORTEST = 5e-3;
   private static final double LONGEST_TONGUE = 10e-3;
 
@@ -51,7 +54,7 @@ final class JointChoice {
     SlenderPart.Station station = part.at(Length.metres(place));
     List<Joint> joints = new ArrayList<>();
     if (part.wall().isPositive()) {
-      sleeve(station).ifPresent(joints::add);
+      tongue(station).ifPresent(joints::add);
       pinned(joints, station);
     } else {
       joints.add(strip(station));
@@ -66,21 +69,37 @@ final class JointChoice {
         .orElseGet(() -> joints.stream().max(Comparator.comparing(j -> j.capacity().si())).orElseThrow());
   }
 
-  /** A sleeve of the part's own wall inside it. */
-  private Optional<Joint> sleeve(SlenderPart.Station s) {
+  /** What goes from one hollow piece into the next: flat in a wing, round in a body; both are bent across their layers. */
+  private Optional<Joint> tongue(SlenderPart.Station s) {
+    return s.width().si() > FLAT * s.depth().si() ? Optional.of(flatTongue(s)) : sleeve(s);
+  }
+
+  /** The solid tongue of a wing, as {@link Pieces} makes it. */
+  private Joint flatTongue(SlenderPart.Station s) {
+    double thick = Tongue.THICKNESS * s.depth().si();
+    double width = (Tongue.TO - Tongue.FROM) * s.width().si();
+    double overlap = overlap(part);
+    double moment = JointStrength.ACROSS_LAYERS * strength(part.material()) * width * thick * thick / 6.0;
+    return joint(JointKind.TONGUE, s, overlap, thick, TIGHT, part.material().density().si() * width * thick * overlap, moment);
+  }
+
+  /** A sleeve of the part's own wall inside it, in the narrower of the sections at its two ends. */
+  private Optional<Joint> sleeve(SlenderPart.Station seam) {
+    double overlap = overlap(part);
+    SlenderPart.Station end = part.at(Length.metres(Math.min(part.length().si(), seam.at().si() + overlap)));
     double w = part.wall().si();
     double inset = 2.0 * (w + TIGHT);
-    double height = s.depth().si() - inset;
-    double width = s.width().si() - inset;
+    double height = Math.min(seam.depth().si(), end.depth().si()) - inset;
+    double width = Math.min(seam.width().si(), end.width().si()) - inset;
     if (height <= 2.0 * w || width <= 2.0 * w) {
       return Optional.empty();
     }
-    double overlap = overlap(part);
     double around = ring(width, height);
     double volume = around * w * 2.0 * overlap;
-    double moment = JointStrength.shellMoment(strength(part.material()), w, height - w, width - w);
+    double strength = JointStrength.ACROSS_LAYERS * strength(part.material());
+    double moment = JointStrength.shellMoment(strength, w, height - w, width - w);
     return Optional.of(
-        joint(JointKind.TONGUE, s, overlap, w, TIGHT, part.material().density().si() * volume, moment));
+        joint(JointKind.TONGUE, seam, overlap, w, TIGHT, part.material().density().si() * volume, moment));
   }
 
   /** A strip as thick as the plate over the seam, on both sides of it. */
@@ -96,13 +115,13 @@ final class JointChoice {
   /** Tubes that fill the depth, and in solid parts dowels, with a wall of the part around them. */
   private void pinned(List<Joint> joints, SlenderPart.Station s) {
     double wall = Math.max(part.wall().si(), 0.4e-3);
-    double room = s.depth().si() - 2.0 * wall - 2.0 * TIGHT;
     double carbon = strength(Materials.CARBON_TUBE);
     double density = Materials.CARBON_TUBE.density().si();
     for (double[] tube : TUBES) {
-      if (tube[0] <= room && s.depth().si() <= SNUG * tube[0]) {
+      double overlap = Math.max(15e-3, 5.0 * tube[0]);
+      double depth = least(s, overlap);
+      if (tube[0] <= depth - 2.0 * wall - 2.0 * TIGHT && depth <= SNUG * tube[0]) {
         double inner = tube[0] - 2.0 * tube[1];
-        double overlap = Math.max(15e-3, 5.0 * tube[0]);
         double area = 0.25 * Math.PI * (tube[0] * tube[0] - inner * inner);
         joints.add(
             joint(
@@ -116,14 +135,22 @@ final class JointChoice {
       }
     }
     for (double dowel : DOWELS) {
+      double overlap = Math.max(8e-3, 4.0 * dowel);
+      double room = least(s, overlap) - 2.0 * wall - 2.0 * TIGHT;
       if (!part.wall().isPositive() && dowel <= room && s.width().si() >= 6.0 * dowel) {
-        double overlap = Math.max(8e-3, 4.0 * dowel);
         double moment = 2.0 * JointStrength.tubeMoment(strength(part.material()), dowel, 0.0);
         double volume = 2.0 * 0.25 * Math.PI * dowel * dowel * 2.0 * overlap;
         joints.add(
             joint(JointKind.DOWEL, s, overlap, dowel, LOOSE, part.material().density().si() * volume, moment));
       }
     }
+  }
+
+  /** The least depth of the part within an overlap to both sides of a seam. */
+  private double least(SlenderPart.Station s, double overlap) {
+    double before = part.at(Length.metres(Math.max(0.0, s.at().si() - overlap))).depth().si();
+    double after = part.at(Length.metres(Math.min(part.length().si(), s.at().si() + overlap))).depth().si();
+    return Math.min(s.depth().si(), Math.min(before, after));
   }
 
   private static Joint joint(

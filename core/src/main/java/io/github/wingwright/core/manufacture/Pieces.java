@@ -57,7 +57,7 @@ public final class Pieces {
 
   private static WingSolid joined(WingSolid piece, Joint joint, Length at, boolean outer) {
     if (joint.kind() == JointKind.TONGUE) {
-      Tongue tongue = new Tongue(0.22, 0.5, piece.thicknessAt(at).times(0.4), joint.overlap(), joint.clearance());
+      Tongue tongue = new Tongue(Tongue.FROM, Tongue.TO, joint.size(), joint.overlap(), joint.clearance());
       return outer ? piece.endingWith(tongue) : piece.startingOver(tongue);
     }
     Length hole = joint.size().plus(joint.clearance().times(2.0));
@@ -120,7 +120,10 @@ public final class Pieces {
       return piece;
     }
     if (joint.kind() == JointKind.TONGUE) {
-      Length room = piece.roomAt(joint.at()).minus(wall).minus(joint.clearance());
+      // A body that tapers has less room at the bottom of the socket than at the seam.
+      Length here = piece.roomAt(joint.at());
+      Length there = piece.roomAt(Length.metres(Math.min(reach, piece.body().length().si())));
+      Length room = (here.compareTo(there) < 0 ? here : there).minus(wall).minus(joint.clearance());
       Spigot spigot = new Spigot(room.times(2.0), joint.overlap(), joint.clearance());
       return aft ? piece.endingWith(spigot) : piece.startingOver(spigot, Length.ZERO);
     }

@@ -6,12 +6,17 @@ import io.github.wingwright.core.basis.Guideline;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Severity;
 import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.geometry.LiftingSurface;
+import io.github.wingwright.core.geometry.Planform;
 import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Objects;
+import java.util.Map;
+import java.util.Optional;
 
 /**
  * What a printer that lays plastic line by line can make, as guidelines: the values that public design guides agree on for a
@@ -77,7 +82,7 @@ public final class PrintGuidelines {
   /**
    * What to know about a part in its lay: wall, overhang, foot.
    *
-   * @param part the part, or a whole that is made in segments
+   * @param part the part in one piece, or a piece of it by {@link SlenderPart#between}
    * @param orientation how it lies
    * @return findings, each under the name of the part
    */
@@ -88,24 +93,132 @@ public final class PrintGuidelines {
     double wall = part.wall().si();
     if (wall > 0.0) {
       Guideline guideline = wall < WALL.range().lower() ? SINGLE_WALL : WALL;
-      guideline.check(wall).ifPresent(f -> findings.add(named(part, f)));
+      guideline.check(wall).ifPresent(f -> findings.add(named(part.name(), f)));
     } else {
-      FEATURE.check(part.depth().si()).ifPresent(f -> findings.add(named(part, f)));
+      FEATURE.check(part.depth().si()).ifPresent(f -> findings.add(named(part.name(), f)));
     }
     if (orientation.lay() == Lay.UPRIGHT) {
       overhang(part, findings);
       double foot = Math.min(part.width().si(), part.depth().si());
       if (wall > 0.0 && part.width().si() < 4.0 * part.depth().si()) {
-        SLENDERNESS.check(part.length().si() / foot).ifPresent(f -> findings.add(named(part, f)));
+        SLENDERNESS.check(part.length().si() / foot).ifPresent(f -> findings.add(named(part.name(), f)));
       }
     }
     return findings;
   }
 
-  private static Finding named(SlenderPart part, Finding finding) {
+  /**
+   * What to know about a part as a machine makes it: each piece in its own lay, which stands on its own foot and is as high as
+   * itself, and what its joints ask of the machine.
+   *
+   * @param made the part and its pieces
+   * @return findings, of each guideline the piece that leaves it farthest; none if the part cannot be made
+   */
+  public static List<Finding> check(Segmentation made) {
+    Map<String, Finding> worst = new LinkedHashMap<>();
+    int pieces = made.segments().size();
+    for (int i = 0; i < pieces; i++) {
+      Segment segment = made.segments().get(i);
+      SlenderPart piece = made.part().between(segment.from(), segment.to());
+      String name = pieces == 1 ? piece.name() : piece.name() + ", piece " + (i + 1) + " of " + pieces;
+      for (Finding finding : check(piece, segment.orientation())) {
+        String what = finding.subject().substring(piece.name().length() + 2);
+        worst.merge(what, under(name, what, finding), (a, b) -> excess(b) > excess(a) ? b : a);
+      }
+    }
+    List<Finding> findings = new ArrayList<>(worst.values());
+    for (Joint joint : made.joints()) {
+      findings.addAll(check("joint of the " + made.part().name(), joint));
+    }
+    return findings;
+  }
+
+  /**
+   * What a joint asks of the machine: a pin or a tongue thick enough, a hole wide enough.
+   *
+   * @param name what the findings are about, such as {@code "joint of the half wing"}
+   * @param joint the joint
+   * @return findings
+   */
+  public static List<Finding> check(String name, Joint joint) {
+    List<Finding> findings = new ArrayList<>();
+    double size = joint.size().si();
+    double hole = size + 2.0 * joint.clearance().si();
+    switch (joint.kind()) {
+      // A sleeve closes to a ring, for which a single line will do.
+      case TONGUE -> (size < FEATURE.range().lower() ? SINGLE_WALL : FEATURE).check(size).ifPresent(f -> findings.add(named(name, f)));
+      case DOWEL -> {
+        PIN.check(size).ifPresent(f -> findings.add(named(name, f)));
+        HOLE.check(hole).ifPresent(f -> findings.add(named(name, f)));
+      }
+      case TUBE -> HOLE.check(hole).ifPresent(f -> findings.add(named(name, f)));
+    }
+    return findings;
+  }
+
+  /**
+   * What a hole asks of the machine.
+   *
+   * @param name what the findings are about
+   * @param bore the hole
+   * @return a finding if it comes out too narrow
+   */
+  public static Optional<Finding> check(String name, Bore bore) {
+    return HOLE.check(bore.diameter().si()).map(f -> named(name, f));
+  }
+
+  /**
+   * The trailing edge of a surface: how thin its section leaves it, where that is thinnest.
+   *
+   * @param surface the surface, with the section as it is
+   * @param made least thickness of the edge as it is made
+   * @return a note where the edge is thickened to what a machine can lay, a caution where it is not; empty where the section is
+   *     thick enough all along
+   */
+  public static Optional<Finding> trailingEdge(LiftingSurface surface, Length made) {
+    Planform planform = surface.planform();
+    double blunt = surface.section().trailingEdgeThickness();
+    Length thinnest = planform.stations().stream().min(Comparator.comparing(planform::chordAt)).orElseThrow();
+    double edge = blunt * planform.chordAt(thinnest).si();
+    double least = TRAILING_EDGE.range().lower();
+    if (edge >= least) {
+      return Optional.empty();
+    }
+    boolean enough = made.si() >= least * (1.0 - 1e-9);
+    String where =
+        blunt == 0.0 ? "all along" : "at " + Length.MILLIMETRE.format(thinnest.si(), 3) + " from the root, where it is thinnest";
+    String words =
+        "The section leaves it " + Length.MILLIMETRE.format(edge, 2) + " thick " + where + "; the parts make it "
+            + Length.MILLIMETRE.format(Math.max(edge, made.si()), 2)
+            + (enough ? ", a line wide." : ", which a line does not fill. " + TRAILING_EDGE.advice());
+    return Optional.of(
+        Finding.of(
+            enough ? Severity.NOTE : Severity.CAUTION,
+            "trailing edge",
+            words,
+            edge,
+            TRAILING_EDGE.range(),
+            Length.MILLIMETRE,
+            GUIDES));
+  }
+
+  /** By how much a finding leaves its range, over the limit that it passes: to tell the worst of several. */
+  private static double excess(Finding finding) {
+    double value = finding.value().orElse(0.0);
+    Interval range = finding.range().orElse(Interval.ALL);
+    double below = (range.lower() - value) / Math.max(Math.abs(range.lower()), Double.MIN_NORMAL);
+    double above = (value - range.upper()) / Math.max(Math.abs(range.upper()), Double.MIN_NORMAL);
+    return Math.max(below, above) + (finding.severity() == Severity.NOTE ? 0.0 : 1e3);
+  }
+
+  private static Finding named(String name, Finding finding) {
+    return under(name, finding.subject(), finding);
+  }
+
+  private static Finding under(String name, String what, Finding finding) {
     return Finding.of(
         finding.severity(),
-        part.name() + ": " + finding.subject(),
+        name + ": " + what,
         finding.message(),
         finding.value().orElse(0.0),
         finding.range().orElse(Interval.ALL),

@@ -73,10 +73,7 @@ public record PrintList(BuildVolume machine, List<PrintItem> items) implements S
     List<Finding> findings = new ArrayList<>();
     for (PrintItem item : items) {
       findings.addAll(item.pieces().findings());
-      item.pieces().segments().stream()
-          .map(Segment::orientation)
-          .findFirst()
-          .ifPresent(lying -> findings.addAll(PrintGuidelines.check(item.pieces().part(), lying)));
+      findings.addAll(PrintGuidelines.check(item.pieces()));
     }
     return Finding.inOrderOfWeight(findings);
   }

@@ -82,10 +82,10 @@ public final class Segmentation implements Serializable {
       for (int i = 0; i <= seams.size(); i++) {
         boolean last = i == seams.size();
         double to = last ? part.length().si() : seams.get(i);
-        double[] box = Split.box(part, from, to);
+        SlenderPart piece = part.between(Length.metres(from), Length.metres(to));
         double length = to - from + part.longer().si() + (last ? 0.0 : JointChoice.overlap(part));
         Orientation lying =
-            machine.orientation(Length.metres(length), Length.metres(box[0]), Length.metres(box[1]), unraised).orElseThrow();
+            machine.orientation(Length.metres(length), piece.width(), piece.depth(), unraised).orElseThrow();
         segments.add(new Segment(Length.metres(from), Length.metres(to), lying));
         if (!last) {
           joints.add(choice.at(to));
@@ -212,11 +212,11 @@ public final class Segmentation implements Serializable {
     }
     Length shortest = Length.metres(JointChoice.overlap(part)).plus(part.longer());
     Optional<SlenderPart.Station> tooLarge =
-        part.stations().stream().filter(s -> !machine.longest(s.width(), s.depth().plus(part.deeper()), unraised).isPositive()).findFirst();
+        part.stations().stream().filter(s -> !machine.longest(s.width(), s.height(), unraised).isPositive()).findFirst();
     if (tooLarge.isPresent()) {
       SlenderPart.Station s = tooLarge.get();
       String place = part.name() + " at " + s.at().format(Length.MILLIMETRE, 3) + " from its first end";
-      return machine.obstacle(place, shortest, s.width(), s.depth().plus(part.deeper()), unraised).orElseThrow();
+      return machine.obstacle(place, shortest, s.width(), s.height(), unraised).orElseThrow();
     }
     return Finding.of(
         Severity.SERIOUS,

@@ -11,7 +11,8 @@ import io.github.wingwright.core.quantity.Moment;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
+import java.util.NavigableSet;
+import java.util.TreeSet;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -23,13 +24,14 @@ import java.util.function.DoubleUnaryOperator;
  * @param wall thickness of its wall; zero for a part that is solid, such as a plate
  * @param stations at least two, in order, the first at zero; in between all is linear
  * @param longer by how much the box around each piece is longer than the piece: slanting ends stick out, not negative
- * @param deeper by how much it is deeper than its sections are thick: camber and twist, not negative
  */
-public record SlenderPart(
-    String name, Material material, Length wall, List<Station> stations, Length longer, Length deeper)
+public record SlenderPart(String name, Material material, Length wall, List<Station> stations, Length longer)
     implements Serializable {
   private static final int STATIONS = 60;
-  private static final int OUTLINE = 201;
+
+  /** The end of a panel nearer to a station than that part of the length is that station. */
+  private static final double KINK = 1e-6;
+
 
   /**
    * One station of the part.
@@ -37,10 +39,15 @@ public record SlenderPart(
    * @param at how far from the first end, not negative
    * @param front where its section begins across the length
    * @param rear where it ends
-   * @param depth how deep it is there, not negative
+   * @param depth how thick the section is there, which is what carries bending; not negative
    * @param bending bending moment there
+   * @param bottom where the box around the section begins in depth, over the line along which the part runs: camber and
+   *     twist move it, a body that is swept up moves as a whole
+   * @param top where it ends
    */
-  public record Station(Length at, Length front, Length rear, Length depth, Moment bending) implements Serializable {
+  public record Station(
+      Length at, Length front, Length rear, Length depth, Moment bending, Length bottom, Length top)
+      implements Serializable {
     /** Refuses a section of negative size. */
     public Station {
       Objects.requireNonNull(front, "front");
@@ -49,6 +56,33 @@ public record SlenderPart(
       Door.notNegative(rear.minus(front), "width of the section");
       Door.notNegative(depth, "depth of the section");
       Door.finite(bending, "bending moment");
+      Door.notNegative(top.minus(bottom), "depth of the box around the section");
+    }
+
+    /**
+     * A station whose section is as deep as the box around it, half above and half below the line of the part.
+     *
+     * @param at how far from the first end, not negative
+     * @param front where its section begins across the length
+     * @param rear where it ends
+     * @param depth how deep it is there, not negative
+     * @param bending bending moment there
+     */
+    public Station(Length at, Length front, Length rear, Length depth, Moment bending) {
+      this(at, front, rear, depth, bending, depth.times(-0.5), depth.times(0.5));
+    }
+
+    private Station movedBy(Length first) {
+      return new Station(at.minus(first), front, rear, depth, bending, bottom, top);
+    }
+
+    /**
+     * Depth of the box around it.
+     *
+     * @return from bottom to top
+     */
+    public Length height() {
+      return top.minus(bottom);
     }
 
     /**
@@ -67,7 +101,6 @@ public record SlenderPart(
     Door.said(name, "name of the part");
     Door.notNegative(wall, "wall of " + name);
     Door.notNegative(longer, "what slanting ends add to " + name);
-    Door.notNegative(deeper, "what camber and twist add to " + name);
     stations = List.copyOf(stations);
     if (stations.size() < 2 || stations.get(0).at().si() != 0.0) {
       throw new IllegalArgumentException(
@@ -87,7 +120,7 @@ public record SlenderPart(
    * @param stations at least two, in order, the first at zero
    */
   public SlenderPart(String name, Material material, Length wall, List<Station> stations) {
-    this(name, material, wall, stations, Length.ZERO, Length.ZERO);
+    this(name, material, wall, stations, Length.ZERO);
   }
 
   /**
@@ -103,57 +136,68 @@ public record SlenderPart(
    */
   public static SlenderPart half(
       String name, LiftingSurface surface, Material material, Length wall, DoubleUnaryOperator bending) {
-    Objects.requireNonNull(surface, "surface");
-    Objects.requireNonNull(material, "material");
-    Objects.requireNonNull(bending, "bending");
+    return half(name, surface, material, wall, Length.ZERO, bending);
+  }
+
+  /**
+   * One half of a wing whose trailing edge is made no thinner than a line, as {@link WingSolid#trailingEdgeAtLeast} does:
+   * the boxes around its pieces are those of the thickened and twisted sections.
+   *
+   * @param name what it is
+   * @param surface the surface
+   * @param material what it is made of
+   * @param wall thickness of its wall, zero for a solid one
+   * @param edge least thickness of its trailing edge, not negative
+   * @param bending bending moment [N·m] over the distance from the root, across the span [m]
+   * @return the part
+   */
+  public static SlenderPart half(
+      String name, LiftingSurface surface, Material material, Length wall, Length edge, DoubleUnaryOperator bending) {
     Planform planform = surface.planform();
     double length = planform.isMirrored() ? 0.5 * planform.span().si() : planform.span().si();
+    SectionBox box = new SectionBox(surface, Door.notNegative(edge, "trailing edge of " + name));
     List<Station> stations = new ArrayList<>();
     double along = 0.0;
     double before = 0.0;
     double height = 0.0;
-    for (int i = 0; i <= STATIONS; i++) {
-      double y = length * i / STATIONS;
+    double low = 0.0;
+    double high = 0.0;
+    for (double y : alongSpan(planform, length)) {
       Length out = Length.metres(y);
       double up = planform.isMirrored() ? planform.heightAt(out).si() : 0.0;
       along += Math.hypot(y - before, up - height);
       before = y;
       height = up;
-      Length front = planform.leadingEdgeAt(out);
-      Length chord = planform.chordAt(out);
+      box.moveTo(out);
+      low = Math.min(low, box.bottom());
+      high = Math.max(high, box.top());
+      Length leading = planform.leadingEdgeAt(out);
       stations.add(
           new Station(
               Length.metres(along),
-              front,
-              front.plus(chord),
-              chord.times(surface.section().maximumThickness()),
-              Moment.newtonMetres(bending.applyAsDouble(y))));
+              leading.plus(Length.metres(box.front())),
+              leading.plus(Length.metres(box.rear())),
+              planform.chordAt(out).times(surface.section().maximumThickness()),
+              Moment.newtonMetres(bending.applyAsDouble(y)),
+              Length.metres(box.bottom()),
+              Length.metres(box.top())));
     }
-    double thick = planform.rootChord().si() * surface.section().maximumThickness();
-    double tall = sectionHeight(surface);
     double slope = planform.isMirrored() ? Math.abs(planform.panels().get(0).dihedral().si()) : 0.0;
-    Length longer = Length.metres(tall * Math.sin(slope));
-    return new SlenderPart(name, material, wall, stations, longer, Length.metres(Math.max(0.0, tall - thick)));
+    return new SlenderPart(name, material, wall, stations, Length.metres((high - low) * Math.sin(slope)));
   }
 
-  /** Height of the box around all sections seen along the span: camber lifts them, twist tips them up. */
-  private static double sectionHeight(LiftingSurface surface) {
-    double[] x = new double[OUTLINE];
-    double[] z = new double[OUTLINE];
-    surface.section().outline(x, z);
-    Planform planform = surface.planform();
-    double low = 0.0;
-    double high = 0.0;
-    for (Length station : planform.stations()) {
-      double chord = planform.chordAt(station).si();
-      double twist = planform.twistAt(station).si();
-      for (int i = 0; i < OUTLINE; i++) {
-        double up = chord * (z[i] * Math.cos(twist) - x[i] * Math.sin(twist));
-        low = Math.min(low, up);
-        high = Math.max(high, up);
-      }
+  /** Equal steps and the ends of the panels, where outline and twist have their kinks. */
+  private static NavigableSet<Double> alongSpan(Planform planform, double length) {
+    TreeSet<Double> stations = new TreeSet<>();
+    for (int i = 0; i < STATIONS; i++) {
+      stations.add(length * i / STATIONS);
     }
-    return high - low;
+    stations.add(length);
+    planform.stations().stream()
+        .mapToDouble(Length::si)
+        .filter(y -> stations.subSet(y - KINK * length, y + KINK * length).isEmpty() && y < length)
+        .forEach(stations::add);
+    return stations;
   }
 
   /**
@@ -175,13 +219,16 @@ public record SlenderPart(
     Planform planform = surface.planform();
     double half = 0.5 * planform.span().si();
     List<Station> stations = new ArrayList<>();
-    for (int i = 0; i <= 2 * STATIONS; i++) {
-      double y = Math.abs(half * (i - STATIONS) / STATIONS);
+    NavigableSet<Double> out = alongSpan(planform, half);
+    TreeSet<Double> across = new TreeSet<>(out);
+    out.forEach(y -> across.add(0.0 - y));
+    for (double place : across) {
+      double y = Math.abs(place);
       Length front = planform.leadingEdgeAt(Length.metres(y));
       Length chord = planform.chordAt(Length.metres(y));
       stations.add(
           new Station(
-              Length.metres(half * i / STATIONS),
+              Length.metres(half + place),
               front,
               front.plus(chord),
               depth,
@@ -209,15 +256,41 @@ public record SlenderPart(
       double x = fuselage.length().si() * 0.5 * (1.0 - Math.cos(Math.PI * i / STATIONS));
       Length at = Length.metres(x);
       Length half = fuselage.widthAt(at).times(0.5);
+      Length high = fuselage.heightAt(at);
+      Length middle = fuselage.centreHeightAt(at);
       stations.add(
           new Station(
               at,
               half.times(-1.0),
               half,
-              fuselage.heightAt(at),
-              Moment.newtonMetres(bending.applyAsDouble(x))));
+              high,
+              Moment.newtonMetres(bending.applyAsDouble(x)),
+              middle.minus(high.times(0.5)),
+              middle.plus(high.times(0.5))));
     }
     return new SlenderPart("fuselage", material, wall, stations);
+  }
+
+  /**
+   * The same part with the small rib below it by which it is balanced, as {@link BodySolid#markedAt} makes it: the box around
+   * the stations on both sides of it is deeper by that.
+   *
+   * @param mark where the rib is, 0 to the length
+   * @return the part
+   */
+  public SlenderPart markedAt(Length mark) {
+    Door.within(mark, Length.ZERO, length(), "place of the mark on " + name);
+    Length rib = Length.metres(BodyRing.RIB_HEIGHT);
+    List<Station> marked = new ArrayList<>(stations);
+    for (int i = 0; i < marked.size(); i++) {
+      boolean before = i + 1 < stations.size() && stations.get(i + 1).at().compareTo(mark) >= 0;
+      boolean after = i > 0 && stations.get(i - 1).at().compareTo(mark) <= 0;
+      Station s = stations.get(i);
+      if (s.at().compareTo(mark) <= 0 ? before : after) {
+        marked.set(i, new Station(s.at(), s.front(), s.rear(), s.depth(), s.bending(), s.bottom().minus(rib), s.top()));
+      }
+    }
+    return new SlenderPart(name, material, wall, marked, longer);
   }
 
   /**
@@ -265,10 +338,31 @@ public record SlenderPart(
   /**
    * Depth of the box around it.
    *
-   * @return the greatest depth and what camber and twist add
+   * @return from the lowest bottom to the highest top
    */
   public Length depth() {
-    return Length.metres(deeper.si() + stations.stream().mapToDouble(s -> s.depth().si()).max().orElseThrow());
+    double bottom = stations.stream().mapToDouble(s -> s.bottom().si()).min().orElseThrow();
+    double top = stations.stream().mapToDouble(s -> s.top().si()).max().orElseThrow();
+    return Length.metres(top - bottom);
+  }
+
+  /**
+   * A piece of it: between stations all is linear, so its stations are those in between and its two ends.
+   *
+   * @param from where the piece begins
+   * @param to where it ends, farther along
+   * @return the piece, its first end at zero
+   */
+  public SlenderPart between(Length from, Length to) {
+    Station last = at(to).movedBy(from);
+    List<Station> inside = new ArrayList<>();
+    inside.add(at(from).movedBy(from));
+    // Compared after the subtraction, whose rounding may bring a station onto an end.
+    stations.stream()
+        .filter(s -> s.at().minus(from).isPositive() && s.at().minus(from).compareTo(last.at()) < 0)
+        .forEach(s -> inside.add(s.movedBy(from)));
+    inside.add(last);
+    return new SlenderPart(name, material, wall, inside, longer);
   }
 
   /**
@@ -291,7 +385,9 @@ public record SlenderPart(
         Length.metres(between(before.front().si(), after.front().si(), t)),
         Length.metres(between(before.rear().si(), after.rear().si(), t)),
         Length.metres(between(before.depth().si(), after.depth().si(), t)),
-        Moment.newtonMetres(between(before.bending().si(), after.bending().si(), t)));
+        Moment.newtonMetres(between(before.bending().si(), after.bending().si(), t)),
+        Length.metres(between(before.bottom().si(), after.bottom().si(), t)),
+        Length.metres(between(before.top().si(), after.top().si(), t)));
   }
 
   private static double between(double before, double after, double t) {

@@ -24,11 +24,11 @@ final class Split {
   private final double[] at;
   private final double[] front;
   private final double[] rear;
-  private final double[] depth;
+  private final double[] bottom;
+  private final double[] top;
   private final double[] bending;
   private final double overlap;
   private final double longer;
-  private final double deeper;
   private final int grid;
 
   Split(SlenderPart part, BuildVolume machine, Set<Lay> lays, int steps) {
@@ -36,18 +36,19 @@ final class Split {
     this.lays = lays;
     this.overlap = JointChoice.overlap(part);
     this.longer = part.longer().si();
-    this.deeper = part.deeper().si();
     at = nodes(part, steps);
     grid = at.length - 1;
     front = new double[grid + 1];
     rear = new double[grid + 1];
-    depth = new double[grid + 1];
+    bottom = new double[grid + 1];
+    top = new double[grid + 1];
     bending = new double[grid + 1];
     for (int i = 0; i <= grid; i++) {
       SlenderPart.Station s = part.at(Length.metres(at[i]));
       front[i] = s.front().si();
       rear[i] = s.rear().si();
-      depth[i] = s.depth().si();
+      bottom[i] = s.bottom().si();
+      top[i] = s.top().si();
       bending[i] = Math.abs(s.bending().si());
     }
   }
@@ -85,20 +86,8 @@ final class Split {
     if (to <= from) {
       return true;
     }
-    double[] box = box(part, from, to);
-    return longest(box[0], box[1]) >= to - from + tongue + longer;
-  }
-
-  /** Width and depth of the box around a piece: between stations all is linear, so the stations and the ends have it. */
-  static double[] box(SlenderPart part, double from, double to) {
-    List<SlenderPart.Station> inside = new ArrayList<>();
-    inside.add(part.at(Length.metres(from)));
-    inside.add(part.at(Length.metres(to)));
-    part.stations().stream().filter(s -> s.at().si() > from && s.at().si() < to).forEach(inside::add);
-    double low = inside.stream().mapToDouble(s -> s.front().si()).min().orElseThrow();
-    double high = inside.stream().mapToDouble(s -> s.rear().si()).max().orElseThrow();
-    double deep = inside.stream().mapToDouble(s -> s.depth().si()).max().orElseThrow();
-    return new double[] {high - low, deep + part.deeper().si()};
+    SlenderPart piece = part.between(Length.metres(from), Length.metres(to));
+    return longest(piece.width().si(), piece.depth().si()) >= to - from + tongue + longer;
   }
 
   /** The seams from the first end on; none if no split makes it. */
@@ -124,14 +113,16 @@ final class Split {
     for (int i = 0; i < grid; i++) {
       double low = front[i];
       double high = rear[i];
-      double deep = depth[i];
+      double bed = bottom[i];
+      double roof = top[i];
       int end = i;
       for (int j = i + 1; j <= grid; j++) {
         low = Math.min(low, front[j]);
         high = Math.max(high, rear[j]);
-        deep = Math.max(deep, depth[j]);
+        bed = Math.min(bed, bottom[j]);
+        roof = Math.max(roof, top[j]);
         double length = at[j] - at[i] + longer + (j == grid ? 0.0 : overlap);
-        if (longest(high - low, deep + deeper) < length - SLACK * length) {
+        if (longest(high - low, roof - bed) < length - SLACK * length) {
           // The last piece has no tongue, so a longer one may still reach the end.
           if (at[grid] - at[i] + longer > length) {
             break;

@@ -16,6 +16,14 @@ import java.io.Serializable;
  */
 public record Tongue(double chordFrom, double chordTo, Length thickness, Length length, Length play)
     implements Serializable {
+  /** Where the tongue of a wing begins along the chord, as a fraction. */
+  static final double FROM = 0.22;
+
+  /** Where it ends. */
+  static final double TO = 0.5;
+
+  /** Its thickness over that of the section. */
+  static final double THICKNESS = 0.4;
 
   /** Refuses a tongue without size. */
   public Tongue {

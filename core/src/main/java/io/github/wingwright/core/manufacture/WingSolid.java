@@ -232,8 +232,15 @@ public final class WingSolid implements Solid {
 
   /** The section with its trailing edge as thick as asked where the chord is least. */
   private SectionLoop loop(WingFrame frame, double tolerance) {
-    double edge = leastEdge / Math.min(frame.chord(from), frame.chord(to));
-    return SectionLoop.of(section, edge, tolerance);
+    double least = Math.min(frame.chord(from), frame.chord(to));
+    for (Length station : planform.stations()) {
+      for (double y : new double[] {0.0 - station.si(), station.si()}) {
+        if (y > from && y < to) {
+          least = Math.min(least, frame.chord(y));
+        }
+      }
+    }
+    return SectionLoop.of(section, leastEdge / least, tolerance);
   }
 
   /** Twist turns straight lines into curves and panels into saddles: both kept within the tolerance. */

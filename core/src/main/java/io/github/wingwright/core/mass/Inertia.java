@@ -142,6 +142,19 @@ public record Inertia(
   }
 
   /**
+   * The inertia of the same shape with another mass.
+   *
+   * @param factor the other mass over this one, not negative
+   * @return every moment and product times the factor
+   */
+  public Inertia times(double factor) {
+    Door.notNegative(factor, "factor of an inertia");
+    return new Inertia(
+        roll.times(factor), pitch.times(factor), yaw.times(factor),
+        productXy.times(factor), productXz.times(factor), productYz.times(factor));
+  }
+
+  /**
    * A moment of inertia about an axis at a distance.
    *
    * <pre>{@code I = I_0 + m·(a² + b²)}</pre>

@@ -13,7 +13,6 @@ import io.github.wingwright.core.quantity.NamedUnit;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -29,8 +28,8 @@ import org.jspecify.annotations.Nullable;
  * m = Σ m_i        x_cg = Σ m_i·x_i/m        I_yy = Σ (I_yy,i + m_i·((x_i − x_cg)² + (z_i − z_cg)²))
  * }</pre>
  *
- * <p>The numbers are those of the likely masses; {@link #massBand()} and {@link #centreOfGravityBand()} say how far they may
- * be off. The workings ({@link #massStep()} and its like) give them bit for bit.
+ * <p>The numbers are those of the likely masses; {@link #massBand()}, {@link #centreOfGravityBand()} and {@link #rollInertiaBand()}
+ * with its like say how far they may be off. The workings ({@link #massStep()} and its like) give them bit for bit.
  */
 public final class MassStatement implements Serializable {
   private static final long serialVersionUID = 1L;
@@ -235,28 +234,7 @@ public final class MassStatement implements Serializable {
    * @return the band of x_cg [m]
    */
   public Band centreOfGravityBand() {
-    return new Band(Math.min(extreme(false), x), x, Math.max(extreme(true), x));
-  }
-
-  private double extreme(boolean aft) {
-    Comparator<MassItem> byPlace = Comparator.comparing(item -> item.centreOfGravity().x());
-    List<MassItem> ordered = items.stream().sorted(aft ? byPlace.reversed() : byPlace).toList();
-    double sum = 0.0;
-    double moment = 0.0;
-    for (MassItem item : ordered) {
-      sum += item.massBand().low();
-      moment += item.massBand().low() * item.centreOfGravity().x().si();
-    }
-    double best = sum > 0.0 ? moment / sum : ordered.get(0).centreOfGravity().x().si();
-    for (MassItem item : ordered) {
-      double more = item.massBand().high() - item.massBand().low();
-      sum += more;
-      moment += more * item.centreOfGravity().x().si();
-      if (sum > 0.0) {
-        best = aft ? Math.max(best, moment / sum) : Math.min(best, moment / sum);
-      }
-    }
-    return best;
+    return new MassBands(this).centreOfGravity();
   }
 
   /**
@@ -280,6 +258,37 @@ public final class MassStatement implements Serializable {
       sum[5] += Inertia.aboutParallelAxes(own.productYz().si(), m, b, c);
     }
     return new Inertia(moment(sum[0]), moment(sum[1]), moment(sum[2]), moment(sum[3]), moment(sum[4]), moment(sum[5]));
+  }
+
+  /**
+   * How small and how great the moment of inertia in roll can be when each mass takes any value in its range.
+   *
+   * <p>Exact: a moment about the centre of gravity grows with each mass, because a little more of it at a distance a adds
+   * a²·dm and moves the centre to where the moment is least, which adds nothing to first order. So the least has all items at
+   * their least, the greatest all at their greatest. An item's own inertia goes with its mass.
+   *
+   * @return the band of I_xx [kg·m²]
+   */
+  public Band rollInertiaBand() {
+    return new MassBands(this).inertia(Inertia::roll);
+  }
+
+  /**
+   * How small and how great the moment of inertia in pitch can be, as {@link #rollInertiaBand()}.
+   *
+   * @return the band of I_yy [kg·m²]
+   */
+  public Band pitchInertiaBand() {
+    return new MassBands(this).inertia(Inertia::pitch);
+  }
+
+  /**
+   * How small and how great the moment of inertia in yaw can be, as {@link #rollInertiaBand()}.
+   *
+   * @return the band of I_zz [kg·m²]
+   */
+  public Band yawInertiaBand() {
+    return new MassBands(this).inertia(Inertia::yaw);
   }
 
   private static MomentOfInertia moment(double si) {

@@ -13,10 +13,13 @@ import java.util.stream.Collectors;
  * all a foaming polymer differ from batch to batch, the last by a factor of two with temperature and flow.
  *
  * <p>Stiffness is given along the printed line, the grain or the fibre; across printed layers it is lower. Where no
- * stiffness is given none was found that could be stood for. The ranges of PLA, PETG, ABS and PC were widened until they hold
- * what was found published, which disagrees: PLA of 22.9 MPa in one maker's data, of 3 to 4 GPa and 50 to 65 MPa on a page of
- * data on additive materials; PETG of up to 3 GPa and 56 MPa, PC of 2 to 3 GPa and 58 to 75 MPa there; ABS of 1.44 GPa in a
- * maker's data. Their likely values, and all other ranges of stiffness and strength, are from memory, as their sources say.
+ * stiffness is given none was found that could be stood for. The ranges of PLA, PETG, ABS, PA, PC and PP were widened until they
+ * hold what was found published, which disagrees: PLA of 22.9 MPa in one maker's data, of 3 to 4 GPa and 50 to 65 MPa on a page of
+ * data on additive materials; PETG of up to 3 GPa and 56 MPa, PA of 2 to 3 GPa and 62 to 82 MPa dry and of 1.8 GPa and 55 to
+ * 60 MPa once it has drawn water, PC of 2 to 3 GPa and 58 to 75 MPa there; ABS of 1.44 GPa in a maker's data; PP of 1.17 to
+ * 1.72 GPa and 31 to 37 MPa, moulded, in a yearly report's table (Wohlers 2011, appendix E). Pultruded carbon and epoxy is as a
+ * maker specifies it at least: 127 GPa and 1.37 GPa in bending, 1.5 g/cm³. For ASA nothing was found but its density. Likely
+ * values, and all other ranges of stiffness and strength, are from memory, as their sources say.
  */
 public final class Materials {
   private static final Source FILAMENT =
@@ -38,6 +41,9 @@ public final class Materials {
   private static final Source GEOFOAM_STIFFNESS =
       Source.fromMemory("data sheets of rigid polystyrene foams", "compression modulus and bending strength");
   private static final Source FOAM_SHEET_PRACTICE = Source.COMMON_PRACTICE;
+  private static final Source FOAM_BOARD_WEIGHED =
+      Source.published("builders' weighings of paper-faced foam board, public", "115 g of 20 × 30 × 3/16 in; 225 g of A1, 5 mm");
+  private static final Source PULTRUDED = Source.published("a maker's specification of pultruded carbon", "1.5 g/cm³; 1.6 from memory");
   private static final Source POLYMER_STRENGTH =
       Source.fromMemory("data sheets of printed polymers", "tension along the line; across layers a third to four fifths of it");
   private static final Source WOOD_STRENGTH =
@@ -81,6 +87,11 @@ public final class Materials {
       polymer("PA", 1.14, 1.145, 1.15, FILAMENT).withElasticModulus(gpa(1.2), gpa(2.0), gpa(3.0), POLYMER_STIFFNESS)
           .withStrength(mpa(40), mpa(55), mpa(70), POLYMER_STRENGTH);
 
+  /** Polyamide 12, printed, dry. */
+  public static final Material PA12 =
+      handbook("PA12", 1.01, 1.015, 1.02).withElasticModulus(gpa(1.1), gpa(1.4), gpa(1.8), POLYMER_STIFFNESS)
+          .withStrength(mpa(35), mpa(45), mpa(55), POLYMER_STRENGTH);
+
   /** Polycarbonate, printed. */
   public static final Material PC =
       polymer("PC", 1.19, 1.20, 1.21, FILAMENT).withElasticModulus(gpa(1.9), gpa(2.2), gpa(3.0), POLYMER_STIFFNESS)
@@ -88,8 +99,8 @@ public final class Materials {
 
   /** Polypropylene, printed. */
   public static final Material PP =
-      polymer("PP", 0.89, 0.90, 0.91, FILAMENT).withElasticModulus(gpa(0.8), gpa(1.1), gpa(1.5), POLYMER_STIFFNESS)
-          .withStrength(mpa(18), mpa(22), mpa(30), POLYMER_STRENGTH);
+      polymer("PP", 0.89, 0.90, 0.91, FILAMENT).withElasticModulus(gpa(0.8), gpa(1.1), gpa(1.75), POLYMER_STIFFNESS)
+          .withStrength(mpa(18), mpa(22), mpa(37), POLYMER_STRENGTH);
 
   /** Thermoplastic polyurethane, printed; soft, for noses. */
   public static final Material TPU = polymer("TPU", 1.20, 1.21, 1.22, FILAMENT);
@@ -132,6 +143,9 @@ public final class Materials {
   /** Extruded polystyrene in thin sheets of 2 to 6 mm, for plates and folded wings. */
   public static final Material FOAM_SHEET = foam("foam sheet", 33, 36, 40, FOAM_SHEET_PRACTICE);
 
+  /** Polystyrene foam of 4 to 5 mm between two papers, of the whole board: the papers are half of its mass or more. */
+  public static final Material FOAM_BOARD = foam("foam board", 62, 75, 90, FOAM_BOARD_WEIGHED);
+
   /** Expanded polypropylene, 1.3 to 1.9 lb/ft³. */
   public static final Material EPP = foam("EPP foam", 20.8, 20.8, 30.4, FOAM_PAGE);
 
@@ -143,7 +157,7 @@ public final class Materials {
 
   /** Pultruded carbon and epoxy, as rod or tube, of the wall itself. */
   public static final Material CARBON_TUBE =
-      handbook("carbon tube", 1.5, 1.55, 1.6).withElasticModulus(gpa(100), gpa(120), gpa(150), HANDBOOK)
+      polymer("carbon tube", 1.5, 1.55, 1.6, PULTRUDED).withElasticModulus(gpa(100), gpa(120), gpa(150), HANDBOOK)
           .withStrength(mpa(600), mpa(900), mpa(1400), HANDBOOK);
 
   /** Glass and epoxy laminate. */
@@ -174,8 +188,8 @@ public final class Materials {
 
   private static final List<Material> ALL =
       List.of(
-          PLA, FOAMING_PLA, FOAMING_PLA_PARTLY, PETG, ABS, ASA, PA, PC, PP, TPU, BALSA_LIGHT, BALSA_MEDIUM, BALSA_HARD,
-          SPRUCE, BIRCH_PLYWOOD, BALSA_PLYWOOD, CARD, EPS, XPS, FOAM_SHEET, EPP, CARBON_TUBE, GLASS_LAMINATE, STEEL, BRASS,
+          PLA, FOAMING_PLA, FOAMING_PLA_PARTLY, PETG, ABS, ASA, PA, PA12, PC, PP, TPU, BALSA_LIGHT, BALSA_MEDIUM, BALSA_HARD,
+          SPRUCE, BIRCH_PLYWOOD, BALSA_PLYWOOD, CARD, EPS, XPS, FOAM_SHEET, FOAM_BOARD, EPP, CARBON_TUBE, GLASS_LAMINATE, STEEL, BRASS,
           LEAD, TUNGSTEN, TUNGSTEN_PUTTY, MODELLING_CLAY);
 
   private Materials() {}

@@ -47,7 +47,8 @@
  * <h2>Ranges</h2>
  * An item carries the least, the likely and the greatest mass. The statement's numbers are those of the likely masses; the
  * range of the total has all items at one end, and the range of the centre of gravity is the exact extreme over every choice
- * of masses within their ranges. Both are outer limits, not a probable error.
+ * of masses within their ranges; the range of a moment of inertia has all items at one end, for each adds to it. All are outer
+ * limits, not a probable error: of items that scatter apart the total strays as the square root of the sum of squares.
  *
  * <h2>Policies</h2>
  * <ul>

@@ -12,9 +12,11 @@ import io.github.wingwright.core.geometry.CrossSection;
 import io.github.wingwright.core.geometry.EndProfile;
 import io.github.wingwright.core.geometry.Fuselage;
 import io.github.wingwright.core.geometry.LoftedBody;
+import io.github.wingwright.core.mass.Materials;
 import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.testing.Seeded;
+import java.util.EnumSet;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -113,6 +115,29 @@ class BodySolidTest {
       }
       assertThat(worst).as("at %s mm", tolerance).isLessThan(tolerance);
     }
+  }
+
+  @Test
+  void a_coarse_piece_does_not_cut_into_its_own_socket() {
+    // Sides of a round body of 22 mm at 1.6 mm cut off 0.8 mm, more than the skin of half a millimetre around the socket.
+    BodySolid whole = BodySolid.of(new Fuselage(BodyShape.capsule(), mm(310.5), mm(22)));
+    Spigot spigot = new Spigot(mm(20.8), mm(10), mm(0.1));
+    for (double tolerance : new double[] {0.05, 0.4, 1.6, 5}) {
+      BodySolid aft = whole.between(mm(74.52), mm(204.93)).startingOver(spigot, Length.ZERO).endingWith(spigot);
+      // Refused with the place if an edge were not shared by two.
+      assertThat(MeshCheck.of(aft.mesh(mm(tolerance))).volume().cubicCentimetres()).as("at %s mm", tolerance).isBetween(43.0, 50.0);
+    }
+  }
+
+  @Test
+  void a_spigot_finds_room_at_the_bottom_of_its_socket_where_a_boom_gets_thinner() {
+    Fuselage boom = new Fuselage(BodyShape.podAndBoom(EndProfile.tangentOgive(), 2, 5, 1, 0.35), mm(2000), mm(70));
+    SlenderPart part = SlenderPart.body(boom, Materials.PLA, mm(1), x -> 1);
+    Segmentation cut = Segmentation.of(part, BuildVolume.box(mm(120), mm(120), mm(120)), EnumSet.of(Lay.UPRIGHT));
+    assertThat(cut.segments()).hasSizeGreaterThan(15);
+    List<BodySolid> pieces = Pieces.ofBody(BodySolid.of(boom), cut);
+    assertThat(pieces).hasSameSizeAs(cut.segments());
+    pieces.forEach(piece -> assertThat(MeshCheck.of(piece.mesh(mm(0.2))).volume().si()).as("%s", piece).isPositive());
   }
 
   @Test

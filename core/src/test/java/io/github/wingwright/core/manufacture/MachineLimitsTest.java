@@ -301,9 +301,10 @@ class MachineLimitsTest {
     count[0] = 0;
     for (int i = 0; i < grid; i++) {
       for (int j = i + 1; j <= grid && count[i] < 1000; j++) {
-        double[] box = Split.box(part, part.length().si() * i / grid, Math.min(part.length().si(), part.length().si() * j / grid));
+        Length end = j == grid ? part.length() : part.length().times((double) j / grid);
+        SlenderPart box = part.between(part.length().times((double) i / grid), end);
         double piece = length * (j - i) / grid + (j == grid ? 0 : tongue);
-        if (machine.orientation(mm(piece), mm(1e3 * box[0]), mm(1e3 * box[1]), lays).isPresent()) {
+        if (machine.orientation(mm(piece), box.width(), box.depth(), lays).isPresent()) {
           count[j] = Math.min(count[j], count[i] + 1);
         }
       }

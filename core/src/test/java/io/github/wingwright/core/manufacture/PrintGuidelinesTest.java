@@ -9,9 +9,15 @@ import io.github.wingwright.core.basis.Severity;
 import io.github.wingwright.core.geometry.AirfoilSection;
 import io.github.wingwright.core.geometry.BodyShape;
 import io.github.wingwright.core.geometry.Fuselage;
+import io.github.wingwright.core.geometry.Panel;
+import io.github.wingwright.core.geometry.Planform;
+import io.github.wingwright.core.geometry.Wing;
 import io.github.wingwright.core.mass.Materials;
+import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.quantity.Moment;
+import java.util.EnumSet;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -65,6 +71,70 @@ class PrintGuidelinesTest {
   }
 
   @Test
+  void a_body_in_pieces_is_held_by_the_height_of_each_piece_not_by_its_whole_length() {
+    SlenderPart tall = SlenderPart.body(new Fuselage(BodyShape.capsule(), mm(600), mm(20)), Materials.PLA, mm(0.84), x -> 0);
+    Segmentation three = Segmentation.of(tall, BuildVolume.box(mm(200), mm(200), mm(230)), EnumSet.of(Lay.UPRIGHT));
+    assertThat(three.segments()).hasSize(3);
+    assertThat(PrintGuidelines.check(tall, Orientation.UPRIGHT)).anySatisfy(f -> assertThat(f.subject()).contains("foot"));
+    assertThat(PrintGuidelines.check(three)).noneSatisfy(f -> assertThat(f.subject()).contains("foot"));
+    // Of 600 mm in pieces of up to 290 mm the longest stands 14 times as high as wide.
+    Segmentation slim = Segmentation.of(tall, BuildVolume.box(mm(200), mm(200), mm(300)), EnumSet.of(Lay.UPRIGHT));
+    double longest = slim.segments().stream().mapToDouble(s -> s.length().millimetres()).max().orElseThrow();
+    assertThat(PrintGuidelines.check(slim))
+        .filteredOn(f -> f.subject().contains("foot"))
+        .singleElement()
+        .satisfies(f -> {
+          assertThat(f.subject()).matches("fuselage, piece . of 3: height over the width of the foot");
+          assertThat(f.value().orElseThrow()).isCloseTo(longest / 20, within(1e-9));
+        });
+    // The round ends lean in the first and the last piece, not in between: said once.
+    assertThat(PrintGuidelines.check(three)).filteredOn(f -> f.subject().contains("overhang")).hasSize(1);
+  }
+
+  private static Joint joint(JointKind kind, double size, double clearance) {
+    return new Joint(kind, mm(50), mm(8), mm(size), mm(clearance), Mass.ZERO, Moment.ZERO, Moment.newtonMetres(1));
+  }
+
+  @Test
+  void pins_holes_and_tongues_of_joints_are_held_against_the_machine() {
+    assertThat(PrintGuidelines.check("seam", joint(JointKind.DOWEL, 1.8, 0.2))).isEmpty();
+    assertThat(PrintGuidelines.check("seam", joint(JointKind.DOWEL, 1.5, 0.2)))
+        .extracting(f -> f.subject())
+        .containsExactly("seam: pin", "seam: hole");
+    assertThat(PrintGuidelines.check("seam", joint(JointKind.TUBE, 1.5, 0.1))).extracting(f -> f.subject()).containsExactly("seam: hole");
+    assertThat(PrintGuidelines.check("seam", joint(JointKind.TUBE, 2.0, 0.1))).isEmpty();
+    assertThat(PrintGuidelines.check("seam", joint(JointKind.TONGUE, 0.42, 0.1))).isEmpty();
+    assertThat(PrintGuidelines.check("seam", joint(JointKind.TONGUE, 0.3, 0.1))).hasSize(1);
+    assertThat(PrintGuidelines.check("rod", Bore.along(0.3, mm(1.2), Length.ZERO, mm(30))))
+        .hasValueSatisfying(f -> assertThat(f.value().orElseThrow()).isCloseTo(1.2e-3, within(1e-15)));
+    assertThat(PrintGuidelines.check("rod", Bore.along(0.3, mm(2.2), Length.ZERO, mm(30)))).isEmpty();
+  }
+
+  @Test
+  void the_trailing_edge_is_looked_at_where_the_chord_is_least_wherever_that_is() {
+    // An edge of 1 % of the chord: 0.5 mm at the root of 50 mm, 0.9 mm at 90 mm, 0.3 mm at the waist of 30 mm.
+    Planform waisted = Planform.symmetric(mm(50), List.of(
+        new Panel(mm(100), mm(30), Angle.ZERO, Angle.ZERO, Angle.ZERO),
+        new Panel(mm(100), mm(90), Angle.ZERO, Angle.ZERO, Angle.ZERO)));
+    AirfoilSection blunt = new Box() {
+      @Override
+      public double trailingEdgeThickness() {
+        return 0.01;
+      }
+    };
+    Wing wing = Wing.of(waisted, blunt);
+    assertThat(PrintGuidelines.trailingEdge(wing, mm(0.42))).hasValueSatisfying(f -> {
+      assertThat(f.severity()).isEqualTo(Severity.NOTE);
+      assertThat(f.value().orElseThrow()).isCloseTo(0.3e-3, within(1e-12));
+      assertThat(f.message()).contains("0.3 mm thick at 100 mm from the root").contains("0.42 mm, a line wide");
+    });
+    assertThat(PrintGuidelines.trailingEdge(wing, mm(0.2)))
+        .hasValueSatisfying(f -> assertThat(f.severity()).isEqualTo(Severity.CAUTION));
+    Wing stout = Wing.of(Planform.tapered(mm(200), mm(50), mm(40)), blunt);
+    assertThat(PrintGuidelines.trailingEdge(stout, mm(0.2))).isEmpty();
+  }
+
+  @Test
   void the_modulus_of_a_skin_is_that_of_the_figure_its_outline_draws() {
     // A rectangle 1 × 0.1: I = 2·(0.05² · 1) + 2·(0.1³/12), Z = I/0.05.
     AirfoilSection box = new Box();
@@ -77,7 +147,7 @@ class PrintGuidelinesTest {
   }
 
   /** A rectangle as a section, its outline from one corner of the rear edge around. */
-  private static final class Box implements AirfoilSection {
+  private static class Box implements AirfoilSection {
     @Override
     public String name() {
       return "box";

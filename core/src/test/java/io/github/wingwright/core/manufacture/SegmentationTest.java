@@ -8,7 +8,11 @@ import static org.assertj.core.api.Assertions.within;
 import io.github.wingwright.core.basis.Severity;
 import io.github.wingwright.core.geometry.BodyShape;
 import io.github.wingwright.core.geometry.Fuselage;
+import io.github.wingwright.core.geometry.Panel;
+import io.github.wingwright.core.geometry.Planform;
+import io.github.wingwright.core.geometry.Wing;
 import io.github.wingwright.core.mass.Materials;
+import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Moment;
 import java.util.ArrayList;
@@ -31,12 +35,16 @@ class SegmentationTest {
 
   /** A hollow beam 80 mm wide and 6 mm deep. */
   private static SlenderPart beam(double length, DoubleUnaryOperator bending) {
+    return beam(length, 80, 6, bending);
+  }
+
+  private static SlenderPart beam(double length, double width, double depth, DoubleUnaryOperator bending) {
     List<SlenderPart.Station> stations = new ArrayList<>();
     for (int i = 0; i <= 100; i++) {
       double x = length * i / 100;
       stations.add(
           new SlenderPart.Station(
-              mm(x), Length.ZERO, mm(80), mm(6), Moment.newtonMetres(bending.applyAsDouble(x / length))));
+              mm(x), Length.ZERO, mm(width), mm(depth), Moment.newtonMetres(bending.applyAsDouble(x / length))));
     }
     return new SlenderPart("beam", Materials.PLA, mm(0.42), stations);
   }
@@ -145,6 +153,52 @@ class SegmentationTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> body.at(mm(300)))
         .withMessageStartingWith("place on fuselage must be 0 m to 256 mm, was 300 mm");
+  }
+
+  @Test
+  void the_box_of_a_twisted_wing_with_a_thick_edge_is_that_of_its_solid_everywhere_along_it() {
+    Planform planform = Planform.symmetric(mm(120), List.of(
+        new Panel(mm(250), mm(48), Angle.degrees(-7), Angle.ZERO, Angle.degrees(3)),
+        new Panel(mm(150), mm(30), Angle.degrees(12), Angle.ZERO, Angle.degrees(2))));
+    Wing wing = Wing.of(planform, new Lens(0.05, 0.02));
+    SlenderPart part = SlenderPart.half("half wing", wing, Materials.PLA, mm(0.42), mm(0.6), y -> 0.0);
+    WingSolid solid = WingSolid.half(planform, new Lens(0.05, 0.02)).trailingEdgeAtLeast(mm(0.6));
+    assertThat(part.depth()).isGreaterThan(part.at(Length.ZERO).depth());
+    for (double[] ends : new double[][] {{0, 400}, {0, 90}, {90, 250}, {180, 320}, {300, 400}}) {
+      SlenderPart piece = part.between(mm(ends[0]), mm(ends[1]));
+      MeshBox box = solid.between(mm(ends[0]), mm(ends[1])).mesh(mm(0.002)).box();
+      // A piece has its edge thickened for its own narrowest chord, the plan for that of the half: never less.
+      assertThat(box.length().millimetres()).as("from %s", ends[0]).isLessThanOrEqualTo(piece.width().millimetres() + 1e-3);
+      assertThat(box.height().millimetres()).as("from %s", ends[0]).isLessThanOrEqualTo(piece.depth().millimetres() + 1e-3);
+      double spare = ends[1] == 400 ? 0.01 : 0.7;
+      assertThat(box.length().millimetres()).isCloseTo(piece.width().millimetres(), within(spare));
+      assertThat(box.height().millimetres()).isCloseTo(piece.depth().millimetres(), within(4 * spare));
+    }
+  }
+
+  @Test
+  void the_box_of_a_body_that_is_swept_up_and_marked_is_that_of_its_solid() {
+    Fuselage body = new Fuselage(BodyShape.capsule().upswept(3, Angle.degrees(8), 0.5), mm(400), mm(30));
+    SlenderPart part = SlenderPart.body(body, Materials.PLA, mm(0.84), x -> 0.0).markedAt(mm(150));
+    BodySolid solid = BodySolid.of(body).markedAt(mm(150));
+    for (double[] ends : new double[][] {{0, 400}, {100, 200}, {200, 400}, {320, 400}}) {
+      SlenderPart piece = part.between(mm(ends[0]), mm(ends[1]));
+      MeshBox box = solid.between(mm(ends[0]), mm(ends[1])).mesh(mm(0.01)).box();
+      // Between stations 10 mm apart the plan is straight.
+      assertThat(box.height().millimetres()).isCloseTo(piece.depth().millimetres(), within(0.05));
+    }
+    assertThat(part.between(mm(100), mm(200)).depth().millimetres()).isCloseTo(30.4, within(1e-9));
+    assertThat(part.depth().millimetres()).isGreaterThan(31);
+  }
+
+  @Test
+  void the_tongue_of_a_wing_carries_what_its_flat_section_does_across_its_layers() {
+    Joint tongue = Joint.lightest(beam(240, 60, 2.4, x -> 1e-4), mm(100));
+    assertThat(tongue.kind()).isEqualTo(JointKind.TONGUE);
+    assertThat(tongue.size().millimetres()).isCloseTo(0.4 * 2.4, within(1e-12));
+    double exact = 0.5 * 50e6 * 0.28 * 0.06 * Math.pow(0.4 * 2.4e-3, 2) / 6;
+    assertThat(tongue.capacity().si()).isCloseTo(exact, within(1e-9 * exact));
+    assertThat(tongue.added().si()).isCloseTo(1240 * 0.28 * 0.06 * 0.4 * 2.4e-3 * tongue.overlap().si(), within(1e-12));
   }
 
   @Test

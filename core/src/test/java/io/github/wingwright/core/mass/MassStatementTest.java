@@ -164,6 +164,72 @@ class MassStatementTest {
   }
 
   @Test
+  void masses_drawn_from_their_ranges_stay_within_all_bands_and_come_near_their_ends() {
+    List<MassItem> items = List.of(
+        item("wing", 15, 13, 18, 110, 30).withOwnInertia(Inertia.ofBox(grams(15), millimetres(80), millimetres(480), millimetres(5))),
+        item("body", 8, 7, 10, 130, 0).withOwnInertia(Inertia.ofTube(grams(8), millimetres(256), millimetres(22))),
+        item("tail", 5, 4, 6, 240, 5).withOwnInertia(Inertia.ofBox(grams(5), millimetres(50), millimetres(150), millimetres(1))),
+        item("ballast", 20, 16, 24, 6, -2));
+    MassStatement statement = MassStatement.of(items);
+    Band[] bands = {
+      statement.massBand(), statement.centreOfGravityBand(), statement.rollInertiaBand(), statement.pitchInertiaBand(),
+      statement.yawInertiaBand()
+    };
+    double[] least = {9, 9, 9, 9, 9};
+    double[] most = new double[5];
+    Random random = new Random(2617);
+    for (int n = 0; n < 20_000; n++) {
+      double[] m = new double[4];
+      double[] sums = new double[4];
+      for (int i = 0; i < 4; i++) {
+        Band band = items.get(i).massBand();
+        // Half of them at the corners of the ranges, the others within.
+        double u = n % 2 == 0 ? random.nextInt(2) : random.nextDouble();
+        m[i] = band.low() + u * (band.high() - band.low());
+        sums[0] += m[i];
+        sums[1] += m[i] * items.get(i).centreOfGravity().x().si();
+        sums[2] += m[i] * items.get(i).centreOfGravity().z().si();
+      }
+      double cx = sums[1] / sums[0];
+      double cz = sums[2] / sums[0];
+      double[] got = {sums[0], cx, 0, 0, 0};
+      for (int i = 0; i < 4; i++) {
+        MassItem item = items.get(i);
+        double x = Math.pow(item.centreOfGravity().x().si() - cx, 2);
+        double z = Math.pow(item.centreOfGravity().z().si() - cz, 2);
+        double own = m[i] / item.massBand().likely();
+        got[2] += m[i] * z + own * item.ownInertia().roll().si();
+        got[3] += m[i] * (x + z) + own * item.ownInertia().pitch().si();
+        got[4] += m[i] * x + own * item.ownInertia().yaw().si();
+      }
+      for (int k = 0; k < 5; k++) {
+        least[k] = Math.min(least[k], got[k]);
+        most[k] = Math.max(most[k], got[k]);
+      }
+    }
+    for (int k = 0; k < 5; k++) {
+      double slack = 1e-12 * most[k];
+      // The corners are drawn, so that the ends are met, not only kept.
+      assertThat(least[k]).as("band %s", k).isCloseTo(bands[k].low(), within(slack));
+      assertThat(most[k]).as("band %s", k).isCloseTo(bands[k].high(), within(slack));
+      assertThat(bands[k].likely()).isBetween(bands[k].low(), bands[k].high());
+    }
+  }
+
+  private static MassItem item(String name, double likely, double low, double high, double x, double z) {
+    return MassItem.of(name, grams(likely), Placement.at(millimetres(x), millimetres(z))).withMassBetween(grams(low), grams(high));
+  }
+
+  @Test
+  void an_item_that_may_weigh_nothing_leaves_no_inertia_at_the_low_end() {
+    MassStatement statement = MassStatement.of(
+        MassItem.of("trim", grams(1), Placement.at(millimetres(10), Length.ZERO)).withMassBetween(Mass.ZERO, grams(2)),
+        MassItem.of("tab", grams(1), Placement.at(millimetres(30), Length.ZERO)).withMassBetween(Mass.ZERO, grams(2)));
+    assertThat(statement.pitchInertiaBand().low()).isZero();
+    assertThat(statement.pitchInertiaBand().high()).isCloseTo(2 * statement.pitchInertiaBand().likely(), within(1e-18));
+  }
+
+  @Test
   void masses_add_up_with_their_ranges() {
     assertThat(GLIDER.mass().grams()).isCloseTo(39, within(1e-12));
     assertThat(GLIDER.massBand().low()).isCloseTo(0.036, within(1e-15));

@@ -6,11 +6,13 @@ import io.github.wingwright.core.geometry.Planform;
 import io.github.wingwright.core.mass.Inertia;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.MomentOfInertia;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * Inertia of a part about its own centre of gravity.
  *
- * <p>Skins and plates of even thickness weigh as their chord does along the span and as their radius along a body. Without
+ * <p>Plates of even thickness weigh as their chord does along the span, walls as {@link WingSkin} says of them, and along a body
+ * as their radius. Without
  * it a wing would be a point on the plane of symmetry, and the aircraft would roll as if it had none.
  */
 final class PartInertia {
@@ -19,13 +21,25 @@ final class PartInertia {
   private PartInertia() {}
 
   /**
-   * A wing, tailplane or fin whose mass per area is even.
+   * A tailplane or fin whose mass per area is even.
    *
    * @param planform its shape
    * @param mass its mass [kg]
    * @return inertia about its own centre of gravity
    */
   static Inertia surface(Planform planform, double mass) {
+    return surface(planform, mass, chord -> chord);
+  }
+
+  /**
+   * A wing whose sections weigh more or less with their chord: in proportion if it is a skin, as its square if it is solid.
+   *
+   * @param planform its shape
+   * @param mass its mass [kg]
+   * @param section what a section weighs over its chord [m], to any scale
+   * @return inertia about its own centre of gravity
+   */
+  static Inertia surface(Planform planform, double mass, DoubleUnaryOperator section) {
     boolean mirrored = planform.isMirrored();
     double reach = planform.span().si() * (mirrored ? 0.5 : 1.0);
     Sums sums = new Sums();
@@ -36,7 +50,7 @@ final class PartInertia {
       double lifted = planform.heightAt(out).si();
       // a fin stands upright: its span is height
       sums.add(
-          chord,
+          section.applyAsDouble(chord),
           x,
           mirrored ? out.si() : lifted,
           mirrored ? lifted : out.si(),
@@ -50,16 +64,18 @@ final class PartInertia {
    *
    * @param body its shape
    * @param mass its mass [kg]
+   * @param wall its wall [m], whose middle lies half of it below the surface
    * @return inertia about its own centre of gravity
    */
-  static Inertia shell(Fuselage body, double mass) {
+  static Inertia shell(Fuselage body, double mass, double wall) {
     double weight = 0.0;
     double first = 0.0;
     double second = 0.0;
     double ring = 0.0;
     for (int i = 0; i < STRIPS; i++) {
       double x = (i + 0.5) / STRIPS * body.length().si();
-      double radius = body.radiusAt(Length.metres(x)).si();
+      double outer = body.radiusAt(Length.metres(x)).si();
+      double radius = Math.max(0.5 * outer, outer - 0.5 * wall);
       weight += radius;
       first += radius * x;
       second += radius * x * x;

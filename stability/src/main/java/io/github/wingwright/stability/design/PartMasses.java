@@ -59,10 +59,14 @@ final class PartMasses {
     Step wingVolume = wingVolume(wing);
     Step wingShell = wingShell(wing);
     Step wingMass = numbers.trace(brief.wingShell().shellMassStep(wingShell, wingVolume));
-    add(items, steps, "wing", wingMass, wingCentre(wing), m -> PartInertia.surface(wing.planform(), m));
+    WingSkin skin = WingSkin.of(brief, wing.section(), wing.planform());
+    double tip = Math.max(wing.planform().tipChord().si(), 1e-3 * wing.planform().rootChord().si());
+    add(items, steps, "wing", wingMass, wingCentre(wing),
+        m -> PartInertia.surface(wing.planform(), m, c -> skin.printedArea(c, tip)));
     BodyMasses fitted = new BodyMasses(brief, numbers, wing, body);
     Step bodyMass = fitted.mass();
-    add(items, steps, "fuselage", bodyMass, Placement.at(Length.metres(fitted.centre()), Length.ZERO), m -> PartInertia.shell(body, m));
+    add(items, steps, "fuselage", bodyMass, Placement.at(Length.metres(fitted.centre()), Length.ZERO), 
+        m -> PartInertia.shell(body, m, brief.bodyShell().wallThickness().si()));
     plate(items, steps, airframe.tails().get(0), "horizontal_tail");
     plate(items, steps, airframe.tails().get(1), "vertical_tail");
     for (MassItem item : brief.carried()) {

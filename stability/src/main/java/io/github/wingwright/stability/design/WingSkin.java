@@ -136,6 +136,13 @@ final class WingSkin {
     return moment / volume;
   }
 
+  /** Area of what is printed of a section of a chord [m²], on a wing of a tip chord. */
+  double printedArea(double c, double tip) {
+    double edge = edge(tip);
+    double walls = section.wallArea(wall / c, edge);
+    return c * c * (walls + infill * (section.solidArea(edge) - walls));
+  }
+
   /** The walls once more by a hundred places along the span, for the residual of the working [m³]. */
   double wallsFinely(double span, double root, double taper) {
     double tip = tip(root, taper);

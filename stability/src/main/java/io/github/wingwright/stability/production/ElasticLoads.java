@@ -8,6 +8,7 @@ import io.github.wingwright.core.geometry.Airframe;
 import io.github.wingwright.core.geometry.Planform;
 import io.github.wingwright.core.geometry.Tail;
 import io.github.wingwright.core.geometry.Wing;
+import io.github.wingwright.core.manufacture.JointStrength;
 import io.github.wingwright.core.manufacture.SectionStrength;
 import io.github.wingwright.core.mass.MassItem;
 import io.github.wingwright.core.performance.ElasticLaunch;
@@ -111,7 +112,7 @@ final class ElasticLoads {
   ElasticLoads(Design design, ElasticLaunch elastic) {
     this.design = design;
     strength = design.brief().material().strength().map(Pressure::si).orElse(0.0);
-    across = LaunchLoads.ACROSS_LAYERS * strength;
+    across = JointStrength.ACROSS_LAYERS * strength;
     diameter = design.aircraft().airframe().fuselage().diameter().si();
     wall = design.brief().bodyShell().wallThickness().si();
     pull = Step.given("greatest pull of the elastic", "F", elastic.greatestPull(), Source.BRIEF);

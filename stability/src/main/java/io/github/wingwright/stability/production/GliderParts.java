@@ -1,29 +1,24 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.stability.production;
 
-import io.github.wingwright.core.basis.Band;
 import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Severity;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.geometry.Airframe;
-import io.github.wingwright.core.geometry.Fuselage;
 import io.github.wingwright.core.geometry.Placement;
-import io.github.wingwright.core.geometry.Planform;
 import io.github.wingwright.core.geometry.Tail;
 import io.github.wingwright.core.geometry.Wing;
 import io.github.wingwright.core.manufacture.BodySolid;
 import io.github.wingwright.core.manufacture.Bore;
 import io.github.wingwright.core.manufacture.Joint;
 import io.github.wingwright.core.manufacture.JointKind;
-import io.github.wingwright.core.manufacture.MeshWall;
 import io.github.wingwright.core.manufacture.Part;
 import io.github.wingwright.core.manufacture.Pieces;
 import io.github.wingwright.core.manufacture.PlateSolid;
 import io.github.wingwright.core.manufacture.PrintItem;
 import io.github.wingwright.core.manufacture.PrintList;
 import io.github.wingwright.core.manufacture.Segmentation;
-import io.github.wingwright.core.manufacture.ShimSolid;
 import io.github.wingwright.core.manufacture.SlenderPart;
 import io.github.wingwright.core.manufacture.Solid;
 import io.github.wingwright.core.manufacture.TailSlots;
@@ -32,21 +27,15 @@ import io.github.wingwright.core.manufacture.Templates;
 import io.github.wingwright.core.manufacture.TriangleMesh;
 import io.github.wingwright.core.manufacture.WingSeat;
 import io.github.wingwright.core.manufacture.WingSolid;
-import io.github.wingwright.core.mass.MassItem;
 import io.github.wingwright.core.mass.MassStatement;
-import io.github.wingwright.core.mass.Material;
-import io.github.wingwright.core.mass.PrintedShell;
 import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.stability.design.Design;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 
 /**
  * The parts of a design as they are made: meshes for the printer, templates for those who cut by hand, and what the parts
@@ -63,9 +52,6 @@ import java.util.TreeSet;
  * centre of gravity. Shims between wing and trough set the decalage: one for its likely value, one for each end of its range.
  */
 public final class GliderParts {
-  /** Travel of the wing in its seat either way, over the mean chord: it moves the static margin by about as much. */
-  private static final double TRAVEL = 0.06;
-
   /** Gap to each side of a plate in its slot (public design guides for material extrusion: 0.1 mm is a tight fit). */
   private static final Length PLAY = Length.millimetres(0.1);
 
@@ -85,6 +71,7 @@ public final class GliderParts {
   private final PlateSolid tailplane;
   private final PlateSolid fin;
   private final Optional<WingSeat> seat;
+  private final Shims shims;
   private final boolean pinned;
   private final TriangleMesh wingMesh;
   private final TriangleMesh bodyMesh;
@@ -111,10 +98,11 @@ public final class GliderParts {
             vertical.placement().x(),
             horizontal.placement().z(),
             thickness.plus(PLAY.times(2.0)));
-    seat = seat(wing, airframe.fuselage(), slots);
+    seat = Seating.of(wing, airframe.fuselage(), slots);
     BodySolid marked =
         BodySolid.of(airframe.fuselage()).with(slots).markedAt(design.aircraft().masses().centreOfGravity().x());
     body = seat.isPresent() ? marked.with(seat.get()) : marked;
+    shims = Shims.of(design);
     wingMesh = half.mesh(tolerance);
     bodyMesh = body.mesh(tolerance);
     tailMesh = tailplane.mesh(tolerance);
@@ -162,45 +150,6 @@ public final class GliderParts {
     return bored;
   }
 
-  /** The trough under the wing and its travel, as far as the body reaches up to it. */
-  private static Optional<WingSeat> seat(Wing wing, Fuselage body, TailSlots slots) {
-    Planform planform = wing.planform();
-    double chord = planform.rootChord().si();
-    double floor = wing.placement().z().si() + lowest(wing) * chord;
-    double travel = TRAVEL * planform.meanAerodynamicChord().si();
-    double slotStart = Math.min(slots.tailplaneFrom().si(), slots.finFrom().si());
-    double from = Math.max(0.0, wing.placement().x().si() - travel);
-    double to = Math.min(slotStart - 1e-3, wing.placement().x().si() + chord + travel);
-    double step = 0.25e-3;
-    while (from < to && room(body, from, floor) < 0.5e-3) {
-      from += step;
-    }
-    while (from < to && room(body, to, floor) < 0.5e-3) {
-      to -= step;
-    }
-    Angle dihedral = planform.panels().get(0).dihedral();
-    if (to - from < 0.5 * chord || dihedral.si() < 0.0) {
-      return Optional.empty();
-    }
-    return Optional.of(new WingSeat(Length.metres(from), Length.metres(to), Length.metres(floor), dihedral));
-  }
-
-  private static double lowest(Wing wing) {
-    double[] x = new double[401];
-    double[] y = new double[401];
-    wing.section().outline(x, y);
-    double low = 0.0;
-    for (double height : y) {
-      low = Math.min(low, height);
-    }
-    return low;
-  }
-
-  private static double room(Fuselage body, double x, double floor) {
-    Length at = Length.metres(x);
-    return body.centreHeightAt(at).si() + 0.5 * body.heightAt(at).si() - floor;
-  }
-
   /**
    * All parts in one piece each, shims last.
    *
@@ -213,7 +162,7 @@ public final class GliderParts {
     parts.add(part("fuselage", bodyMesh));
     parts.add(part(Tail.Role.HORIZONTAL.words(), tailMesh));
     parts.add(part(Tail.Role.VERTICAL.words(), finMesh));
-    parts.addAll(shims());
+    shims.meshes(tolerance).forEach((name, mesh) -> parts.add(part(name, mesh)));
     return parts;
   }
 
@@ -261,60 +210,6 @@ public final class GliderParts {
     return Part.of(name, mesh).of(design.brief().material());
   }
 
-  private Set<Double> shimAngles() {
-    return shimAngles(design.trim().decalageBand(), airframe.wing().incidence().minus(horizontal.incidence()).degrees());
-  }
-
-  /** By how much a decalage band [rad] and its likely value pass what is built [°], in steps of half a degree. */
-  static Set<Double> shimAngles(Band band, double built) {
-    Set<Double> angles = new TreeSet<>();
-    for (double wanted : new double[] {band.low(), band.likely(), band.high()}) {
-      angles.add(Math.rint(2.0 * (Math.toDegrees(wanted) - built)) / 2.0 + 0.0);
-    }
-    angles.remove(0.0);
-    return angles;
-  }
-
-  private static boolean isShim(double angle) {
-    return Math.abs(angle) <= ShimSolid.STEEPEST.degrees();
-  }
-
-  /** Wedges for those angles: below the leading edge, or below the trailing edge where the trim asks for less than is built. */
-  private List<Part> shims() {
-    List<Part> shims = new ArrayList<>();
-    for (double angle : shimAngles()) {
-      if (!isShim(angle)) {
-        continue;
-      }
-      ShimSolid shim =
-          ShimSolid.of(
-              airframe.wing().planform().rootChord(),
-              airframe.fuselage().diameter().times(0.5),
-              design.brief().lineWidth(),
-              Angle.degrees(angle),
-              airframe.wing().planform().panels().get(0).dihedral());
-      String under = angle > 0.0 ? "" : " under the trailing edge";
-      shims.add(part("shim of " + Angle.degrees(Math.abs(angle)) + under, shim.mesh(tolerance)));
-    }
-    return shims;
-  }
-
-  /** No wedge is steeper than can be held under a wing: what a trim asks beyond that is built into the seat. */
-  static Optional<Finding> steepTrim(Set<Double> angles) {
-    return angles.stream().filter(angle -> !isShim(angle)).max(Comparator.comparingDouble(Math::abs)).map(
-        angle -> Finding.of(
-            Severity.CAUTION,
-            "shims",
-            "The trim may ask for " + Angle.degrees(Math.abs(angle)) + (angle > 0.0 ? " more" : " less")
-                + " between wing and tailplane than is built, "
-                + Angle.degrees(Math.abs(angle) - ShimSolid.STEEPEST.degrees())
-                + " beyond the steepest shim: build the wing or the tailplane at another incidence.",
-            Math.toRadians(angle),
-            Interval.between(-ShimSolid.STEEPEST.si(), ShimSolid.STEEPEST.si()),
-            Angle.DEGREE,
-            SHAPE));
-  }
-
   /**
    * The parts where they sit on the aircraft, without shims: for a picture of the whole.
    *
@@ -352,38 +247,7 @@ public final class GliderParts {
    * @return the statement; what is carried and the ballast are as in the design
    */
   public MassStatement asMade() {
-    List<MassItem> items = new ArrayList<>();
-    List<TriangleMesh> meshes = assembled();
-    PrintedShell wing = design.brief().wingShell();
-    PrintedShell body = design.brief().bodyShell();
-    for (MassItem item : design.aircraft().masses().items()) {
-      items.add(
-          switch (item.name()) {
-            case "wing" -> shell(item, wing, meshes.get(0), MeshWall.ofFlat(meshes.get(0), wing.wallThickness()), 2.0);
-            case "fuselage" ->
-                shell(item, body, meshes.get(2), MeshWall.ofStout(meshes.get(2), body.wallThickness()), 1.0);
-            case "horizontal tail" -> solid(item, meshes.get(3));
-            case "vertical tail" -> solid(item, meshes.get(4));
-            default -> item;
-          });
-    }
-    return MassStatement.of(items);
-  }
-
-  private static MassItem shell(MassItem item, PrintedShell shell, TriangleMesh mesh, MeshWall wall, double count) {
-    double volume = mesh.volume().si();
-    double mass = PrintedShell.printedMass(shell.material().density().si(), volume, wall.volume().si(), shell.infill());
-    double filled = shell.infill() * (volume - wall.volume().si());
-    double x = (wall.volume().si() * wall.x().si() + filled * mesh.centroid().x().si()) / (wall.volume().si() + filled);
-    // One half stands for both: together they balance in the plane of symmetry.
-    return MassItem.of(
-        item.name(), Mass.kilograms(count * mass), Placement.at(Length.metres(x), mesh.surfaceCentroid().z()));
-  }
-
-  private MassItem solid(MassItem item, TriangleMesh mesh) {
-    Material material = design.brief().material();
-    Placement place = Placement.at(mesh.centroid().x(), mesh.centroid().z());
-    return MassItem.of(item.name(), Mass.kilograms(material.density().si() * mesh.volume().si()), place);
+    return AsMade.of(design, assembled());
   }
 
   /**
@@ -443,7 +307,7 @@ public final class GliderParts {
               "There is no room for a hole: glue the halves together at their dihedral and put a strip across.",
               SHAPE));
     }
-    steepTrim(shimAngles()).ifPresent(findings::add);
+    shims.steepTrim().ifPresent(findings::add);
     return Finding.inOrderOfWeight(findings);
   }
 

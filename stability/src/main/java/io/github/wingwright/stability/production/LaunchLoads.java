@@ -12,6 +12,7 @@ import io.github.wingwright.core.geometry.Planform;
 import io.github.wingwright.core.geometry.Tail;
 import io.github.wingwright.core.geometry.Wing;
 import io.github.wingwright.core.manufacture.Joint;
+import io.github.wingwright.core.manufacture.JointStrength;
 import io.github.wingwright.core.manufacture.PrintList;
 import io.github.wingwright.core.manufacture.SectionStrength;
 import io.github.wingwright.core.manufacture.SlenderPart;
@@ -44,15 +45,13 @@ import java.util.Optional;
  * <pre>{@code a = V²/(2·s)}</pre>
  *
  * <p>on the mean, with peaks of twice as much. Parts printed standing are bent across their layers, where a print has about
- * half of its strength along the line (from memory: a third to four fifths; published ranges of printed specimens
- * give 0.57 to 0.68 for PETG and 0.7 for PLA, public data page on materials of additive manufacturing). Wing and body are thin shells.
+ * half of its strength along the line ({@link JointStrength#ACROSS_LAYERS}; from memory: a third to four fifths; published ranges
+ * of printed specimens give 0.57 to 0.68 for PETG and 0.7 for PLA, public data page on materials of additive manufacturing).
+ * Wing and body are thin shells.
  *
  * <p>A launch by an elastic adds the pull at the hook and what lags behind it.
  */
 public final class LaunchLoads {
-  /** Strength across the printed layers over that along the line. */
-  static final double ACROSS_LAYERS = 0.5;
-
   /** A soft cap or a crushed nose gives way by so much unless one says otherwise. */
   private static final Length USUAL_STROKE = Length.millimetres(5);
 
@@ -230,7 +229,7 @@ public final class LaunchLoads {
     Wing wing = airframe.wing();
     Fuselage body = airframe.fuselage();
     Material material = design.brief().material();
-    double across = ACROSS_LAYERS * material.strength().map(Pressure::si).orElse(0.0);
+    double across = JointStrength.ACROSS_LAYERS * material.strength().map(Pressure::si).orElse(0.0);
     if (across == 0.0) {
       return;
     }
@@ -249,8 +248,7 @@ public final class LaunchLoads {
     double x = wing.quarterChordX().si();
     double diameter = body.diameter().si();
     double ring = BodyShell.secondMoment(diameter, bodyWall);
-    add("fuselage at the wing", "tails and nose in the throw", Math.max(bodyBending(x + 1e-9), bodyBending(x - 1e-9)),
-        across * ring / (0.5 * diameter), nm);
+    loads.addAll(BoomLoads.of(design, this::bodyBending, across));
     double middle = Math.max(diameter - bodyWall, 0.5 * diameter);
     double strut = material.strength().map(Pressure::si).orElse(0.0) * Math.PI * bodyWall * middle;
     double pushed = PEAK * massBehind(diameter) * deceleration();
@@ -293,7 +291,7 @@ public final class LaunchLoads {
 
   /** A plate that wants to go on at the impact: bent about its root in its own plane, printed lying, so along its lines. */
   private void tail(Tail tail, double across) {
-    double strength = across / ACROSS_LAYERS;
+    double strength = across / JointStrength.ACROSS_LAYERS;
     Planform p = tail.planform();
     double share = p.isMirrored() ? 0.5 : 1.0;
     double half = p.isMirrored() ? 0.5 * p.span().si() : p.span().si();

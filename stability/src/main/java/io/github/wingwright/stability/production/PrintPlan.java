@@ -25,8 +25,6 @@ import io.github.wingwright.stability.design.Design;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Objects;
-import java.util.Optional;
 
 /**
  * How a design is printed on a machine: its parts, how each lies, into what it is split, and what it must stand.
@@ -53,11 +51,13 @@ public final class PrintPlan {
     Wing wing = airframe.wing();
     Material material = design.brief().material();
     Length wingWall = design.brief().wingShell().wallThickness();
-    this.half = SlenderPart.half("half wing", wing, material, wingWall, loads::wingBending);
+    this.half =
+        SlenderPart.half("half wing", wing, material, wingWall, design.brief().lineWidth(), loads::wingBending);
     List<PrintItem> items = new ArrayList<>();
     items.add(item("half wing", 2, shell(design.brief().wingShell()), mass("wing").times(0.5), half, machine, HOLLOW));
     SlenderPart body =
-        SlenderPart.body(airframe.fuselage(), material, design.brief().bodyShell().wallThickness(), loads::bodyBending);
+        SlenderPart.body(airframe.fuselage(), material, design.brief().bodyShell().wallThickness(), loads::bodyBending)
+            .markedAt(design.aircraft().masses().centreOfGravity().x());
     items.add(item("fuselage", 1, shell(design.brief().bodyShell()), mass("fuselage"), body, machine, HOLLOW));
     for (Tail tail : airframe.tails()) {
       Length thickness = design.brief().tailThickness();
@@ -139,8 +139,9 @@ public final class PrintPlan {
     List<Finding> findings = new ArrayList<>(list.findings());
     findings.addAll(loads.findings());
     findings.addAll(loads.findings(loads.onJoints(list)));
-    trailingEdge().ifPresent(findings::add);
+    PrintGuidelines.trailingEdge(design.aircraft().airframe().wing(), design.brief().lineWidth()).ifPresent(findings::add);
     Joint root = rootJoint();
+    findings.addAll(PrintGuidelines.check("joint in the middle of the wing", root));
     if (root.reserve() < 2.0) {
       findings.add(
           Finding.of(
@@ -153,13 +154,6 @@ public final class PrintPlan {
               Source.library("bending of the throw against the joint")));
     }
     return Finding.inOrderOfWeight(findings);
-  }
-
-  /** The edge is thinnest at the tip. */
-  private Optional<Finding> trailingEdge() {
-    Wing wing = design.aircraft().airframe().wing();
-    double edge = wing.section().trailingEdgeThickness() * wing.planform().tipChord().si();
-    return PrintGuidelines.TRAILING_EDGE.check(edge, Severity.CAUTION);
   }
 
   @Override

@@ -49,7 +49,7 @@ class PartInertiaTest {
   @Test
   void a_long_capsule_is_nearly_a_tube() {
     Fuselage body = new Fuselage(BodyShape.capsule(), Length.metres(0.4), Length.metres(0.01));
-    Inertia own = PartInertia.shell(body, 0.01);
+    Inertia own = PartInertia.shell(body, 0.01, 0.0);
     Inertia tube = Inertia.ofTube(Mass.grams(10), Length.metres(0.4), Length.metres(0.01));
     assertThat(own.pitch().si()).isCloseTo(tube.pitch().si(), within(0.03 * tube.pitch().si()));
     assertThat(own.roll().si()).isCloseTo(tube.roll().si(), within(0.03 * tube.roll().si()));

@@ -36,6 +36,9 @@ class EveryGliderTest {
   /** So many; the system property draws more. */
   private static final int MANY = Integer.getInteger("wingwright.gliders", 12);
 
+  /** Those before it are drawn, not made: a system property begins at the one that failed. */
+  private static final int FIRST = Integer.getInteger("wingwright.glider.first", 0);
+
   /** Stations of the seat are found in steps of so much [m], by the text of the seat's search. */
   private static final double SEAT_STEP = 0.25e-3;
 
@@ -51,6 +54,9 @@ class EveryGliderTest {
       BuildVolume machine = draw.machine();
       Length tolerance = draw.tolerance();
       String what = "glider " + i + " at " + tolerance + " in " + machine;
+      if (i < FIRST) {
+        continue;
+      }
       Design design;
       try {
         design = SizingLoop.of(brief).madeTo(Length.millimetres(0.5), Mass.grams(0.1)).solve();
@@ -90,8 +96,8 @@ class EveryGliderTest {
     if (Boolean.getBoolean("wingwright.tell")) {
       System.out.println(MANY + " briefs, " + sized + " sized, " + made + " meshed, " + cut + " cut; refused " + refused);
     }
-    assertThat(made).isGreaterThan(MANY / 4);
-    assertThat(cut).isGreaterThan(MANY / 10);
+    assertThat(made).isGreaterThan((MANY - FIRST) / 4);
+    assertThat(cut).isGreaterThan((MANY - FIRST) / 10);
   }
 
   private static String words(RuntimeException e) {
@@ -172,10 +178,7 @@ class EveryGliderTest {
     boolean plate = name.endsWith("tail");
     BuildVolume machine = plan.list().machine();
     EnumSet<Lay> lays = plate ? EnumSet.of(Lay.STRAIGHT, Lay.DIAGONAL) : EnumSet.of(Lay.UPRIGHT);
-    // The trailing edge is thickened to a line, which the plan does not know: it sticks out no farther than that.
-    Length line = wing ? design.brief().lineWidth() : Length.ZERO;
-    Length high = Length.metres(Math.max(0.0, box.height().minus(line).si()));
-    Optional<?> fits = machine.orientation(along.minus(line), across, high, lays);
+    Optional<?> fits = machine.orientation(along, across, box.height(), lays);
     assertThat(fits).as("%s, %s is %s × %s × %s", what, piece.name(), along, across, box.height()).isPresent();
   }
 }

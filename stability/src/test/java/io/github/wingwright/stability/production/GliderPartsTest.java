@@ -188,10 +188,10 @@ class GliderPartsTest {
   @Test
   void a_trim_may_ask_for_less_than_is_built_and_for_more_than_a_shim_gives() {
     Band band = new Band(Math.toRadians(-3.1), Math.toRadians(1.2), Math.toRadians(14.4));
-    assertThat(GliderParts.shimAngles(band, 2.0)).containsExactly(-5.0, -1.0, 12.5);
-    assertThat(GliderParts.shimAngles(Band.exactly(Math.toRadians(2.1)), 2.0)).isEmpty();
-    assertThat(GliderParts.steepTrim(GliderParts.shimAngles(band, 2.0)).orElseThrow().message())
+    assertThat(Shims.angles(band, 2.0)).containsExactly(-5.0, -1.0, 12.5);
+    assertThat(Shims.angles(Band.exactly(Math.toRadians(2.1)), 2.0)).isEmpty();
+    assertThat(Shims.steepTrim(Shims.angles(band, 2.0)).orElseThrow().message())
         .contains("12.5° more").contains("2.5° beyond the steepest shim");
-    assertThat(GliderParts.steepTrim(GliderParts.shimAngles(band, 5.0))).isEmpty();
+    assertThat(Shims.steepTrim(Shims.angles(band, 5.0))).isEmpty();
   }
 }

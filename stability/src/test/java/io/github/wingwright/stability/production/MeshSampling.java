@@ -42,6 +42,29 @@ final class MeshSampling {
     return (double) near / many;
   }
 
+  /** Means of x, y, z, x², y², z² [m, m²] over what lies in the mesh no farther than a wall from its surface. */
+  double[] wallMeans(double wall, int many) {
+    MeshBox box = mesh.box();
+    double[] least = {box.least().x().si(), box.least().y().si(), box.least().z().si()};
+    double[] most = {box.most().x().si(), box.most().y().si(), box.most().z().si()};
+    double[] p = new double[3];
+    double[] means = new double[6];
+    int near = 0;
+    while (near < many) {
+      for (int k = 0; k < 3; k++) {
+        p[k] = least[k] + random.nextDouble() * (most[k] - least[k]);
+      }
+      if (isInside(p) && isNear(p, wall)) {
+        near++;
+        for (int k = 0; k < 3; k++) {
+          means[k] += p[k] / many;
+          means[k + 3] += p[k] * p[k] / many;
+        }
+      }
+    }
+    return means;
+  }
+
   /** Whether a ray straight up meets the surface an odd number of times. */
   private boolean isInside(double[] p) {
     boolean inside = false;

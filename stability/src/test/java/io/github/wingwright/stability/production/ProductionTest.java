@@ -5,12 +5,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import io.github.wingwright.core.basis.Severity;
+import io.github.wingwright.core.geometry.BodyShape;
+import io.github.wingwright.core.geometry.EndProfile;
+import io.github.wingwright.core.geometry.Fuselage;
 import io.github.wingwright.core.manufacture.BuildVolume;
 import io.github.wingwright.core.manufacture.PrintItem;
 import io.github.wingwright.core.manufacture.PrintList;
 import io.github.wingwright.core.mass.MassItem;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
+import io.github.wingwright.core.sizing.Considerations;
+import io.github.wingwright.core.sizing.FuselageSizing;
+import io.github.wingwright.stability.design.Briefs;
 import io.github.wingwright.stability.design.Design;
 import io.github.wingwright.stability.design.SizingLoop;
 import io.github.wingwright.stability.design.TestGlider;
@@ -105,6 +111,36 @@ class ProductionTest {
     double weight = DESIGN.aircraft().mass().si() * 9.80665;
     // The load factor of the throw is the square of its speed over the stall speed.
     assertThat(loads.launchLift().si() / weight).isCloseTo(v * v / (stall * stall), within(2e-3));
+  }
+
+  @Test
+  void a_boom_thinner_than_its_pod_is_held_where_it_has_least_to_spare() {
+    int boom = 0;
+    for (double pod : new double[] {3, 5, 8}) {
+      Design design = SizingLoop.of(Briefs.balanced().fuselage(w ->
+          FuselageSizing.of(BodyShape.podAndBoom(EndProfile.tangentOgive(), 2, pod, 1, 0.3))
+              .considering(Considerations.lengthAtMost(Length.millimetres(400)))
+              .length(Length.millimetres(320)).diameter(Length.millimetres(24)))).solve();
+      LaunchLoads loads = LaunchLoads.of(design);
+      Fuselage body = design.aircraft().airframe().fuselage();
+      double from = design.aircraft().airframe().wing().quarterChordX().si();
+      double to = design.aircraft().airframe().tails().stream().mapToDouble(t -> t.placement().x().si()).min().orElseThrow();
+      double wall = design.brief().bodyShell().wallThickness().si();
+      double least = Double.POSITIVE_INFINITY;
+      for (int i = 0; i <= 400; i++) {
+        double x = from + (to - from) * i / 400;
+        double d = body.widthAt(Length.metres(x)).si();
+        // A thin ring of its middle line: I = π·t·d_m³/8, outermost at d/2; half of 12 MPa across the layers.
+        double mean = d - wall;
+        double carries = 6e6 * Math.PI * wall * mean * mean * mean / 8 / (0.5 * d);
+        least = Math.min(least, carries / loads.bodyBending(x + 1e-9));
+      }
+      double said = loads.loads().stream().filter(l -> l.cause().equals("tails and nose in the throw"))
+          .mapToDouble(LaunchLoads.Load::reserve).min().orElseThrow();
+      assertThat(said).as("pod of %s", pod).isBetween(0.85 * least, 1.15 * least);
+      boom += loads.loads().stream().anyMatch(l -> l.place().startsWith("boom at")) ? 1 : 0;
+    }
+    assertThat(boom).isPositive();
   }
 
   @Test
