@@ -16,6 +16,7 @@ import io.github.wingwright.core.manufacture.BuildVolume;
 import io.github.wingwright.core.manufacture.MeshBox;
 import io.github.wingwright.core.manufacture.MeshCheck;
 import io.github.wingwright.core.manufacture.Part;
+import io.github.wingwright.core.manufacture.PrintBed;
 import io.github.wingwright.core.manufacture.PrintList;
 import io.github.wingwright.core.manufacture.Template;
 import io.github.wingwright.core.manufacture.TriangleMesh;
@@ -171,6 +172,52 @@ class GliderPartsTest {
     double sum =
         pieces.stream().filter(p -> p.name().startsWith("wing, starboard")).mapToDouble(p -> p.check().volume().si()).sum();
     assertThat(sum).isCloseTo(whole, withinPercentage(3));
+  }
+
+  @Test
+  void every_piece_lies_on_a_bed_turned_as_the_list_says_beside_what_is_made_alike() {
+    for (BuildVolume machine : List.of(
+        cube(256), cube(180), cube(120), BuildVolume.cylinder(Length.millimetres(170), Length.millimetres(200)))) {
+      PrintList list = PrintPlan.of(DESIGN, machine).list();
+      List<Part> pieces = PARTS.pieces(list);
+      List<PrintBed> beds = PARTS.beds(list);
+      assertThat(beds.stream().flatMap(bed -> bed.parts().stream()).map(Part::name))
+          .containsExactlyInAnyOrderElementsOf(pieces.stream().map(Part::name).toList());
+      assertThat(beds.get(0).making()).isEqualTo(list.items().get(0).making());
+      assertThat(beds.get(0).parts()).allMatch(p -> p.name().startsWith("wing, "));
+      assertThat(beds).extracting(PrintBed::making).containsSubsequence(list.items().get(1).making(), "all layers solid");
+      for (PrintBed bed : beds) {
+        for (Part part : bed.parts()) {
+          MeshBox box = part.check().box();
+          double height = box.height().si();
+          if (bed.making().equals("all layers solid")) {
+            assertThat(height).as(part.name()).isLessThan(DESIGN.aircraft().airframe().fuselage().diameter().si());
+          } else {
+            assertThat(height).as(part.name()).isLessThanOrEqualTo(machine.height().si() + 1e-8);
+          }
+          Part piece = pieces.stream().filter(p -> p.name().equals(part.name())).findFirst().orElseThrow();
+          assertThat(part.check().volume().si()).isCloseTo(piece.check().volume().si(), withinPercentage(1e-6));
+        }
+      }
+    }
+  }
+
+  @Test
+  void halves_stand_on_their_root_face() {
+    double root = DESIGN.aircraft().airframe().wing().planform().rootChord().si();
+    List<Part> laid = PARTS.laid(PrintPlan.of(DESIGN, cube(256)).list());
+    for (Part half : laid.subList(0, 2)) {
+      TriangleMesh mesh = half.mesh();
+      double least = Double.POSITIVE_INFINITY;
+      double most = Double.NEGATIVE_INFINITY;
+      for (int v = 0; v < mesh.vertices(); v++) {
+        if (mesh.coordinate(v, 2) < 1e-9) {
+          least = Math.min(least, mesh.coordinate(v, 1));
+          most = Math.max(most, mesh.coordinate(v, 1));
+        }
+      }
+      assertThat(most - least).as(half.name()).isCloseTo(root, within(0.02 * root));
+    }
   }
 
   @Test
