@@ -119,7 +119,7 @@ public final class Pieces {
   }
 
   private static BodySolid joined(BodySolid piece, Joint joint, Length wall, boolean aft) {
-    double reach = joint.at().plus(joint.overlap()).plus(joint.clearance()).si();
+    double reach = joint.reach().si();
     if (piece.slots().isPresent()
         && reach > Math.min(piece.slots().get().tailplaneFrom().si(), piece.slots().get().finFrom().si())) {
       return piece;

@@ -23,9 +23,10 @@ import java.util.function.DoubleUnaryOperator;
  * @param stations at least two, in order, the first at zero; in between all is linear
  * @param longer by how much the box around each piece is longer than the piece: slanting ends stick out, not negative
  * @param deeper by how much it is deeper than its sections are thick: camber and twist, not negative
+ * @param jointed how far from the first end it holds a joint: beyond, something else is cut into it
  */
 public record SlenderPart(
-    String name, Material material, Length wall, List<Station> stations, Length longer, Length deeper)
+    String name, Material material, Length wall, List<Station> stations, Length longer, Length deeper, Length jointed)
     implements Serializable {
   private static final int STATIONS = 60;
   private static final int OUTLINE = 201;
@@ -72,6 +73,7 @@ public record SlenderPart(
     for (int i = 1; i < stations.size(); i++) {
       Door.positive(stations.get(i).at().minus(stations.get(i - 1).at()), "distance of stations of " + name);
     }
+    Door.within(jointed, Length.ZERO, stations.get(stations.size() - 1).at(), "end of the joints of " + name);
   }
 
   /**
@@ -84,6 +86,11 @@ public record SlenderPart(
    */
   public SlenderPart(String name, Material material, Length wall, List<Station> stations) {
     this(name, material, wall, stations, Length.ZERO, Length.ZERO);
+  }
+
+  private SlenderPart(
+      String name, Material material, Length wall, List<Station> stations, Length longer, Length deeper) {
+    this(name, material, wall, stations, longer, deeper, stations.isEmpty() ? Length.ZERO : stations.get(stations.size() - 1).at());
   }
 
   /**
@@ -205,6 +212,17 @@ public record SlenderPart(
               Moment.newtonMetres(bending.applyAsDouble(x))));
     }
     return new SlenderPart("fuselage", material, wall, stations);
+  }
+
+  /**
+   * The same part with seams and joints up to a place only, if the machine leaves a way: a body whose tail slots begin there
+   * would fall into loose strips.
+   *
+   * @param end how far from the first end, 0 to the length
+   * @return the part
+   */
+  public SlenderPart jointedUpTo(Length end) {
+    return new SlenderPart(name, material, wall, stations, longer, deeper, end);
   }
 
   /**
