@@ -45,11 +45,15 @@ public final class BuildVolume implements Serializable {
   private final double height;
   private final boolean round;
 
-  private BuildVolume(double a, double b, double height, boolean round) {
+  /** Whether the second side that was given is the longer one. */
+  private final boolean deep;
+
+  private BuildVolume(double a, double b, double height, boolean round, boolean deep) {
     this.a = a;
     this.b = b;
     this.height = height;
     this.round = round;
+    this.deep = deep;
   }
 
   /**
@@ -64,7 +68,12 @@ public final class BuildVolume implements Serializable {
     Door.positive(width, "width of the bed");
     Door.positive(depth, "depth of the bed");
     Door.positive(height, "height of the build volume");
-    return new BuildVolume(Math.max(width.si(), depth.si()), Math.min(width.si(), depth.si()), height.si(), false);
+    return new BuildVolume(
+        Math.max(width.si(), depth.si()),
+        Math.min(width.si(), depth.si()),
+        height.si(),
+        false,
+        depth.compareTo(width) > 0);
   }
 
   /**
@@ -77,7 +86,7 @@ public final class BuildVolume implements Serializable {
   public static BuildVolume cylinder(Length diameter, Length height) {
     Door.positive(diameter, "diameter of the bed");
     Door.positive(height, "height of the build volume");
-    return new BuildVolume(diameter.si(), diameter.si(), height.si(), true);
+    return new BuildVolume(diameter.si(), diameter.si(), height.si(), true, false);
   }
 
   /**
@@ -92,7 +101,7 @@ public final class BuildVolume implements Serializable {
     if (lost >= b) {
       throw new IllegalArgumentException("margin must leave some of the bed of " + Length.metres(b) + ", was " + margin);
     }
-    return new BuildVolume(a - lost, b - lost, height, round);
+    return new BuildVolume(a - lost, b - lost, height, round, deep);
   }
 
   /**
@@ -102,6 +111,11 @@ public final class BuildVolume implements Serializable {
    */
   public boolean isRound() {
     return round;
+  }
+
+  /** Whether the longer side of its bed is the second one, from front to back. */
+  boolean isDeep() {
+    return deep;
   }
 
   /**
@@ -344,7 +358,8 @@ public final class BuildVolume implements Serializable {
         && a == that.a
         && b == that.b
         && height == that.height
-        && round == that.round;
+        && round == that.round
+        && deep == that.deep;
   }
 
   @Override

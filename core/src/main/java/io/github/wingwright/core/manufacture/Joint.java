@@ -58,6 +58,15 @@ public record Joint(
   }
 
   /**
+   * How far it goes into the piece behind the seam.
+   *
+   * @return the end of its hole, along the part from its first end
+   */
+  public Length reach() {
+    return at.plus(overlap).plus(clearance);
+  }
+
+  /**
    * How many times its bending moment it carries.
    *
    * @return the reserve; infinite where nothing bends it

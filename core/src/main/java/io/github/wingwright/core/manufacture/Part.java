@@ -55,6 +55,24 @@ public final class Part {
   }
 
   /**
+   * The same part turned as it lies in a machine, on z = 0 with the least corner of its box at the origin and the longer side
+   * of the bed along x. Standing on end it stands on its flatter end.
+   *
+   * @param lying how it lies
+   * @param lengthAxis the axis along which it is long as it is: 0 for x, such as a body, 1 for y, such as a half wing, 2 for z
+   * @return the part
+   */
+  public Part lying(Orientation lying, int lengthAxis) {
+    return with(Laying.of(mesh, Objects.checkIndex(lengthAxis, 3), lying));
+  }
+
+  /** The same part with its mesh elsewhere. */
+  Part with(TriangleMesh moved) {
+    Part part = of(name, moved);
+    return material == null ? part : part.of(material);
+  }
+
+  /**
    * What it is.
    *
    * @return for example {@code "wing, starboard half"}

@@ -15,14 +15,18 @@ import java.util.Objects;
  *   <tr><td>tongue</td><td>a flat tongue from 0.22 to 0.5 of the chord, two fifths as thick as the section, and its slot</td>
  *       <td>a round spigot inside the wall, and its socket</td></tr>
  *   <tr><td>two dowels</td><td>holes at 0.22 and 0.45 of the chord</td><td>holes at a quarter of the width to both sides</td></tr>
- *   <tr><td>tube</td><td>a hole at 0.3 of the chord</td><td>a socket in the middle</td></tr>
+ *   <tr><td>tube</td><td>a hole where the section is thickest, within 0.2 to 0.5 of the chord</td><td>a socket in the middle</td></tr>
  * </table>
  *
  * <p>A body cut where its tail slots are is joined by the tails, which bridge the seam; it has no room for anything else.
  */
 public final class Pieces {
-  private static final double TUBE_PLACE = 0.3;
   private static final double[] DOWEL_PLACES = {0.22, 0.45};
+
+  /** A hole that finds no room all the way is made less deep, in these steps, down to the shortest [mm]. */
+  private static final double STEP = 0.5;
+
+  private static final double SHORTEST = 5.0;
 
   private Pieces() {}
 
@@ -44,31 +48,39 @@ public final class Pieces {
       WingSolid piece = half.between(all.get(i).from().times(span), half.outerEnd(all.get(i).to().times(span)));
       if (i > 0) {
         Joint joint = segments.joints().get(i - 1);
-        piece = joined(piece, joint, joint.at().times(span), false);
+        piece = joined(half, piece, joint, joint.at().times(span), false);
       }
       if (i < all.size() - 1) {
         Joint joint = segments.joints().get(i);
-        piece = joined(piece, joint, joint.at().times(span), true);
+        piece = joined(half, piece, joint, joint.at().times(span), true);
       }
       pieces.add(piece);
     }
     return pieces;
   }
 
-  private static WingSolid joined(WingSolid piece, Joint joint, Length at, boolean outer) {
+  private static WingSolid joined(WingSolid half, WingSolid piece, Joint joint, Length at, boolean outer) {
     if (joint.kind() == JointKind.TONGUE) {
       Tongue tongue = new Tongue(Tongue.FROM, Tongue.TO, joint.size(), joint.overlap(), joint.clearance());
       return outer ? piece.endingWith(tongue) : piece.startingOver(tongue);
     }
-    Length hole = joint.size().plus(joint.clearance().times(2.0));
-    Length from = at.minus(joint.overlap());
-    Length to = at.plus(joint.overlap());
-    double[] places = joint.kind() == JointKind.TUBE ? new double[] {TUBE_PLACE} : DOWEL_PLACES;
+    double[] places = joint.kind() == JointKind.TUBE ? new double[] {half.thickestAt()} : DOWEL_PLACES;
     WingSolid bored = piece;
     for (double place : places) {
-      bored = bored.with(Bore.along(place, hole, from, to));
+      bored = bored.with(hole(half, joint, at, place));
     }
     return bored;
+  }
+
+  /** As deep as the joint has it, less where a tapering section leaves no skin around it: alike on both sides of the seam. */
+  private static Bore hole(WingSolid half, Joint joint, Length at, double place) {
+    Length wide = joint.size().plus(joint.clearance().times(2.0));
+    Bore whole = Bore.along(place, wide, at.minus(joint.overlap()), at.plus(joint.overlap()));
+    Bore bore = whole;
+    for (double deep = joint.overlap().millimetres(); deep >= SHORTEST && !half.fits(bore); deep -= STEP) {
+      bore = Bore.along(place, wide, at.minus(Length.millimetres(deep)), at.plus(Length.millimetres(deep)));
+    }
+    return half.fits(bore) ? bore : whole;
   }
 
   /**
@@ -114,7 +126,7 @@ public final class Pieces {
   }
 
   private static BodySolid joined(BodySolid piece, Joint joint, Length wall, boolean aft) {
-    double reach = joint.at().plus(joint.overlap()).plus(joint.clearance()).si();
+    double reach = joint.reach().si();
     if (piece.slots().isPresent()
         && reach > Math.min(piece.slots().get().tailplaneFrom().si(), piece.slots().get().finFrom().si())) {
       return piece;

@@ -24,8 +24,11 @@ import java.util.function.DoubleUnaryOperator;
  * @param wall thickness of its wall; zero for a part that is solid, such as a plate
  * @param stations at least two, in order, the first at zero; in between all is linear
  * @param longer by how much the box around each piece is longer than the piece: slanting ends stick out, not negative
+ * @param deeper by how much it is deeper than its sections are thick: camber and twist, not negative
+ * @param jointed how far from the first end it holds a joint: beyond, something else is cut into it
  */
-public record SlenderPart(String name, Material material, Length wall, List<Station> stations, Length longer)
+public record SlenderPart(
+    String name, Material material, Length wall, List<Station> stations, Length longer, Length deeper, Length jointed)
     implements Serializable {
   private static final int STATIONS = 60;
 
@@ -109,6 +112,7 @@ public record SlenderPart(String name, Material material, Length wall, List<Stat
     for (int i = 1; i < stations.size(); i++) {
       Door.positive(stations.get(i).at().minus(stations.get(i - 1).at()), "distance of stations of " + name);
     }
+    Door.within(jointed, Length.ZERO, stations.get(stations.size() - 1).at(), "end of the joints of " + name);
   }
 
   /**
@@ -121,6 +125,11 @@ public record SlenderPart(String name, Material material, Length wall, List<Stat
    */
   public SlenderPart(String name, Material material, Length wall, List<Station> stations) {
     this(name, material, wall, stations, Length.ZERO);
+  }
+
+  private SlenderPart(
+      String name, Material material, Length wall, List<Station> stations, Length longer, Length deeper) {
+    this(name, material, wall, stations, longer, deeper, stations.isEmpty() ? Length.ZERO : stations.get(stations.size() - 1).at());
   }
 
   /**
@@ -272,25 +281,14 @@ public record SlenderPart(String name, Material material, Length wall, List<Stat
   }
 
   /**
-   * The same part with the small rib below it by which it is balanced, as {@link BodySolid#markedAt} makes it: the box around
-   * the stations on both sides of it is deeper by that.
+   * The same part with seams and joints up to a place only, if the machine leaves a way: a body whose tail slots begin there
+   * would fall into loose strips.
    *
-   * @param mark where the rib is, 0 to the length
+   * @param end how far from the first end, 0 to the length
    * @return the part
    */
-  public SlenderPart markedAt(Length mark) {
-    Door.within(mark, Length.ZERO, length(), "place of the mark on " + name);
-    Length rib = Length.metres(BodyRing.RIB_HEIGHT);
-    List<Station> marked = new ArrayList<>(stations);
-    for (int i = 0; i < marked.size(); i++) {
-      boolean before = i + 1 < stations.size() && stations.get(i + 1).at().compareTo(mark) >= 0;
-      boolean after = i > 0 && stations.get(i - 1).at().compareTo(mark) <= 0;
-      Station s = stations.get(i);
-      if (s.at().compareTo(mark) <= 0 ? before : after) {
-        marked.set(i, new Station(s.at(), s.front(), s.rear(), s.depth(), s.bending(), s.bottom().minus(rib), s.top()));
-      }
-    }
-    return new SlenderPart(name, material, wall, marked, longer);
+  public SlenderPart jointedUpTo(Length end) {
+    return new SlenderPart(name, material, wall, stations, longer, deeper, end);
   }
 
   /**

@@ -29,6 +29,11 @@ final class Split {
   private final double[] bending;
   private final double overlap;
   private final double longer;
+  private final double deeper;
+
+  /** Whether a joint at the station keeps clear of what else is cut into the part. */
+  private final boolean[] clear;
+
   private final int grid;
 
   Split(SlenderPart part, BuildVolume machine, Set<Lay> lays, int steps) {
@@ -51,6 +56,18 @@ final class Split {
       top[i] = s.top().si();
       bending[i] = Math.abs(s.bending().si());
     }
+    clear = clear(part);
+  }
+
+  private boolean[] clear(SlenderPart part) {
+    boolean[] clear = new boolean[grid + 1];
+    double end = part.jointed().si();
+    boolean throughout = end >= part.length().si();
+    JointChoice choice = new JointChoice(part);
+    for (int i = 1; i < grid; i++) {
+      clear[i] = throughout || at[i] + overlap < end && choice.at(at[i]).reach().si() <= end;
+    }
+    return clear;
   }
 
   /** Equal steps, the stations of the part, and the seams of pieces that are each as long as can be, so that no step costs a piece. */
@@ -102,9 +119,19 @@ final class Split {
       i = reach[i];
       pieces++;
     }
-    // A stub at an end is hard to print and to glue; where the machine leaves no other way it is better than nothing.
-    List<Double> seams = leastBent(reach, pieces, Math.max(SHORTEST_END * at[grid], 3.0 * overlap));
-    return seams.isEmpty() ? leastBent(reach, pieces, 0.0) : seams;
+    // A stub at an end is hard to print and to glue; where the machine leaves no other way it is better than nothing, and so is a seam in the way of something else.
+    double stub = Math.max(SHORTEST_END * at[grid], 3.0 * overlap);
+    boolean[] noStub = new boolean[grid + 1];
+    for (int j = 1; j < grid; j++) {
+      noStub[j] = clear[j] && at[j] >= stub && at[j] <= at[grid] - stub;
+    }
+    List<Double> seams = leastBent(reach, pieces, noStub);
+    if (seams.isEmpty()) {
+      seams = leastBent(reach, pieces, clear);
+    }
+    boolean[] anywhere = new boolean[grid + 1];
+    Arrays.fill(anywhere, true);
+    return seams.isEmpty() ? leastBent(reach, pieces, anywhere) : seams;
   }
 
   /** How far a piece from each station can go: the tongue counts unless it is the last piece. */
@@ -146,7 +173,7 @@ final class Split {
   }
 
   /** Over all splits into as many pieces, the one whose most bent seam is bent least, then the least sum. */
-  private List<Double> leastBent(int[] reach, int pieces, double end) {
+  private List<Double> leastBent(int[] reach, int pieces, boolean[] allowed) {
     double[][] worst = new double[pieces + 1][grid + 1];
     double[][] sum = new double[pieces + 1][grid + 1];
     int[][] before = new int[pieces + 1][grid + 1];
@@ -161,7 +188,7 @@ final class Split {
         }
         for (int j = i + 1; j <= reach[i]; j++) {
           boolean last = j == grid;
-          if (!last && (at[j] < end || at[j] > at[grid] - end)) {
+          if (!last && !allowed[j]) {
             continue;
           }
           double w = last ? worst[n - 1][i] : Math.max(worst[n - 1][i], bending[j]);

@@ -29,7 +29,7 @@ import java.util.zip.ZipOutputStream;
  * <p>The package holds its content types, its relationships and one model in millimetres, with an object and a build item
  * for each part. Build items lie in rows beside each other, on the plane z = 0, so that nothing overlaps and no coordinate of
  * what is built is negative. With a bed the rows are no longer than it is; what its depth does not hold follows in further
- * rows behind it. Without one they make up about a square. Entries carry one fixed time, so that the same parts give the same bytes.
+ * rows behind it; {@link PrintBed} spreads parts over several beds instead. Without one they make up about a square. Entries carry one fixed time, so that the same parts give the same bytes.
  *
  * <p>Names are the caller's, so the language of the file is said to be undetermined. Materials of one name share one entry,
  * as names of materials should differ in a file.
@@ -54,10 +54,13 @@ public final class ThreeMfFile {
   /** Longest row [m]; not a number without a bed. */
   private final double bed;
 
-  private ThreeMfFile(String title, List<Part> parts, double bed) {
+  private final boolean placed;
+
+  private ThreeMfFile(String title, List<Part> parts, double bed, boolean placed) {
     this.title = title;
     this.parts = List.copyOf(parts);
     this.bed = bed;
+    this.placed = placed;
   }
 
   /**
@@ -67,7 +70,7 @@ public final class ThreeMfFile {
    * @return the file
    */
   public static ThreeMfFile titled(String title) {
-    return new ThreeMfFile(Door.said(title, "title of a file"), List.of(), Double.NaN);
+    return new ThreeMfFile(Door.said(title, "title of a file"), List.of(), Double.NaN, false);
   }
 
   /**
@@ -83,7 +86,7 @@ public final class ThreeMfFile {
     }
     List<Part> more = new ArrayList<>(parts);
     more.add(part);
-    return new ThreeMfFile(title, more, bed);
+    return new ThreeMfFile(title, more, bed, placed);
   }
 
   /**
@@ -96,7 +99,16 @@ public final class ThreeMfFile {
   public ThreeMfFile laidOn(BuildVolume machine) {
     Objects.requireNonNull(machine, "machine");
     double side = machine.bedLength().si();
-    return new ThreeMfFile(title, parts, machine.isRound() ? side * Math.sqrt(0.5) : side);
+    return new ThreeMfFile(title, parts, machine.isRound() ? side * Math.sqrt(0.5) : side, false);
+  }
+
+  /**
+   * The same file with each part built where its coordinates have it, in no rows: for parts that were laid on a bed.
+   *
+   * @return the file
+   */
+  public ThreeMfFile asTheyLie() {
+    return new ThreeMfFile(title, parts, bed, true);
   }
 
   /**
@@ -187,12 +199,15 @@ public final class ThreeMfFile {
       xml.append(">\n");
       mesh(xml, part.mesh());
       xml.append("  </object>\n");
-      Placement least = part.check().box().least();
-      build.append("  <item objectid=\"").append(id).append("\" transform=\"1 0 0 0 1 0 0 0 1 ");
-      number(build, places[i][0] + opposite(least.x().si()));
-      number(build.append(' '), places[i][1] + opposite(least.y().si()));
-      number(build.append(' '), opposite(least.z().si()));
-      build.append("\"/>\n");
+      build.append("  <item objectid=\"").append(id).append('"');
+      if (!placed) {
+        Placement least = part.check().box().least();
+        number(build.append(" transform=\"1 0 0 0 1 0 0 0 1 "), places[i][0] + opposite(least.x().si()));
+        number(build.append(' '), places[i][1] + opposite(least.y().si()));
+        number(build.append(' '), opposite(least.z().si()));
+        build.append('"');
+      }
+      build.append("/>\n");
       id++;
     }
     return xml.append(" </resources>\n").append(build).append(" </build>\n</model>\n").toString();

@@ -144,7 +144,7 @@ final class WingInsert {
                 + " must leave a skin of "
                 + Length.metres(LEAST_SKIN)
                 + " of the section, leaves "
-                + Length.micrometres(Math.rint(1e6 * skin))
+                + Length.micrometres(Math.floor(1e6 * skin))
                 + " at y "
                 + Length.metres(y));
       }

@@ -163,6 +163,11 @@ public final class WingSolid implements Solid {
     return planform.chordAt(station).times(section.maximumThickness());
   }
 
+  /** Where a tube finds most room, over the chord. */
+  double thickestAt() {
+    return Math.max(0.2, Math.min(0.5, section.maximumThicknessPosition()));
+  }
+
   /**
    * Whether there is enough skin around a hole.
    *

@@ -49,6 +49,8 @@
  *   <tr><td>{@link io.github.wingwright.core.manufacture.PrintItem},
  *       {@link io.github.wingwright.core.manufacture.PrintList}</td>
  *       <td>everything that is to be printed on one machine</td><td>half wing, twice, standing on end</td></tr>
+ *   <tr><td>{@link io.github.wingwright.core.manufacture.PrintBed}</td><td>what is printed at one time, each part in its place</td>
+ *       <td>both half wings standing, 1 wall of 0.42 mm</td></tr>
  *   <tr><td>{@link io.github.wingwright.core.manufacture.MeshBox}</td><td>the box around a mesh</td><td>from its least to its greatest corner</td></tr>
  * </table>
  *

@@ -2,6 +2,7 @@
 package io.github.wingwright.core.manufacture;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
@@ -73,6 +74,22 @@ class SegmentationTest {
     assertThat(two.joints().get(0).at().millimetres()).isBetween(173.0, 175.0);
     assertThat(two.segments().get(1).from()).isEqualTo(two.joints().get(0).at());
     assertThat(two.segments().get(1).to().millimetres()).isCloseTo(240, within(1e-9));
+  }
+
+  @Test
+  void a_joint_keeps_clear_of_what_else_is_cut_into_the_part_where_the_machine_leaves_a_way() {
+    SlenderPart beam = beam(240, x -> 0.1 * (1 - x) * (1 - x));
+    Segmentation free = Segmentation.of(beam.jointedUpTo(mm(150)), cube(180), UPRIGHT);
+    Joint joint = free.joints().get(0);
+    assertThat(free.segments()).hasSize(2);
+    assertThat(joint.at().plus(joint.overlap()).millimetres()).isBetween(140.0, 150.0);
+    // Its other piece would be too long: it is cut all the same.
+    Segmentation forced = Segmentation.of(beam.jointedUpTo(mm(40)), cube(180), UPRIGHT);
+    assertThat(forced.segments()).hasSize(2);
+    assertThat(forced.joints().get(0).at().millimetres()).isBetween(173.0, 175.0);
+    assertThatThrownBy(() -> beam.jointedUpTo(mm(241)))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("end of the joints of beam");
   }
 
   @Test

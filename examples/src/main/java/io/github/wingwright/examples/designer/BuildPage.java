@@ -58,17 +58,17 @@ final class BuildPage {
     return length.format(units.length(), 3);
   }
 
-  /** The parts as made, coarse but true in mass; nothing where they cannot be made. */
+  /** The parts as they are written to the folder; nothing where they cannot be made. */
   private static Optional<GliderParts> parts(Design design) {
     try {
-      return Optional.of(GliderParts.of(design, Length.millimetres(0.2)));
+      return Optional.of(GliderParts.of(design, PartFiles.TOLERANCE));
     } catch (IllegalStateException | IllegalArgumentException e) {
       return Optional.empty();
     }
   }
 
   private Optional<PartsInHand> inHand() {
-    return parts.map(p -> new PartsInHand(design, p, units.length()));
+    return parts.map(p -> new PartsInHand(design, p, plan.list(), units.length()));
   }
 
   /** What the parts as made lack in the nose; nothing where the ballast cannot be weighed to it, or they cannot be made. */
@@ -92,8 +92,9 @@ final class BuildPage {
                 + plan.list().machine()
                 + ", in "
                 + design.brief().material().name()
-                + ". The list is also in print-list.csv, there with the shims, the number of pieces and the file of each; the parts are in glider.3mf, and one by one in the folder parts."));
+                + ". The list is also in print-list.csv, there with the shims, the number of pieces, the file and the bed of each."));
     blocks.add(PrintChapter.table(plan.list()));
+    inHand().flatMap(PartsInHand::bedTable).ifPresent(blocks::add);
     List<String> points = new ArrayList<>();
     for (PrintItem item : plan.list().items()) {
       points.add(

@@ -3,6 +3,7 @@ package io.github.wingwright.examples.designer;
 
 import io.github.wingwright.core.geometry.Wing;
 import io.github.wingwright.core.manufacture.Part;
+import io.github.wingwright.core.manufacture.PrintBed;
 import io.github.wingwright.core.manufacture.StlFile;
 import io.github.wingwright.core.manufacture.Template;
 import io.github.wingwright.core.manufacture.ThreeMfFile;
@@ -16,7 +17,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
-/** The files from which the parts are made: one package of all, each part alone, full-size drawings, ribs as listings. */
+/** The files from which the parts are made: what lies on each bed, all in one package, each part alone, full-size drawings, ribs as listings. */
 final class PartFiles {
   /** Chordal tolerance of the meshes: a tenth of a printed line. */
   static final Length TOLERANCE = Length.millimetres(0.05);
@@ -38,11 +39,15 @@ final class PartFiles {
     try {
       GliderParts parts = GliderParts.of(design, TOLERANCE);
       List<Part> pieces = pieces(parts, plan, files);
+      List<PrintBed> beds = files.isEmpty() ? beds(parts, plan, files) : List.of();
       files.put("glider.3mf", ThreeMfFile.titled(brief.title()).with(pieces).laidOn(plan.list().machine()).bytes());
+      for (int i = 0; i < beds.size(); i++) {
+        files.put(bed(i), beds.get(i).file(brief.title() + ", bed " + (i + 1) + " of " + beds.size()).bytes());
+      }
       for (Part part : pieces) {
         files.put(path(part), StlFile.bytes(part));
       }
-      files.put(PRINT_LIST, text(new PrintListFile(plan.list(), pieces).csv()));
+      files.put(PRINT_LIST, text(new PrintListFile(plan.list(), pieces, beds).csv()));
       for (Template template : parts.templates()) {
         String name = "templates/" + fileName(template.title());
         files.put(name + ".svg", template.svg().getBytes(StandardCharsets.UTF_8));
@@ -54,20 +59,35 @@ final class PartFiles {
     } catch (IllegalStateException | IllegalArgumentException e) {
       files.clear();
       files.put("parts/cannot-be-made.txt", text(e.getMessage() + "\n"));
-      files.put(PRINT_LIST, text(new PrintListFile(plan.list(), List.of()).csv()));
+      files.put(PRINT_LIST, text(new PrintListFile(plan.list(), List.of(), List.of()).csv()));
     }
     return files;
   }
 
-  /** The parts as the machine can make them; whole, with a text that says why, where a joint finds no room. */
+  /** The parts as the machine can make them and as they lie in it; whole, with a text that says why, where a joint finds no room. */
   private static List<Part> pieces(GliderParts parts, PrintPlan plan, Map<String, byte[]> files) {
     try {
-      return parts.pieces(plan.list());
+      return parts.laid(plan.list());
     } catch (IllegalStateException e) {
       String words = "The parts are whole; cut for this machine they would need a joint that finds no room: " + e.getMessage();
       files.put("parts/not-cut.txt", text(words + "\n"));
       return parts.parts();
     }
+  }
+
+  /** The beds to print; none, with a text that says why, where a part goes on no bed. */
+  private static List<PrintBed> beds(GliderParts parts, PrintPlan plan, Map<String, byte[]> files) {
+    try {
+      return parts.beds(plan.list());
+    } catch (IllegalStateException e) {
+      files.put("beds/too-large.txt", text("The parts do not go on the bed: " + e.getMessage() + "\n"));
+      return List.of();
+    }
+  }
+
+  /** Where a bed lies in the folder. */
+  static String bed(int index) {
+    return "beds/bed-" + (index + 1) + ".3mf";
   }
 
   private static byte[] text(String words) {

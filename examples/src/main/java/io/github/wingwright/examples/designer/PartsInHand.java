@@ -2,15 +2,20 @@
 package io.github.wingwright.examples.designer;
 
 import io.github.wingwright.core.manufacture.Part;
+import io.github.wingwright.core.manufacture.PrintBed;
+import io.github.wingwright.core.manufacture.PrintList;
 import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
+import io.github.wingwright.core.report.Block;
 import io.github.wingwright.stability.design.Design;
 import io.github.wingwright.stability.production.GliderParts;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.StringJoiner;
+import java.util.stream.Collectors;
 
 /** What a newcomer asks with the files and then the parts in hand: which is which, and what goes where. */
 final class PartsInHand {
@@ -18,6 +23,7 @@ final class PartsInHand {
 
   private final Design design;
   private final List<Part> parts;
+  private final List<PrintBed> beds;
   private final boolean seated;
   private final NamedUnit<Length> unit;
 
@@ -26,13 +32,35 @@ final class PartsInHand {
    *
    * @param design the design
    * @param parts its parts
+   * @param list how they are printed
    * @param unit the unit to show lengths in
    */
-  PartsInHand(Design design, GliderParts parts, NamedUnit<Length> unit) {
+  PartsInHand(Design design, GliderParts parts, PrintList list, NamedUnit<Length> unit) {
     this.design = design;
     this.parts = parts.parts();
+    this.beds = beds(parts, list);
     this.seated = parts.findings().stream().noneMatch(f -> f.subject().equals("wing seat"));
     this.unit = unit;
+  }
+
+  /** None where a joint finds no room or a part goes on no bed; a text in the folder then says why. */
+  private static List<PrintBed> beds(GliderParts parts, PrintList list) {
+    try {
+      return parts.beds(list);
+    } catch (IllegalStateException e) {
+      return List.of();
+    }
+  }
+
+  /** What is printed at one time and with which settings, one row for each bed; nothing where the parts go on none. */
+  Optional<Block.Table> bedTable() {
+    List<List<String>> rows = new ArrayList<>();
+    for (int i = 0; i < beds.size(); i++) {
+      PrintBed bed = beds.get(i);
+      String names = bed.parts().stream().map(Part::name).collect(Collectors.joining("; "));
+      rows.add(List.of(PartFiles.bed(i), names, bed.making()));
+    }
+    return rows.isEmpty() ? Optional.empty() : Optional.of(new Block.Table(List.of("print this file", "it holds", "set"), rows));
   }
 
   /** Which file is which, and what else the folder holds. */
@@ -41,12 +69,15 @@ final class PartsInHand {
     parts.stream().filter(part -> !isShim(part)).forEach(part -> names.add(PartFiles.fileName(part.name())));
     List<String> points = new ArrayList<>();
     points.add(
-        "The file glider.3mf holds all parts side by side, each lying, and more than one bed takes: spread them over several"
-            + " beds, and turn upright what is printed standing, the half wings with the root down.");
+        beds.isEmpty()
+            ? "The parts go on no bed of this machine as they are; a text in the folder beds or parts says why. The file glider.3mf"
+                + " holds them side by side."
+            : "Each file in the folder beds is one print: its parts lie in place, turned as they are printed, and all take the same"
+                + " settings. The file glider.3mf holds all parts side by side, turned alike, for those who arrange them on their own.");
     points.add(
         "The files in the folder parts are in millimetres, one for each part or, where it is split, for each piece: "
             + names
-            + (hasShims() ? ", and the shims that set the wing's angle: print them solid, lying on their flat side." : "."));
+            + (hasShims() ? ", and the shims that set the wing's angle." : "."));
     points.add(
         "To cut by hand instead, print the pages of the folder templates at 100 %, measure their bar, and cut along the outer"
             + " lines; the two files rib-root.txt and rib-tip.txt give the section point by point.");

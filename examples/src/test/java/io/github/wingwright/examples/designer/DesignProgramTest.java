@@ -28,7 +28,7 @@ import org.xml.sax.InputSource;
 class DesignProgramTest {
   private static final List<String> FILES =
       List.of(
-          DesignFolder.LIST, "BUILD.md", "design.json", "flight.svg", "fuselage-range.svg", "fuselage-region.svg", "glider.3mf", "parts",
+          DesignFolder.LIST, "BUILD.md", "beds", "design.json", "flight.svg", "fuselage-range.svg", "fuselage-region.svg", "glider.3mf", "parts",
           "print-list.csv", "report.html", "section.svg", "section.txt", "templates", "three-view.svg");
 
   /** The numbers that whoever reads the data can rely on. */
@@ -88,7 +88,7 @@ class DesignProgramTest {
     assertThat(lines).hasSizeLessThan(50).allMatch(l -> l.length() <= 120);
     List<String> tail = lines.stream().dropWhile(l -> !l.endsWith("hall-glider:")).skip(1).toList();
     assertThat(String.join(" ", tail).strip().split(" +"))
-        .contains("report.html", "BUILD.md", "design.json", "glider.3mf", "parts/", "templates/");
+        .contains("report.html", "BUILD.md", "design.json", "glider.3mf", "beds/", "parts/", "templates/");
   }
 
   @Test

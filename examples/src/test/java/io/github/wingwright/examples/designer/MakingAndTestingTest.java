@@ -84,7 +84,7 @@ class MakingAndTestingTest {
     assertThat(list.stream().filter(line -> !line.startsWith("shim of "))).hasSize(5);
     assertThat(list.get(1)).isEqualTo(
         "half wing,2,foaming PLA,\"1 wall of 0.42 mm, infill 0 %\",8.04 g,standing on end,0 to 245 mm,none,2,"
-            + "parts/wing-starboard-half.stl; parts/wing-port-half.stl");
+            + "parts/wing-starboard-half.stl; parts/wing-port-half.stl,1; 1");
     assertThat(report).contains("On a smaller machine, of 180 mm × 180 mm × 180 mm: 9 pieces");
   }
 

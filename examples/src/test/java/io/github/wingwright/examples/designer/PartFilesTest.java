@@ -19,6 +19,7 @@ import io.github.wingwright.testing.ThreeMfRules;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
@@ -48,8 +49,8 @@ class PartFilesTest {
     parts = GliderParts.of(design, Length.millimetres(0.5));
   }
 
-  private static Document model() throws Exception {
-    try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(files.get("glider.3mf")))) {
+  private static Document model(String file) throws Exception {
+    try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(files.get(file)))) {
       for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
         if (entry.getName().equals("3D/3dmodel.model")) {
           return DocumentBuilderFactory.newInstance().newDocumentBuilder()
@@ -62,14 +63,50 @@ class PartFilesTest {
 
   @Test
   void the_package_says_unit_title_and_the_names_of_the_parts() throws Exception {
-    Element root = model().getDocumentElement();
+    Element root = model("glider.3mf").getDocumentElement();
     assertThat(root.getAttribute("unit")).isEqualTo("millimeter");
     assertThat(root.getElementsByTagName("metadata").item(0).getTextContent()).isEqualTo(brief.title());
-    NodeList objects = root.getElementsByTagName("object");
-    List<String> names =
-        IntStream.range(0, objects.getLength()).mapToObj(i -> ((Element) objects.item(i)).getAttribute("name")).toList();
+    List<String> names = names("glider.3mf");
     assertThat(names).startsWith("wing, starboard half", "wing, port half", "fuselage", "horizontal tail", "vertical tail");
     assertThat(names.get(5)).startsWith("shim of ");
+  }
+
+  private static List<String> names(String file) throws Exception {
+    NodeList objects = model(file).getElementsByTagName("object");
+    return IntStream.range(0, objects.getLength()).mapToObj(i -> ((Element) objects.item(i)).getAttribute("name")).toList();
+  }
+
+  @Test
+  void each_bed_is_a_package_of_its_own_and_together_they_hold_every_part_once() throws Exception {
+    List<String> beds = files.keySet().stream().filter(name -> name.startsWith("beds/")).toList();
+    assertThat(beds).containsExactly("beds/bed-1.3mf", "beds/bed-2.3mf", "beds/bed-3.3mf");
+    List<String> all = new ArrayList<>();
+    for (String bed : beds) {
+      assertThat(ThreeMfRules.violations(files.get(bed))).as(bed).isEmpty();
+      all.addAll(names(bed));
+    }
+    assertThat(all).containsExactlyInAnyOrderElementsOf(names("glider.3mf"));
+    assertThat(names("beds/bed-1.3mf")).containsExactly("wing, starboard half", "wing, port half");
+    assertThat(model("beds/bed-2.3mf").getElementsByTagName("metadata").item(0).getTextContent())
+        .isEqualTo(brief.title() + ", bed 2 of 3");
+  }
+
+  @Test
+  void parts_that_a_joint_cannot_hold_together_are_whole_and_on_no_bed() {
+    Design thin = design;
+    GliderBrief small = withMachine("30 mm");
+    Map<String, byte[]> whole = PartFiles.of(thin, small);
+    assertThat(whole.keySet()).noneMatch(name -> name.endsWith("bed-1.3mf")).contains("glider.3mf", "print-list.csv");
+    String why = whole.entrySet().stream().filter(e -> e.getKey().endsWith(".txt") && !e.getKey().startsWith("templates"))
+        .map(e -> new String(e.getValue(), StandardCharsets.UTF_8)).findFirst().orElseThrow();
+    assertThat(why).containsAnyOf("The parts do not go on the bed: ", "The parts are whole; cut for this machine");
+  }
+
+  private static GliderBrief withMachine(String side) {
+    String volume = "{ \"width\": \"" + side + "\", \"depth\": \"" + side + "\", \"height\": \"" + side + "\" }";
+    return GliderBrief.from(BriefFile.parse("small.json", ProgramRun.changed(
+        "\"build_volume\": { \"width\": \"256 mm\", \"depth\": \"256 mm\", \"height\": \"256 mm\" }",
+        "\"build_volume\": " + volume)));
   }
 
   @Test
@@ -116,11 +153,11 @@ class PartFilesTest {
   @Test
   void the_print_list_names_a_file_that_is_there_for_every_piece_and_shim() {
     List<String> lines = new String(files.get("print-list.csv"), StandardCharsets.UTF_8).lines().toList();
-    assertThat(lines.get(0)).endsWith(",segments,joints,pieces in all,files");
-    assertThat(lines.get(1)).endsWith(",none,2,parts/wing-starboard-half.stl; parts/wing-port-half.stl");
-    assertThat(lines).anyMatch(line -> line.startsWith("shim of 0.5°,1,") && line.endsWith(",1,parts/shim-of-0.5-deg.stl"));
+    assertThat(lines.get(0)).endsWith(",segments,joints,pieces in all,files,bed");
+    assertThat(lines.get(1)).endsWith(",none,2,parts/wing-starboard-half.stl; parts/wing-port-half.stl,1; 1");
+    assertThat(lines).anyMatch(line -> line.startsWith("shim of 0.5°,1,") && line.endsWith(",1,parts/shim-of-0.5-deg.stl,3"));
     List<String> named = lines.stream().skip(1)
-        .flatMap(line -> Stream.of(line.substring(line.lastIndexOf(',') + 1).split("; "))).toList();
+        .flatMap(line -> Stream.of(line.split(",")[line.split(",").length - 2].split("; "))).toList();
     List<String> there = files.keySet().stream().filter(name -> name.endsWith(".stl")).toList();
     assertThat(named).containsExactlyInAnyOrderElementsOf(there);
   }

@@ -16,6 +16,7 @@ import io.github.wingwright.core.manufacture.JointKind;
 import io.github.wingwright.core.manufacture.Part;
 import io.github.wingwright.core.manufacture.Pieces;
 import io.github.wingwright.core.manufacture.PlateSolid;
+import io.github.wingwright.core.manufacture.PrintBed;
 import io.github.wingwright.core.manufacture.PrintItem;
 import io.github.wingwright.core.manufacture.PrintList;
 import io.github.wingwright.core.manufacture.Segmentation;
@@ -33,8 +34,10 @@ import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.stability.design.Design;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Objects;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -174,26 +177,60 @@ public final class GliderParts {
    * @throws IllegalStateException if a joint does not fit into its part
    */
   public List<Part> pieces(PrintList list) {
-    List<Part> parts = new ArrayList<>();
+    return cut(list).stream().map(PrintPiece::part).toList();
+  }
+
+  /**
+   * The same pieces as they lie in the machine: turned as its print list says, on z = 0. A piece that stands on end stands on
+   * its flatter end; shims lie on one of their flat sides.
+   *
+   * @param list the print list of this design
+   * @return the parts, in the order of {@link #pieces}
+   * @throws IllegalStateException if a joint does not fit into its part
+   */
+  public List<Part> laid(PrintList list) {
+    return cut(list).stream().map(PrintPiece::laid).toList();
+  }
+
+  /**
+   * The same pieces on the beds of the machine, those on one bed made alike: wing halves with their walls, the body with its
+   * own, what is solid.
+   *
+   * @param list the print list of this design
+   * @return the beds, in the order in which the list names what lies on them
+   * @throws IllegalStateException if a joint does not fit into its part, or a piece on no bed; the message says which limit is
+   *     passed and by how much
+   */
+  public List<PrintBed> beds(PrintList list) {
+    Map<String, List<Part>> alike = new LinkedHashMap<>();
+    cut(list).forEach(piece -> alike.computeIfAbsent(piece.making(), making -> new ArrayList<>()).add(piece.laid()));
+    List<PrintBed> beds = new ArrayList<>();
+    alike.forEach((making, laid) -> beds.addAll(PrintBed.fill(list.machine(), making, laid)));
+    return beds;
+  }
+
+  private List<PrintPiece> cut(PrintList list) {
+    List<PrintPiece> pieces = new ArrayList<>();
     for (Part part : parts()) {
-      Optional<Segmentation> split =
+      Optional<PrintItem> item =
           list.items().stream()
-              .filter(item -> part.name().endsWith("half") ? item.name().equals("half wing") : item.name().equals(part.name()))
-              .map(PrintItem::pieces)
-              .filter(pieces -> pieces.segments().size() > 1)
+              .filter(i -> part.name().endsWith("half") ? i.name().equals("half wing") : i.name().equals(part.name()))
               .findFirst();
-      if (split.isEmpty()) {
-        parts.add(part);
-        continue;
-      }
-      boolean port = part.name().contains("port");
-      List<? extends Solid> solids = cut(part.name(), split.get());
-      for (int i = 0; i < solids.size(); i++) {
-        TriangleMesh mesh = solids.get(i).mesh(tolerance);
-        parts.add(part(part.name() + ", piece " + (i + 1) + " of " + solids.size(), port ? mesh.mirrored() : mesh));
+      if (item.isEmpty()) {
+        pieces.add(PrintPiece.shim(part));
+      } else if (item.get().pieces().segments().size() < 2) {
+        pieces.add(PrintPiece.whole(part, item.get()));
+      } else {
+        boolean port = part.name().contains("port");
+        List<? extends Solid> solids = cut(part.name(), item.get().pieces());
+        for (int i = 0; i < solids.size(); i++) {
+          TriangleMesh mesh = solids.get(i).mesh(tolerance);
+          String name = part.name() + ", piece " + (i + 1) + " of " + solids.size();
+          pieces.add(PrintPiece.of(part(name, port ? mesh.mirrored() : mesh), item.get(), i));
+        }
       }
     }
-    return parts;
+    return pieces;
   }
 
   private List<? extends Solid> cut(String name, Segmentation segments) {

@@ -57,7 +57,7 @@ public final class PrintPlan {
     items.add(item("half wing", 2, shell(design.brief().wingShell()), mass("wing").times(0.5), half, machine, HOLLOW));
     SlenderPart body =
         SlenderPart.body(airframe.fuselage(), material, design.brief().bodyShell().wallThickness(), loads::bodyBending)
-            .markedAt(design.aircraft().masses().centreOfGravity().x());
+            .jointedUpTo(slots(airframe));
     items.add(item("fuselage", 1, shell(design.brief().bodyShell()), mass("fuselage"), body, machine, HOLLOW));
     for (Tail tail : airframe.tails()) {
       Length thickness = design.brief().tailThickness();
@@ -87,6 +87,12 @@ public final class PrintPlan {
     Objects.requireNonNull(design, "design");
     Objects.requireNonNull(machine, "machine");
     return new PrintPlan(design, machine);
+  }
+
+  /** Where the slots for the tails begin. */
+  private static Length slots(Airframe airframe) {
+    double first = airframe.tails().stream().mapToDouble(tail -> tail.placement().x().si()).min().orElse(Double.POSITIVE_INFINITY);
+    return Length.metres(Math.max(0.0, Math.min(first, airframe.fuselage().length().si())));
   }
 
   private Mass mass(String item) {

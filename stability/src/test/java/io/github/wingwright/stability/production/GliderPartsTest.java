@@ -13,9 +13,11 @@ import io.github.wingwright.core.geometry.Placement;
 import io.github.wingwright.core.geometry.Planform;
 import io.github.wingwright.core.manufacture.BodySolid;
 import io.github.wingwright.core.manufacture.BuildVolume;
+import io.github.wingwright.core.manufacture.Joint;
 import io.github.wingwright.core.manufacture.MeshBox;
 import io.github.wingwright.core.manufacture.MeshCheck;
 import io.github.wingwright.core.manufacture.Part;
+import io.github.wingwright.core.manufacture.PrintBed;
 import io.github.wingwright.core.manufacture.PrintList;
 import io.github.wingwright.core.manufacture.Template;
 import io.github.wingwright.core.manufacture.TriangleMesh;
@@ -27,6 +29,7 @@ import io.github.wingwright.stability.design.Design;
 import io.github.wingwright.stability.design.SizingLoop;
 import io.github.wingwright.stability.design.TestGlider;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class GliderPartsTest {
@@ -171,6 +174,81 @@ class GliderPartsTest {
     double sum =
         pieces.stream().filter(p -> p.name().startsWith("wing, starboard")).mapToDouble(p -> p.check().volume().si()).sum();
     assertThat(sum).isCloseTo(whole, withinPercentage(3));
+  }
+
+  @Test
+  void every_piece_lies_on_a_bed_turned_as_the_list_says_beside_what_is_made_alike() {
+    for (BuildVolume machine : List.of(
+        cube(256), cube(180), cube(120), BuildVolume.cylinder(Length.millimetres(170), Length.millimetres(200)))) {
+      PrintList list = PrintPlan.of(DESIGN, machine).list();
+      List<Part> pieces = PARTS.pieces(list);
+      List<PrintBed> beds = PARTS.beds(list);
+      assertThat(beds.stream().flatMap(bed -> bed.parts().stream()).map(Part::name))
+          .containsExactlyInAnyOrderElementsOf(pieces.stream().map(Part::name).toList());
+      assertThat(beds.get(0).making()).isEqualTo(list.items().get(0).making());
+      assertThat(beds.get(0).parts()).allMatch(p -> p.name().startsWith("wing, "));
+      assertThat(beds).extracting(PrintBed::making).containsSubsequence(list.items().get(1).making(), "all layers solid");
+      for (PrintBed bed : beds) {
+        for (Part part : bed.parts()) {
+          MeshBox box = part.check().box();
+          double height = box.height().si();
+          if (bed.making().equals("all layers solid")) {
+            assertThat(height).as(part.name()).isLessThan(DESIGN.aircraft().airframe().fuselage().diameter().si());
+          } else {
+            assertThat(height).as(part.name()).isLessThanOrEqualTo(machine.height().si() + 1e-8);
+          }
+          Part piece = pieces.stream().filter(p -> p.name().equals(part.name())).findFirst().orElseThrow();
+          assertThat(part.check().volume().si()).isCloseTo(piece.check().volume().si(), withinPercentage(1e-6));
+        }
+      }
+    }
+  }
+
+  @Test
+  void a_body_is_not_cut_where_its_slots_would_leave_loose_strips() {
+    // In 250 mm of height the seam would go behind the slots' beginning, where the bending is least.
+    BuildVolume machine = BuildVolume.cylinder(Length.millimetres(170), Length.millimetres(250));
+    PrintList list = PrintPlan.of(DESIGN, machine).list();
+    double slots =
+        DESIGN.aircraft().airframe().tails().stream().mapToDouble(t -> t.placement().x().millimetres()).min().orElseThrow();
+    Joint joint = list.items().get(1).pieces().joints().get(0);
+    assertThat(joint.at().plus(joint.overlap()).millimetres()).isLessThan(slots);
+    assertThat(PARTS.pieces(list)).filteredOn(p -> p.name().startsWith("fuselage")).allMatch(p -> inOne(p.mesh()));
+  }
+
+  /** Whether every triangle hangs together with the first by their corners. */
+  private static boolean inOne(TriangleMesh mesh) {
+    int[] group = IntStream.range(0, mesh.vertices()).toArray();
+    boolean changed = true;
+    while (changed) {
+      changed = false;
+      for (int t = 0; t < mesh.triangles(); t++) {
+        int least = Math.min(group[mesh.corner(t, 0)], Math.min(group[mesh.corner(t, 1)], group[mesh.corner(t, 2)]));
+        for (int k = 0; k < 3; k++) {
+          changed |= group[mesh.corner(t, k)] != least;
+          group[mesh.corner(t, k)] = least;
+        }
+      }
+    }
+    return IntStream.of(group).allMatch(g -> g == 0);
+  }
+
+  @Test
+  void halves_stand_on_their_root_face() {
+    double root = DESIGN.aircraft().airframe().wing().planform().rootChord().si();
+    List<Part> laid = PARTS.laid(PrintPlan.of(DESIGN, cube(256)).list());
+    for (Part half : laid.subList(0, 2)) {
+      TriangleMesh mesh = half.mesh();
+      double least = Double.POSITIVE_INFINITY;
+      double most = Double.NEGATIVE_INFINITY;
+      for (int v = 0; v < mesh.vertices(); v++) {
+        if (mesh.coordinate(v, 2) < 1e-9) {
+          least = Math.min(least, mesh.coordinate(v, 1));
+          most = Math.max(most, mesh.coordinate(v, 1));
+        }
+      }
+      assertThat(most - least).as(half.name()).isCloseTo(root, within(0.02 * root));
+    }
   }
 
   @Test
