@@ -34,19 +34,19 @@ final class FlightFindings {
       findings.add(
           finding(
               Severity.CAUTION,
-              "throw speed",
+              "launch speed",
               "Nothing of this kind leaves a hand at " + Speed.METRE_PER_SECOND.format(flight.startSpeed(), 3)
                   + ": the best launches by hand have about 40 m/s. Strength, flutter and, from 100 m/s on, the compression of"
                   + " the air are left out here."));
     }
-    String where = metres(flight.distance()) + " from the hand, after " + seconds(flight.time());
+    String where = metres(flight.distance()) + " away, after " + seconds(flight.time());
     switch (flight.end()) {
       case CEILING ->
           findings.add(
               finding(
                   Severity.CAUTION,
                   "ceiling",
-                  "It hits the ceiling " + where + ". Throw slower or lower, or give it less decalage or up elevator."));
+                  "It hits the ceiling " + where + ". Launch it slower or lower, or give it less decalage or up elevator."));
       case WALL_AHEAD ->
           findings.add(
               finding(
@@ -54,13 +54,13 @@ final class FlightFindings {
                   "wall",
                   "It reaches the wall ahead after " + seconds(flight.time()) + ", " + metres(flight.track().get(flight.track().size() - 1).height())
                       + " above the floor, at " + flight.landingSpeed().format(Speed.METRE_PER_SECOND, 3)
-                      + ". Throw slower, or along the diagonal of the hall."));
+                      + ". Launch it slower, or along the diagonal of the hall."));
       case WALL_BEHIND ->
           findings.add(
               finding(
                   Severity.SERIOUS,
                   "wall",
-                  "It loops back into the wall behind the thrower " + where + ". Throw much slower, or give it less decalage or up elevator."));
+                  "It loops back into the wall behind its launch " + where + ". Launch it much slower, or give it less decalage or up elevator."));
       case TIME ->
           findings.add(
               finding(Severity.NOTE, "flight time", "It still flies after " + seconds(flight.time()) + "; the calculation ends there."));
@@ -75,9 +75,9 @@ final class FlightFindings {
         always
             ? "It is stalled nearly all the way: it is trimmed for more lift than the wing can give. Give it less decalage,"
                 + " or move the centre of gravity forward."
-            : "It stalls " + seconds(stall.time()) + " after the throw, " + metres(stall.distance()) + " away and "
+            : "It stalls " + seconds(stall.time()) + " after its launch, " + metres(stall.distance()) + " away and "
                 + metres(stall.height()) + " above the floor, for " + seconds(flight.stalledTime())
-                + " in all. Throw slower or lower, or move the centre of gravity forward.";
+                + " in all. Launch it slower or lower, or move the centre of gravity forward.";
     return finding(always ? Severity.SERIOUS : Severity.CAUTION, "stall", message);
   }
 
@@ -92,7 +92,7 @@ final class FlightFindings {
                   + flight.landingSpeed().format(Speed.METRE_PER_SECOND, 3)
                   + ", its steady glide has "
                   + Speed.METRE_PER_SECOND.format(glide, 3)
-                  + ". Throw nearer to the speed and the angle of the glide, or from higher up."));
+                  + ". Launch it nearer to the speed and the angle of the glide, or from higher up."));
     }
   }
 

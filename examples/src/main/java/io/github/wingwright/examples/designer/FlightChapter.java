@@ -29,6 +29,8 @@ import java.util.Optional;
 
 /** The throw of the brief, simulated: as a point, and with pitch where the design has a tail that trims. */
 final class FlightChapter {
+  private static final String TITLE = "The flight down the hall";
+
   private static final int MAP_COLUMNS = 40;
   private static final int MAP_ROWS = 24;
 
@@ -38,6 +40,7 @@ final class FlightChapter {
   private final Design design;
   private final BriefUnits units;
   private final LaunchWords launch;
+  private final String throwing;
   private final Hall hall;
   private final FlownThrow thrown;
   private final Throw level;
@@ -50,6 +53,7 @@ final class FlightChapter {
     this.design = design;
     units = brief.units();
     launch = new LaunchWords(design, units);
+    throwing = launch.launched("throw", "launch");
     hall = brief.hall();
     thrown = new FlownThrow(design, hall);
     level = thrown.level();
@@ -100,12 +104,12 @@ final class FlightChapter {
 
   Chapter chapter() {
     if (!thrown.flies()) {
-      return Chapter.of("Thrown down the hall", new Block.Paragraph(doesNotFly()));
+      return Chapter.of(TITLE, new Block.Paragraph(doesNotFly()));
     }
     List<Block> blocks = new ArrayList<>();
     blocks.add(
         new Block.Paragraph(
-            "The " + launch.launched("throw", "launch") + " of the brief, level, " + place()
+            "The " + throwing + " of the brief, level, " + place()
                 + ", flown step by step. What the sheet says is a steady glide from the"
                 + " launch height; a launch begins with another speed and another angle, and lands before that has died"
                 + " out."));
@@ -124,7 +128,7 @@ final class FlightChapter {
     }
     if (thrown.lasts()) {
       blocks.add(
-          new Block.Paragraph("It flies so long that the throw matters little: its glide does. So no best throw is looked for."));
+          new Block.Paragraph("It flies so long that the " + throwing + " matters little: its glide does. So no best " + throwing + " is looked for."));
     } else {
       throwing(blocks);
     }
@@ -132,7 +136,7 @@ final class FlightChapter {
         new Block.Paragraph(
             "Likely values of drag, lift and trim; how deep a stall is, is a rough estimate. Nothing turns or rolls here, and the"
                 + " glider leaves " + launch.launched("the hand", "the elastic") + " without nodding."));
-    return new Chapter("Thrown down the hall", blocks);
+    return new Chapter(TITLE, blocks);
   }
 
   private String doesNotFly() {
@@ -145,7 +149,7 @@ final class FlightChapter {
   private void throwing(List<Block> blocks) {
     blocks.add(
         new Block.Paragraph(
-            "The best throw at this speed, " + (pitch.isPresent() ? "with pitch" : "as a point") + ", for "
+            "The best " + throwing + " at this speed, " + (pitch.isPresent() ? "with pitch" : "as a point") + ", for "
                 + launch.launched("a hand", "an aim") + " that is true to "
                 + Angle.DEGREE.format(Math.toRadians(ThrowOptimum.CARE_DEGREES), 2) + ":"));
     blocks.add(new Block.Points(bestThrows()));
@@ -222,7 +226,7 @@ final class FlightChapter {
     ThrowOptimum care = angles.careful();
     List<String> points = new ArrayList<>();
     points.add(
-        "throw at " + angle(care) + ": " + value(care.value()) + ", and no less than " + value(care.nearby())
+        launch.launched("throw", "let it go") + " at " + angle(care) + ": " + value(care.value()) + ", and no less than " + value(care.nearby())
             + " if it is that much off");
     for (ThrowOptimum optimum : angles.optima()) {
       if (optimum.value() > 0.5 * angles.best().value()) {
@@ -267,14 +271,14 @@ final class FlightChapter {
     }
     MapPicture picture =
         new MapPicture(
-            (distance ? "Distance" : "Time") + " of a level throw",
-            "throw speed in " + units.speed().symbol(),
+            (distance ? "Distance" : "Time") + " of a level " + throwing,
+            throwing + " speed in " + units.speed().symbol(),
             "decalage in °",
             distance ? "distance in " + units.distance().symbol() : "time in s",
             map.speeds().stream().map(v -> units.speed().fromSi(v)).toList(),
             map.settings().stream().map(Math::toDegrees).toList(),
             rows,
-            List.of(new CurvePicture.Point("the throw of the brief", level.speed().in(units.speed()), Math.toDegrees(set))))
+            List.of(new CurvePicture.Point("the " + throwing + " of the brief", level.speed().in(units.speed()), Math.toDegrees(set))))
             .withHatching(stalled, "stalls");
     blocks.add(
         new Block.Picture(

@@ -34,7 +34,7 @@ final class FlownThrow {
   FlownThrow(Design design, Hall hall) {
     this.design = design;
     this.hall = hall;
-    level = Throw.level(design.brief().launch().speed(), design.brief().launch().height());
+    level = design.launch();
     Optional<PitchFlight> trimmed = Optional.empty();
     String why = "";
     try {

@@ -75,7 +75,7 @@ class MakingAndTestingTest {
         .contains("as one throws a dart")
         .doesNotContain("spring balance")
         .contains("It stalls", "to the nose", "leading edge up by")
-        .contains("Never throw towards people", "eye protection", "licensed engineers");
+        .contains("Never launch it towards people", "eye protection", "licensed engineers");
   }
 
   @Test

@@ -200,7 +200,7 @@ public final class FlightEvaluation {
             Finding.of(
                 Severity.CAUTION,
                 "scatter of the flights",
-                "They scatter more than their uncertainties allow; something changed between them: throw, trim or wind.",
+                "They scatter more than their uncertainties allow; something changed between them: launch, trim or wind.",
                 ratio,
                 Interval.atMost(2.0),
                 NamedUnit.NUMBER,

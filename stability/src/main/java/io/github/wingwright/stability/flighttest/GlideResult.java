@@ -49,7 +49,7 @@ public record GlideResult(
 
   /** The height that a flight uses up. */
   public static final Formula ENERGY_HEIGHT =
-      Formula.named("height used up, with what the throw was faster than the flight")
+      Formula.named("height used up, with what the launch was faster than the flight")
           .gives("h_e", Length.METRE)
           .as("h + (V_l² − (d² + h²)/t²)/(2·9.80665)")
           .where("d", "distance", Length.METRE, 0.5, 500)
