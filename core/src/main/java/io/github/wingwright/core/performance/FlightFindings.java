@@ -4,11 +4,13 @@ package io.github.wingwright.core.performance;
 import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.basis.Severity;
 import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Speed;
 import io.github.wingwright.core.quantity.Time;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** What a flight tells its thrower, in words. */
 final class FlightFindings {
@@ -30,6 +32,7 @@ final class FlightFindings {
               "From the stall on its path is a rough estimate: within fifteen degrees behind the stall a thick"
                   + " section may have half the lift and half again the drag that are reckoned here. That it stalls is sure, how far it gets then is not."));
     }
+    manner(flight).ifPresent(findings::add);
     if (flight.startSpeed() > FASTEST_HAND) {
       findings.add(
           finding(
@@ -67,6 +70,27 @@ final class FlightFindings {
       case FLOOR -> landing(flight, findings);
     }
     return Finding.inOrderOfWeight(findings);
+  }
+
+  /** What a distance alone would hide. */
+  private static Optional<Finding> manner(Flight flight) {
+    return switch (flight.manner()) {
+      case TURNS_OVER ->
+          Optional.of(
+              finding(
+                  Severity.CAUTION,
+                  "turning over",
+                  "It goes upside down on its way. Launch it slower or lower, or move the centre of gravity forward."));
+      case DIVES ->
+          Optional.of(
+              finding(
+                  Severity.CAUTION,
+                  "dive",
+                  "It comes down " + flight.landingAngle().format(Angle.DEGREE, 2) + " steep at "
+                      + flight.landingSpeed().format(Speed.METRE_PER_SECOND, 3)
+                      + ". Launch it less steeply, or give it more decalage or up elevator."));
+      case MEETS_CEILING, MEETS_WALL, STALLS, GLIDES -> Optional.empty();
+    };
   }
 
   private static Finding stall(Flight flight, TrackPoint stall) {

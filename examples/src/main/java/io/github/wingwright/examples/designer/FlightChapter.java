@@ -2,15 +2,12 @@
 package io.github.wingwright.examples.designer;
 
 import io.github.wingwright.core.basis.Finding;
-import io.github.wingwright.core.drawing.CurvePicture;
 import io.github.wingwright.core.drawing.FlightPicture;
-import io.github.wingwright.core.drawing.MapPicture;
 import io.github.wingwright.core.drawing.Svg;
 import io.github.wingwright.core.performance.Flight;
 import io.github.wingwright.core.performance.FlightModel;
 import io.github.wingwright.core.performance.GlideGoal;
 import io.github.wingwright.core.performance.Hall;
-import io.github.wingwright.core.performance.RangeMap;
 import io.github.wingwright.core.performance.Throw;
 import io.github.wingwright.core.performance.ThrowAngles;
 import io.github.wingwright.core.performance.ThrowOptimum;
@@ -30,12 +27,6 @@ import java.util.Optional;
 /** The throw of the brief, simulated: as a point, and with pitch where the design has a tail that trims. */
 final class FlightChapter {
   private static final String TITLE = "The flight down the hall";
-
-  private static final int MAP_COLUMNS = 40;
-  private static final int MAP_ROWS = 24;
-
-  /** How far the map goes to either side of the decalage of the design. */
-  private static final double DECALAGES = Math.toRadians(5.0);
 
   private final Design design;
   private final BriefUnits units;
@@ -153,7 +144,7 @@ final class FlightChapter {
                 + launch.launched("a hand", "an aim") + " that is true to "
                 + Angle.DEGREE.format(Math.toRadians(ThrowOptimum.CARE_DEGREES), 2) + ":"));
     blocks.add(new Block.Points(bestThrows()));
-    pitch.ifPresent(model -> map(model, blocks));
+    pitch.ifPresent(model -> blocks.add(new FlightMap(design, units, throwing, level).picture(model)));
   }
 
   private String place() {
@@ -246,44 +237,5 @@ final class FlightChapter {
 
   private String value(double value) {
     return goal() == GlideGoal.DISTANCE ? units.distance().format(value, 3) : Time.SECOND.format(value, 2);
-  }
-
-  private void map(PitchFlight model, List<Block> blocks) {
-    double stall = design.glide().stallSpeed().si();
-    double thrown = level.speed().si();
-    double[] speeds = RangeMap.evenly(0.8 * Math.min(stall, thrown), 1.8 * Math.max(stall, thrown), MAP_COLUMNS);
-    double set = model.decalage().si();
-    double[] decalages = RangeMap.evenly(set - DECALAGES, set + DECALAGES, MAP_ROWS);
-    List<RangeMap> maps =
-        RangeMap.several(speeds, decalages, 3, setting -> {
-          PitchFlight row = model.withDecalage(Angle.radians(setting));
-          return (speed, into) -> row.fly(speed, 0.0, level.height().si(), into);
-        });
-    boolean distance = goal() == GlideGoal.DISTANCE;
-    RangeMap map = maps.get(distance ? 0 : 1);
-    RangeMap stalls = maps.get(2);
-    double per = distance ? units.distance().fromSi(1.0) : 1.0;
-    List<List<Double>> rows = new ArrayList<>();
-    List<List<Boolean>> stalled = new ArrayList<>();
-    for (int i = 0; i < MAP_ROWS; i++) {
-      rows.add(map.row(i).stream().map(v -> per * v).toList());
-      stalled.add(stalls.row(i).stream().map(s -> s > 0.0).toList());
-    }
-    MapPicture picture =
-        new MapPicture(
-            (distance ? "Distance" : "Time") + " of a level " + throwing,
-            throwing + " speed in " + units.speed().symbol(),
-            "decalage in °",
-            distance ? "distance in " + units.distance().symbol() : "time in s",
-            map.speeds().stream().map(v -> units.speed().fromSi(v)).toList(),
-            map.settings().stream().map(Math::toDegrees).toList(),
-            rows,
-            List.of(new CurvePicture.Point("the " + throwing + " of the brief", level.speed().in(units.speed()), Math.toDegrees(set))))
-            .withHatching(stalled, "stalls");
-    blocks.add(
-        new Block.Picture(
-            picture.draw().element(),
-            "Each cell is one flight with pitch; the numbers are some of the values. Hatched flights stall on the way. A flight that"
-                + " meets ceiling or wall counts up to there. More decalage lifts more and flies slower."));
   }
 }

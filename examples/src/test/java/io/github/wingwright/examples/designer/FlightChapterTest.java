@@ -33,7 +33,7 @@ class FlightChapterTest {
         .contains(
             "The flight down the hall", "in a hall 45 m long and 7 m high", "steady glide, as on the sheet",
             "point that holds the lift of best glide", "with pitch, decalage", "lands on the floor", "The best throw at this speed",
-            "the throw of the brief", "Distance of a level throw");
+            "the throw of the brief", "Distance of a level throw", "stalls", "dives", "turns over", "ceiling");
   }
 
   @Test
