@@ -30,7 +30,7 @@ final class FlightFindings {
               Severity.NOTE,
               "flight after a stall",
               "From the stall on its path is a rough estimate: within fifteen degrees behind the stall a thick"
-                  + " section may have half the lift and half again the drag that are reckoned here. That it stalls is sure, how far it gets then is not."));
+                  + " section may have half the lift and half again the drag that are reckoned here, a thin plate up to a sixth more of both. That it stalls is sure, how far it gets then is not."));
     }
     manner(flight).ifPresent(findings::add);
     if (flight.startSpeed() > FASTEST_HAND) {
