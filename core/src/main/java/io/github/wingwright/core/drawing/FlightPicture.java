@@ -148,7 +148,7 @@ public record FlightPicture(String title, NamedUnit<Length> unit, Room room, Lis
     key(svg, keys);
     Plot plot = new Plot(svg, x, y);
     plot.grid(5, true);
-    plot.names("distance from the hand in " + unit.symbol(), bottom + 10.8, "height in " + unit.symbol(), Sheet.MARGIN + 2.5);
+    plot.names("distance from the launch in " + unit.symbol(), bottom + 10.8, "height in " + unit.symbol(), Sheet.MARGIN + 2.5);
     Sketch sketch = plot.sketch();
     room(sketch, x, y, per);
     for (int i = paths.size() - 1; i >= 0; i--) {

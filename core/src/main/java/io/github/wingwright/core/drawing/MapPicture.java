@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.drawing;
 
+import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,8 +20,7 @@ import java.util.Objects;
  * @param y ordinates of the cells, rising, at least two
  * @param rows one row for each ordinate, with one value for each abscissa
  * @param marks marked points
- * @param hatched which cells are hatched, as many as values; empty for none
- * @param hatching what hatched cells are, a word or two
+ * @param hatchings kinds of cells that are hatched, each in its own way; none for a plain map
  */
 public record MapPicture(
     String title,
@@ -31,8 +31,7 @@ public record MapPicture(
     List<Double> y,
     List<List<Double>> rows,
     List<CurvePicture.Point> marks,
-    List<List<Boolean>> hatched,
-    String hatching) {
+    List<Hatching> hatchings) {
   private static final double WIDTH = 185.0;
   private static final double HEIGHT = 122.0;
   private static final double TOP = 15.0;
@@ -40,6 +39,7 @@ public record MapPicture(
   private static final double RIGHT = WIDTH - 34.0;
   private static final int FIGURES = 6;
   private static final double BAR = 6.0;
+  private static final double KEY_ROW = 9.0;
   private static final double HATCH_SPACING = 2.6;
   private static final Pen HATCH = Pen.stroke(Pen.INK, 0.22);
   private static final int[] PALE = {0xf2, 0xf7, 0xf6};
@@ -53,9 +53,14 @@ public record MapPicture(
     y = rising(y, "ordinates");
     rows = rows.stream().map(List::copyOf).toList();
     marks = List.copyOf(marks);
-    hatched = hatched.stream().map(List::copyOf).toList();
-    if (!hatched.isEmpty() && !hatched.stream().map(List::size).toList().equals(rows.stream().map(List::size).toList())) {
-      throw new IllegalArgumentException("hatching must have as many cells as the map, in as many rows");
+    hatchings = List.copyOf(hatchings);
+    if (hatchings.size() > Strokes.values().length) {
+      throw new IllegalArgumentException("a map has at most " + Strokes.values().length + " hatchings, got " + hatchings.size());
+    }
+    for (Hatching hatching : hatchings) {
+      if (!hatching.cells.stream().map(List::size).toList().equals(rows.stream().map(List::size).toList())) {
+        throw new IllegalArgumentException("hatching must have as many cells as the map, in as many rows");
+      }
     }
     if (rows.size() != y.size()) {
       throw new IllegalArgumentException("a map needs a row for each of " + y.size() + " ordinates, got " + rows.size());
@@ -91,18 +96,64 @@ public record MapPicture(
       List<Double> y,
       List<List<Double>> rows,
       List<CurvePicture.Point> marks) {
-    this(title, xLabel, yLabel, valueLabel, x, y, rows, marks, List.of(), "");
+    this(title, xLabel, yLabel, valueLabel, x, y, rows, marks, List.of());
   }
 
   /**
-   * The same map with some of its cells hatched.
+   * Cells of one kind.
+   *
+   * @param cells which cells are, as many as values of the map
+   * @param words what they are, a word or two
+   */
+  public record Hatching(List<List<Boolean>> cells, String words) {
+    /** Keeps its own lists. */
+    public Hatching {
+      cells = cells.stream().map(List::copyOf).toList();
+      Door.said(words, "words of the hatching");
+    }
+  }
+
+  /** How the first, the second, … kind is hatched. */
+  private enum Strokes {
+    RISING,
+    FALLING,
+    LEVEL,
+    UPRIGHT;
+
+    /** One stroke across a box. */
+    void draw(Svg svg, double left, double top, double right, double foot) {
+      double x = 0.5 * (left + right);
+      double y = 0.5 * (top + foot);
+      switch (this) {
+        case RISING -> svg.line(left, foot, right, top, HATCH);
+        case FALLING -> svg.line(left, top, right, foot, HATCH);
+        case LEVEL -> svg.line(left, y, right, y, HATCH);
+        case UPRIGHT -> svg.line(x, top, x, foot, HATCH);
+      }
+    }
+
+    /** Which cells carry a stroke, so that the strokes of neighbours meet and their rows are not too close. */
+    boolean isAt(int column, int row, int columns, int rows) {
+      return switch (this) {
+        case RISING -> Math.floorMod(column - row, columns) == 0;
+        case FALLING -> Math.floorMod(column + row, columns) == 0;
+        case LEVEL -> Math.floorMod(row, rows) == 0;
+        case UPRIGHT -> Math.floorMod(column, columns) == 0;
+      };
+    }
+  }
+
+  /**
+   * The same map with cells of one kind hatched, beside those that are already.
    *
    * @param cells which cells are, as many as values
    * @param words what hatched cells are, a word or two
    * @return the map with them
    */
   public MapPicture withHatching(List<List<Boolean>> cells, String words) {
-    return new MapPicture(title, xLabel, yLabel, valueLabel, x, y, rows, marks, cells, words);
+    List<Hatching> more = new ArrayList<>(hatchings);
+    more.add(new Hatching(cells, words));
+    return new MapPicture(title, xLabel, yLabel, valueLabel, x, y, rows, marks, more);
   }
 
   private static List<Double> rising(List<Double> values, String name) {
@@ -209,18 +260,26 @@ public record MapPicture(
     }
   }
 
-  /** Strokes across the cells, in rows that rise to the right, no closer than the eye wants them. */
+  /** Strokes across the cells, in rows no closer than the eye wants them. */
   private void hatch(Svg svg, Axis horizontal, Axis vertical, double[] across, double[] up) {
-    double cell = (RIGHT - horizontal.start()) / x.size();
-    int stride = Math.max(1, (int) Math.ceil(HATCH_SPACING / cell));
-    for (int row = 0; row < hatched.size(); row++) {
-      for (int i = 0; i < x.size(); i++) {
-        if (hatched.get(row).get(i) && Math.floorMod(i - row, stride) == 0) {
-          svg.line(
-              horizontal.at(across[i]), vertical.at(up[row]), horizontal.at(across[i + 1]), vertical.at(up[row + 1]), HATCH);
+    int columns = stride((RIGHT - horizontal.start()) / x.size());
+    int lines = stride((BOTTOM - TOP) / y.size());
+    for (int kind = 0; kind < hatchings.size(); kind++) {
+      Strokes strokes = Strokes.values()[kind];
+      List<List<Boolean>> cells = hatchings.get(kind).cells;
+      for (int row = 0; row < y.size(); row++) {
+        for (int i = 0; i < x.size(); i++) {
+          if (cells.get(row).get(i) && strokes.isAt(i, row, columns, lines)) {
+            strokes.draw(
+                svg, horizontal.at(across[i]), vertical.at(up[row + 1]), horizontal.at(across[i + 1]), vertical.at(up[row]));
+          }
         }
       }
     }
+  }
+
+  private static int stride(double cell) {
+    return Math.max(1, (int) Math.ceil(HATCH_SPACING / cell));
   }
 
   private void frame(Svg svg, Axis horizontal, Axis vertical) {
@@ -241,7 +300,7 @@ public record MapPicture(
   private void key(Svg svg, List<Double> levels) {
     int bands = levels.size() + 1;
     double from = RIGHT + 7.0;
-    double room = hatched.isEmpty() ? 0.0 : 12.0;
+    double room = hatchings.isEmpty() ? 0.0 : 3.0 + KEY_ROW * hatchings.size();
     double each = Math.min(9.0, (BOTTOM - TOP - room) / bands);
     double foot = 0.5 * (TOP + BOTTOM - room + bands * each);
     for (int band = 0; band < bands; band++) {
@@ -251,13 +310,17 @@ public record MapPicture(
     for (int i = 0; i < levels.size(); i++) {
       svg.text(from + BAR + 1.5, foot - (i + 1) * each + 1.1, figure(levels.get(i), levels), figures);
     }
-    if (!hatched.isEmpty()) {
-      double top = foot + 4.0;
+    for (int kind = 0; kind < hatchings.size(); kind++) {
+      double top = foot + 4.0 + KEY_ROW * kind;
+      double half = 0.5 * BAR;
       svg.rectangle(from, top, BAR, BAR, new Pen(Pen.INK, 0.12, Pen.PAPER, ""));
-      svg.line(from, top + 0.5 * BAR, from + 0.5 * BAR, top, HATCH);
-      svg.line(from, top + BAR, from + BAR, top, HATCH);
-      svg.line(from + 0.5 * BAR, top + BAR, from + BAR, top + 0.5 * BAR, HATCH);
-      svg.text(from + BAR + 1.5, top + 0.5 * BAR + 1.1, TextWidth.cut(hatching, WIDTH - from - BAR - 2.0, figures), figures);
+      for (int cell = 0; cell < 4; cell++) {
+        double left = from + half * (cell % 2);
+        double upper = top + half * (cell / 2);
+        Strokes.values()[kind].draw(svg, left, upper, left + half, upper + half);
+      }
+      String words = TextWidth.cut(hatchings.get(kind).words, WIDTH - from - BAR - 2.0, figures);
+      svg.text(from + BAR + 1.5, top + half + 1.1, words, figures);
     }
     Lettering name = Lettering.end(Lettering.NOTE);
     svg.upwardText(WIDTH - Sheet.MARGIN, TOP, TextWidth.cut(valueLabel, BOTTOM - TOP, name), name);

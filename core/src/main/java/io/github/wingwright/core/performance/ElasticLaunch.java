@@ -3,7 +3,6 @@ package io.github.wingwright.core.performance;
 
 import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.basis.Formula;
-import io.github.wingwright.core.basis.Severity;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.quantity.Acceleration;
 import io.github.wingwright.core.quantity.Angle;
@@ -12,13 +11,9 @@ import io.github.wingwright.core.quantity.Energy;
 import io.github.wingwright.core.quantity.Force;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
-import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Speed;
 import java.io.Serializable;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -236,6 +231,24 @@ public final class ElasticLaunch implements Serializable {
   }
 
   /**
+   * Part of the energy that reaches the glider.
+   *
+   * @return η
+   */
+  public double efficiency() {
+    return efficiency;
+  }
+
+  /**
+   * Mass of all that is stretched.
+   *
+   * @return m_e, zero if none was given
+   */
+  public Mass elasticMass() {
+    return Mass.kilograms(elasticMass);
+  }
+
+  /**
    * How far it is pulled back.
    *
    * @return x, how much longer than at rest it is when it is let go
@@ -351,43 +364,7 @@ public final class ElasticLaunch implements Serializable {
    * @return findings, heaviest first
    */
   public List<Finding> findings(Mass glider) {
-    List<Finding> findings = new ArrayList<>();
-    findings.add(
-        Finding.of(
-            Severity.CAUTION,
-            "elastic launch",
-            String.format(
-                Locale.ROOT,
-                "The stretched elastic holds %s. Wear eye protection, all who stand near as well; never stretch or let go"
-                    + " towards anyone; look over rubber and knots for cracks before each launch.",
-                energy().format(Energy.JOULE, 2)),
-            Source.COMMON_PRACTICE));
-    findings.add(
-        Finding.of(
-            Severity.NOTE,
-            "launch load",
-            String.format(
-                Locale.ROOT,
-                "The elastic pulls at the hook with %s, %.0f times the weight, and the glider leaves it at %s: nose weight,"
-                    + " wing and tail must be held against that much, backwards.",
-                greatestPull().format(Force.NEWTON, 2),
-                loadFactor(glider),
-                speed(glider).format(Speed.METRE_PER_SECOND, 3)),
-            Source.library("pull of the elastic over weight")));
-    if (elasticMass > 0.0 && energy().si() > RUBBER_ENERGY * elasticMass) {
-      findings.add(
-          Finding.of(
-              Severity.CAUTION,
-              "energy of the elastic",
-              String.format(
-                  Locale.ROOT,
-                  "%s is more than rubber can store: %.0f kJ/kg is close to breaking. Take at least %s of it, or stretch it less.",
-                  NamedUnit.NUMBER.format(1e-3 * energy().si() / elasticMass, 2) + " kJ/kg",
-                  1e-3 * RUBBER_ENERGY,
-                  Mass.kilograms(energy().si() / RUBBER_ENERGY).format(Mass.GRAM, 3)),
-              Source.fromMemory("energy of natural rubber strip close to breaking", "")));
-    }
-    return Finding.inOrderOfWeight(findings);
+    return ElasticFindings.of(this, Door.positive(glider, "mass"));
   }
 
   @Override

@@ -24,6 +24,7 @@ public final class Flight implements Serializable {
   private static final long serialVersionUID = 1L;
 
   private final FlightEnd end;
+  private final FlightManner manner;
   private final List<TrackPoint> track;
   private final double endSpeed;
   private final double startSpeed;
@@ -39,6 +40,7 @@ public final class Flight implements Serializable {
 
   private Flight(FlightRun run, FlightEquations equations, double startSpeed) {
     end = run.end;
+    manner = run.manner();
     track = List.copyOf(run.track());
     endSpeed = run.groundSpeed();
     this.startSpeed = startSpeed;
@@ -82,6 +84,15 @@ public final class Flight implements Serializable {
    */
   public FlightEnd end() {
     return end;
+  }
+
+  /**
+   * What kind of flight it was.
+   *
+   * @return whether it glided, stalled, dived, turned over, or met something
+   */
+  public FlightManner manner() {
+    return manner;
   }
 
   private TrackPoint last() {

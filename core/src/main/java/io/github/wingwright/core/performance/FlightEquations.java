@@ -43,6 +43,16 @@ public interface FlightEquations {
   boolean stalled(double[] state);
 
   /**
+   * Whether it is upside down, or flies tail first.
+   *
+   * @param state the states
+   * @return true if so; never, unless the equations say otherwise
+   */
+  default boolean overturned(double[] state) {
+    return false;
+  }
+
+  /**
    * How long a step may be that begins at an airspeed; a smooth function of it.
    *
    * @param airspeed airspeed at the start of the step [m/s]

@@ -78,12 +78,13 @@ public interface FlightModel {
   }
 
   /**
-   * Distance, time and stall of one flight, on plain numbers, without objects per step.
+   * Distance, time, stall and manner of one flight, on plain numbers, without objects per step.
    *
    * @param speed speed over the ground [m/s], positive
    * @param angle angle above the horizon [rad], within −π/2 and π/2
    * @param height height of the hand [m], positive
-   * @param into where distance [m], time [s] and the time for which it is stalled [s] go, in this order
+   * @param into where distance [m], time [s], the time for which it is stalled [s] and the number of its
+   *     {@linkplain FlightManner#numbered manner} go, in this order
    */
   default void fly(double speed, double angle, double height, double[] into) {
     Objects.requireNonNull(into, "into");
@@ -91,6 +92,7 @@ public interface FlightModel {
     into[0] = run.distance();
     into[1] = run.time;
     into[2] = run.stalledTime;
+    into[3] = run.manner().ordinal();
   }
 
   /**

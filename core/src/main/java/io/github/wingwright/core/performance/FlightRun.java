@@ -42,6 +42,7 @@ final class FlightRun {
   double firstStallDistance = Double.NaN;
   double firstStallHeight = Double.NaN;
   double stalledTime;
+  private boolean overturned;
   private int direction;
   private double extreme;
   private double timeOfExtreme;
@@ -187,6 +188,7 @@ final class FlightRun {
     double speed = equations.airspeed(next);
     slowest = Math.min(slowest, speed);
     turn(speed);
+    overturned |= equations.overturned(next);
     if (equations.stalled(next)) {
       stalledTime += h;
       if (Double.isNaN(firstStall)) {
@@ -273,6 +275,10 @@ final class FlightRun {
   Swings swings() {
     double decrement = turns > 2 ? Math.log(firstSwing / lastSwing) / (turns - 2) : 0.0;
     return new Swings(turns, firstTurn, lastTurn, decrement);
+  }
+
+  FlightManner manner() {
+    return FlightManner.of(overturned, end, stalledTime > 0.0 || !Double.isNaN(firstStall), -Math.atan2(rates[1], rates[0]));
   }
 
   double distance() {

@@ -75,6 +75,11 @@ final class PointFlight implements FlightEquations {
   }
 
   @Override
+  public boolean overturned(double[] state) {
+    return state[2] < 0.0;
+  }
+
+  @Override
   public double step(double airspeed) {
     double fast = Double.isNaN(glideSpeed) ? airspeed : Math.max(airspeed, glideSpeed);
     double turning = Math.max(k * lift * fast, g / Math.max(fast, 1.0));

@@ -71,7 +71,7 @@ public final class RangeMap {
     Objects.requireNonNull(settings, "settings");
     Objects.requireNonNull(flights, "flights");
     Door.within(count, 1, 100, "number of values for each flight");
-    double[] x = rising(speeds, "throw speeds");
+    double[] x = rising(speeds, "launch speeds");
     double[] y = rising(settings, "settings");
     double[][][] values = new double[count][y.length][x.length];
     IntStream.range(0, y.length).parallel().forEach(row -> {
@@ -187,7 +187,7 @@ public final class RangeMap {
 
   @Override
   public String toString() {
-    return String.format(Locale.ROOT, "map of %d flights, %d throw speeds by %d settings",
+    return String.format(Locale.ROOT, "map of %d flights, %d launch speeds by %d settings",
         speeds.length * settings.length, speeds.length, settings.length);
   }
 }

@@ -25,7 +25,7 @@ public final class RangeTable {
     int[] columns = taken(map.speeds().size());
     int[] rows = taken(map.settings().size());
     StringJoiner lines = new StringJoiner("\n");
-    lines.add(setting + " down, throw speed in m/s across");
+    lines.add(setting + " down, launch speed in m/s across");
     lines.add(line("", columns, i -> map.speeds().get(i)));
     for (int row : rows) {
       String head = String.format(Locale.ROOT, "%.3g", perSetting * map.settings().get(row));

@@ -93,15 +93,15 @@ public record ThrowCheck(
       findings.add(
           finding(
               Severity.SERIOUS,
-              "It does not fly for this thrower: the throw is slower than the stall. Make it lighter or larger, or use a "
-                  + "curved plate of one or two walls as the wing.",
+              "It leaves hand or elastic slower than it stalls, and drops. Make it lighter or larger, or use a curved plate of one or "
+                  + "two walls as the wing.",
               v,
               Interval.atLeast(MARGIN * stall)));
     } else if (verdict == Verdict.MARGINAL) {
       findings.add(
           finding(
               Severity.CAUTION,
-              "The throw is above the stall speed by less than the usual margin of a fifth.",
+              "The launch is above the stall speed by less than the usual margin of a fifth.",
               v,
               Interval.atLeast(MARGIN * stall)));
     }
@@ -109,8 +109,8 @@ public record ThrowCheck(
       findings.add(
           finding(
               Severity.NOTE,
-              "The throw is much faster than the glide: it will climb and may stall on top. Throw softer, slightly "
-                  + "nose-down, or banked.",
+              "The launch is much faster than the glide: it will climb and may stall on top. Launch it slower, slightly nose-down, or "
+                  + "banked.",
               v,
               Interval.atMost(BALLOONING * best)));
     }
@@ -133,7 +133,7 @@ public record ThrowCheck(
 
   private static Finding finding(Severity severity, String message, double value, Interval range) {
     return Finding.of(
-        severity, "throw speed", message, value, range, Speed.METRE_PER_SECOND, Source.COMMON_PRACTICE);
+        severity, "launch speed", message, value, range, Speed.METRE_PER_SECOND, Source.COMMON_PRACTICE);
   }
 
   /**
@@ -148,7 +148,7 @@ public record ThrowCheck(
 
   @Override
   public String toString() {
-    return verdict.words() + ": throw " + throwSpeed.format(Speed.METRE_PER_SECOND, 3) + ", stall "
+    return verdict.words() + ": launch " + throwSpeed.format(Speed.METRE_PER_SECOND, 3) + ", stall "
         + stallSpeed.format(Speed.METRE_PER_SECOND, 3);
   }
 }

@@ -112,7 +112,7 @@ public final class WingConsiderations {
     double perArea = loadingAtLaunch(launch, speedRatio, usableLift, density);
     Step loading = loadingStep(launch, speedRatio, usableLift, density);
     return new WingMargin(
-        Wording.of("flies when thrown at ").and(launch, SHOWN).and(" with ").and(mass, SHOWN),
+        Wording.of("flies when launched at ").and(launch, SHOWN).and(" with ").and(mass, SHOWN),
         Strength.LIMIT,
         Source.BRIEF,
         frame -> Interval.atLeast(mass.si() / (perArea * frame.span())),
@@ -152,7 +152,7 @@ public final class WingConsiderations {
     double perArea = loadingAtLaunch(launch, speedRatio, usableLift, density);
     Step loading = loadingStep(launch, speedRatio, usableLift, density);
     return new WingMargin(
-        Wording.of("flies when thrown at ").and(launch, SHOWN).and(" with a solid wing"),
+        Wording.of("flies when launched at ").and(launch, SHOWN).and(" with a solid wing"),
         Strength.LIMIT,
         Source.BRIEF,
         frame -> {

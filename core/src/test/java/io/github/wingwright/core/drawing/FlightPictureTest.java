@@ -54,7 +54,7 @@ class FlightPictureTest {
       List<String> words =
           PictureChecks.isLegible(picture(length, random.nextDouble(0.2, 15.0), height, swing, room).draw(), "seed " + seed)
               .words();
-      assertThat(words).as("seed %s", seed).contains("with pitch", "as a point", "stalled", "distance from the hand in m");
+      assertThat(words).as("seed %s", seed).contains("with pitch", "as a point", "stalled", "distance from the launch in m");
     }
   }
 
@@ -78,7 +78,7 @@ class FlightPictureTest {
     FlightPicture.Path path = wave("flight", 12, 2, 1.5, 0.5, FlightPicture.Style.MAIN);
     List<String> words =
         new SvgReader(new FlightPicture("t", Length.FOOT, FlightPicture.Room.OUTDOORS, List.of(path)).draw()).words();
-    assertThat(words).contains("40", "distance from the hand in ft");
+    assertThat(words).contains("40", "distance from the launch in ft");
   }
 
   @Test

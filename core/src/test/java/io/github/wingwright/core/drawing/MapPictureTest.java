@@ -37,7 +37,7 @@ class MapPictureTest {
   }
 
   @Test
-  void hatchedCellsAreLegibleAndNamedInTheKey() throws Exception {
+  void hatchedCellsOfSeveralKindsAreLegibleAndNamedInTheKey() throws Exception {
     for (int size : new int[] {2, 9, 40, 100}) {
       MapPicture map = map(size, size, 1.0, List.of(new CurvePicture.Point("here", 6.5, 3.0)));
       List<List<Boolean>> cells =
@@ -46,6 +46,22 @@ class MapPictureTest {
       assertThat(PictureChecks.isLegible(hatched.draw(), size + " cells").words()).contains("stalls", "here");
       assertThat(hatched.draw().document().split("<line").length).isGreaterThan(map.draw().document().split("<line").length);
     }
+    MapPicture plain = map(40, 24, 1.0, List.of(new CurvePicture.Point("here", 6.5, 3.0)));
+    MapPicture all = plain;
+    List<String> kinds = List.of("stalls", "dives", "turns over", "meets the ceiling");
+    int lines = plain.draw().document().split("<line").length;
+    for (String kind : kinds) {
+      double from = 4.0 + 2.0 * kinds.indexOf(kind);
+      all = all.withHatching(plain.y().stream().map(y -> plain.x().stream().map(x -> x >= from && x < from + 2.0).toList()).toList(), kind);
+      int more = all.draw().document().split("<line").length;
+      assertThat(more).as(kind).isGreaterThan(lines + 20);
+      lines = more;
+    }
+    assertThat(PictureChecks.isLegible(all.draw(), "four kinds").words()).contains("stalls", "dives", "turns over", "here");
+    MapPicture full = all;
+    assertThatThrownBy(() -> full.withHatching(full.hatchings().get(0).cells(), "a fifth"))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessage("a map has at most 4 hatchings, got 5");
     assertThatThrownBy(() -> map(3, 3, 1.0, List.of()).withHatching(List.of(List.of(true)), "stalls"))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage("hatching must have as many cells as the map, in as many rows");

@@ -83,6 +83,6 @@ class BestThrowTest {
     assertThatThrownBy(() -> model.atLift(1e9)).hasMessageContaining("lift coefficient");
     assertThatThrownBy(() -> model.advice(Throw.level(metresPerSecond(6), metres(1))).add(null)).isNotNull();
     assertThat(model.thrown(Throw.level(metresPerSecond(500), metres(1.5))).findings())
-        .anyMatch(f -> f.subject().equals("throw speed"));
+        .anyMatch(f -> f.subject().equals("launch speed"));
   }
 }

@@ -270,7 +270,7 @@ class LaunchTrajectoryTest {
     Flight flight = trimmed(4.9, 0.1).in(Hall.of(metres(30), metres(4))).thrown(thrown(12, 10, 1.5));
     assertThat(flight.end()).isEqualTo(FlightEnd.CEILING);
     assertThat(flight.track().get(flight.track().size() - 1).h()).isCloseTo(4.0, within(1e-12));
-    assertThat(flight.findings().get(0).message()).contains("hits the ceiling").contains("Throw slower or lower");
+    assertThat(flight.findings().get(0).message()).contains("hits the ceiling").contains("Launch it slower or lower");
   }
 
   @Test

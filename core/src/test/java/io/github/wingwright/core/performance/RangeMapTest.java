@@ -44,7 +44,7 @@ class RangeMapTest {
     RangeMap map = model.map(GlideGoal.DURATION, SPEEDS, LIFTS, 0.1, 1.5);
     double one = model.atLift(LIFTS[7]).thrown(Flights.thrown(SPEEDS[13], 0, 1.5).at(Angle.radians(0.1))).time().si();
     assertThat(map.value(7, 13)).isEqualTo(one);
-    assertThat(map).hasToString("map of 1000 flights, 40 throw speeds by 25 settings");
+    assertThat(map).hasToString("map of 1000 flights, 40 launch speeds by 25 settings");
   }
 
   /** A flight from ten times as high has many more steps and costs not a byte more. */
@@ -72,7 +72,7 @@ class RangeMapTest {
   void a_map_that_cannot_be_is_refused() {
     assertThatThrownBy(() -> RangeMap.of(new double[] {1}, LIFTS, y -> x -> x))
         .isInstanceOf(IllegalArgumentException.class)
-        .hasMessage("throw speeds must be at least two, got 1");
+        .hasMessage("launch speeds must be at least two, got 1");
     assertThatThrownBy(() -> RangeMap.of(SPEEDS, new double[] {2, 1}, y -> x -> x))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage("settings must rise, were 2.0 then 1.0");

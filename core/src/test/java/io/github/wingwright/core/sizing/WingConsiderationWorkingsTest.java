@@ -131,7 +131,7 @@ class WingConsiderationWorkingsTest {
     assertThat(
             WingConsiderations.fliesWhenThrown(Speed.metresPerSecond(6.096), 1.2, 0.8, AIR, Mass.grams(30.0))
                 .nameIn(Speed.FOOT_PER_SECOND))
-        .isEqualTo("flies when thrown at 20 ft/s with 30 g");
+        .isEqualTo("flies when launched at 20 ft/s with 30 g");
     assertThat(
             WingSizing.forSpan(Length.inches(16.0)).section(FRAME.section()).considering(root).showing(Length.INCH)
                 .meanChordRange()

@@ -14,20 +14,36 @@ import io.github.wingwright.stability.design.Design;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /** Two designs side by side: what changed, why, and whether it did any good. */
 final class ComparisonChapter {
+  private static final int WIDTH = 96;
+  private static final int MOST_DIGITS = 6;
+
   private final DesignComparison comparison;
   private final String beforeName;
   private final String afterName;
   private final BriefUnits units;
+  private final List<FlownComparison.Row> flown;
 
   ComparisonChapter(Design before, Design after, String beforeName, String afterName, BriefUnits units) {
-    this.comparison = DesignComparison.of(before, after);
+    this(DesignComparison.of(before, after), beforeName, afterName, units, List.of());
+  }
+
+  private ComparisonChapter(
+      DesignComparison comparison, String beforeName, String afterName, BriefUnits units, List<FlownComparison.Row> flown) {
+    this.comparison = comparison;
     this.beforeName = beforeName;
     this.afterName = afterName;
     this.units = units;
+    this.flown = flown;
+  }
+
+  /** The same with what both fly. */
+  ComparisonChapter with(FlownComparison flights) {
+    return new ComparisonChapter(comparison, beforeName, afterName, units, flights.rows());
   }
 
   /** A line of the sheet that changed. */
@@ -49,8 +65,17 @@ final class ComparisonChapter {
     return lines;
   }
 
-  private static String before(Line line) {
-    return line.entry().unit().format(line.number().change().before().value(), line.entry().digits());
+  /** Both values, with as many digits as it takes to tell them apart. */
+  private static List<String> values(Line line) {
+    double was = line.number().change().before().value();
+    double is = line.number().change().after().value();
+    int digits = line.entry().digits();
+    List<String> both;
+    do {
+      both = List.of(line.entry().unit().format(was, digits), line.entry().unit().format(is, digits));
+      digits++;
+    } while (both.get(0).equals(both.get(1)) && digits <= MOST_DIGITS);
+    return both;
   }
 
   Chapter chapter(Map<String, String> wishes) {
@@ -84,11 +109,14 @@ final class ComparisonChapter {
       rows.add(
           List.of(
               line.group() + ", " + line.entry().label(),
-              before(line),
-              line.entry().text(),
+              values(line).get(0),
+              values(line).get(1),
               line.number().percent(),
               line.number().judgement().words(),
               line.number().change().words(units::shown)));
+    }
+    for (FlownComparison.Row row : flown) {
+      rows.add(List.of("Flown, " + row.label(), row.before(), row.after(), row.percent(), row.judgement().words(), "all of these"));
     }
     blocks.add(new Block.Table(List.of("number", "before", "after", "change", "", "what passed it on"), rows));
     blocks.addAll(findings("Findings that came:", comparison.cameFindings()));
@@ -106,20 +134,41 @@ final class ComparisonChapter {
     lines.add("Changed from " + beforeName + " to " + afterName);
     wishes.forEach((path, values) -> lines.add("  in the brief   " + path + ": " + values));
     for (Line line : sheetLines()) {
-      String values = before(line) + " to " + line.entry().text();
-      lines.add(
-          "  "
-              + pad(line.group(), 15)
-              + pad(line.entry().label(), 34)
-              + pad(values, 24)
-              + pad(line.number().percent(), 9)
-              + line.number().judgement().words());
+      lines.add(row(line.group(), line.entry().label(), values(line), line.number().percent(), line.number().judgement()));
       lines.add("  " + " ".repeat(15) + "  by " + line.number().change().briefly(units::shown));
     }
-    comparison.cameFindings().forEach(f -> lines.add("  came           " + f));
-    comparison.wentFindings().forEach(f -> lines.add("  went           " + f));
-    lines.add("  " + comparison.count(Judgement.BETTER) + " numbers better, " + comparison.count(Judgement.WORSE) + " worse");
+    for (FlownComparison.Row row : flown) {
+      lines.add(row("Flown", row.label(), List.of(row.before(), row.after()), row.percent(), row.judgement()));
+    }
+    comparison.cameFindings().forEach(f -> lines.addAll(told("came", f)));
+    comparison.wentFindings().forEach(f -> lines.addAll(told("went", f)));
+    lines.add("  " + count(Judgement.BETTER) + " numbers better, " + count(Judgement.WORSE) + " worse");
     return lines.stream().map(String::stripTrailing).toList();
+  }
+
+  private long count(Judgement judgement) {
+    return comparison.count(judgement) + flown.stream().filter(row -> row.judgement() == judgement).count();
+  }
+
+  private static String row(String group, String label, List<String> values, String percent, Judgement judgement) {
+    return "  " + pad(group, 15) + pad(label, 34) + pad(values.get(0) + " to " + values.get(1), 24) + pad(percent, 9) + judgement.words();
+  }
+
+  /** A finding whole, in lines of a terminal. */
+  private static List<String> told(String head, Finding finding) {
+    List<String> lines = new ArrayList<>();
+    String said = finding.severity().name().toLowerCase(Locale.ROOT) + " on " + finding.subject() + ": " + finding.message();
+    StringBuilder line = new StringBuilder("  " + pad(head, 15));
+    int begun = line.length();
+    for (String word : said.split(" ")) {
+      if (line.length() > begun && line.length() + word.length() > WIDTH) {
+        lines.add(line.toString());
+        line = new StringBuilder(" ".repeat(begun));
+      }
+      line.append(word).append(' ');
+    }
+    lines.add(line.toString());
+    return lines;
   }
 
   private static String pad(String text, int width) {

@@ -75,11 +75,11 @@ public final class DesignProgram {
       Design design = sheet.design();
       List<Chapter> further = new ArrayList<>();
       List<String> difference = new ArrayList<>();
-      if (arguments.length == 2) {
-        compare(Sheet.of(path(arguments[0])), sheet, design, further, difference);
-      }
       ForkJoinTask<Map<String, byte[]>> meanwhile = ForkJoinPool.commonPool().submit(() -> PartFiles.of(design, sheet.brief()));
       FlightChapter flight = new FlightChapter(design, sheet.brief());
+      if (arguments.length == 2) {
+        compare(Sheet.of(path(arguments[0])), sheet, design, flight.thrown(), further, difference);
+      }
       Map<String, String> files = files(design, sheet, further, flight);
       Path folder = designs.resolve(design.brief().name());
       Map<String, byte[]> parts = meanwhile.join();
@@ -183,13 +183,17 @@ public final class DesignProgram {
     }
   }
 
-  private static void compare(Sheet first, Sheet second, Design design, List<Chapter> further, List<String> lines) {
+  private static void compare(
+      Sheet first, Sheet second, Design design, FlownThrow thrown, List<Chapter> further, List<String> lines) {
     BriefUnits units = second.brief().units();
     String name = first.brief().brief().name();
     String other = second.brief().brief().name();
     boolean same = name.equals(other);
+    Design before = first.design();
+    FlownComparison flown = new FlownComparison(new FlownThrow(before, first.brief().hall()), thrown, design.brief().goal(), units);
     ComparisonChapter changed =
-        new ComparisonChapter(first.design(), design, same ? name + ", first brief" : name, same ? other + ", second brief" : other, units);
+        new ComparisonChapter(before, design, same ? name + ", first brief" : name, same ? other + ", second brief" : other, units)
+            .with(flown);
     Map<String, String> wishes = ComparisonChapter.wishes(first.top().flat(), second.top().flat());
     further.add(changed.chapter(wishes));
     lines.addAll(changed.lines(wishes));

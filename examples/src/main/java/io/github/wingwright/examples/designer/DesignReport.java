@@ -12,6 +12,7 @@ import io.github.wingwright.core.drawing.ThreeView;
 import io.github.wingwright.core.geometry.Wing;
 import io.github.wingwright.core.mass.MassItem;
 import io.github.wingwright.core.performance.GlidePoint;
+import io.github.wingwright.core.performance.ThrowCheck;
 import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
@@ -262,8 +263,13 @@ final class DesignReport {
         new Block.Picture(picture.draw().element(), "Likely values; the polar ends at the usable lift, at the stall."),
         new Block.Points(
             List.of(
-                design.throwCheck().toString(),
+                launch(design.throwCheck()),
                 "with a curved plate of the wing's own walls instead: " + new DesignSheet(design, units).alternative())));
+  }
+
+  private String launch(ThrowCheck check) {
+    return new LaunchWords(design, units).verdict(check) + ": launch " + check.throwSpeed().format(units.speed(), 3) + ", stall "
+        + check.stallSpeed().format(units.speed(), 3);
   }
 
   private Chapter cautions() {

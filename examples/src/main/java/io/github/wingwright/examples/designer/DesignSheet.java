@@ -180,7 +180,7 @@ final class DesignSheet {
         + ", "
         + design.alternative().mass().format(units.mass(), 3)
         + ", "
-        + launch.verdict(design.alternative().thrownAt(design.brief().launch().speed()));
+        + launch.verdict(design.alternative().thrownAt(launch.speed(design.alternative().mass())));
   }
 
   private String counts() {

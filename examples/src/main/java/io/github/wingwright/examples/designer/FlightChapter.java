@@ -2,15 +2,12 @@
 package io.github.wingwright.examples.designer;
 
 import io.github.wingwright.core.basis.Finding;
-import io.github.wingwright.core.drawing.CurvePicture;
 import io.github.wingwright.core.drawing.FlightPicture;
-import io.github.wingwright.core.drawing.MapPicture;
 import io.github.wingwright.core.drawing.Svg;
 import io.github.wingwright.core.performance.Flight;
 import io.github.wingwright.core.performance.FlightModel;
 import io.github.wingwright.core.performance.GlideGoal;
 import io.github.wingwright.core.performance.Hall;
-import io.github.wingwright.core.performance.RangeMap;
 import io.github.wingwright.core.performance.Throw;
 import io.github.wingwright.core.performance.ThrowAngles;
 import io.github.wingwright.core.performance.ThrowOptimum;
@@ -29,15 +26,12 @@ import java.util.Optional;
 
 /** The throw of the brief, simulated: as a point, and with pitch where the design has a tail that trims. */
 final class FlightChapter {
-  private static final int MAP_COLUMNS = 40;
-  private static final int MAP_ROWS = 24;
-
-  /** How far the map goes to either side of the decalage of the design. */
-  private static final double DECALAGES = Math.toRadians(5.0);
+  private static final String TITLE = "The flight down the hall";
 
   private final Design design;
   private final BriefUnits units;
   private final LaunchWords launch;
+  private final String throwing;
   private final Hall hall;
   private final FlownThrow thrown;
   private final Throw level;
@@ -50,6 +44,7 @@ final class FlightChapter {
     this.design = design;
     units = brief.units();
     launch = new LaunchWords(design, units);
+    throwing = launch.launched("throw", "launch");
     hall = brief.hall();
     thrown = new FlownThrow(design, hall);
     level = thrown.level();
@@ -100,12 +95,12 @@ final class FlightChapter {
 
   Chapter chapter() {
     if (!thrown.flies()) {
-      return Chapter.of("Thrown down the hall", new Block.Paragraph(doesNotFly()));
+      return Chapter.of(TITLE, new Block.Paragraph(doesNotFly()));
     }
     List<Block> blocks = new ArrayList<>();
     blocks.add(
         new Block.Paragraph(
-            "The " + launch.launched("throw", "launch") + " of the brief, level, " + place()
+            "The " + throwing + " of the brief, level, " + place()
                 + ", flown step by step. What the sheet says is a steady glide from the"
                 + " launch height; a launch begins with another speed and another angle, and lands before that has died"
                 + " out."));
@@ -124,7 +119,7 @@ final class FlightChapter {
     }
     if (thrown.lasts()) {
       blocks.add(
-          new Block.Paragraph("It flies so long that the throw matters little: its glide does. So no best throw is looked for."));
+          new Block.Paragraph("It flies so long that the " + throwing + " matters little: its glide does. So no best " + throwing + " is looked for."));
     } else {
       throwing(blocks);
     }
@@ -132,7 +127,7 @@ final class FlightChapter {
         new Block.Paragraph(
             "Likely values of drag, lift and trim; how deep a stall is, is a rough estimate. Nothing turns or rolls here, and the"
                 + " glider leaves " + launch.launched("the hand", "the elastic") + " without nodding."));
-    return new Chapter("Thrown down the hall", blocks);
+    return new Chapter(TITLE, blocks);
   }
 
   private String doesNotFly() {
@@ -145,11 +140,11 @@ final class FlightChapter {
   private void throwing(List<Block> blocks) {
     blocks.add(
         new Block.Paragraph(
-            "The best throw at this speed, " + (pitch.isPresent() ? "with pitch" : "as a point") + ", for "
+            "The best " + throwing + " at this speed, " + (pitch.isPresent() ? "with pitch" : "as a point") + ", for "
                 + launch.launched("a hand", "an aim") + " that is true to "
                 + Angle.DEGREE.format(Math.toRadians(ThrowOptimum.CARE_DEGREES), 2) + ":"));
     blocks.add(new Block.Points(bestThrows()));
-    pitch.ifPresent(model -> map(model, blocks));
+    pitch.ifPresent(model -> blocks.add(new FlightMap(design, units, throwing, level).picture(model)));
   }
 
   private String place() {
@@ -222,7 +217,7 @@ final class FlightChapter {
     ThrowOptimum care = angles.careful();
     List<String> points = new ArrayList<>();
     points.add(
-        "throw at " + angle(care) + ": " + value(care.value()) + ", and no less than " + value(care.nearby())
+        launch.launched("throw", "let it go") + " at " + angle(care) + ": " + value(care.value()) + ", and no less than " + value(care.nearby())
             + " if it is that much off");
     for (ThrowOptimum optimum : angles.optima()) {
       if (optimum.value() > 0.5 * angles.best().value()) {
@@ -242,44 +237,5 @@ final class FlightChapter {
 
   private String value(double value) {
     return goal() == GlideGoal.DISTANCE ? units.distance().format(value, 3) : Time.SECOND.format(value, 2);
-  }
-
-  private void map(PitchFlight model, List<Block> blocks) {
-    double stall = design.glide().stallSpeed().si();
-    double thrown = level.speed().si();
-    double[] speeds = RangeMap.evenly(0.8 * Math.min(stall, thrown), 1.8 * Math.max(stall, thrown), MAP_COLUMNS);
-    double set = model.decalage().si();
-    double[] decalages = RangeMap.evenly(set - DECALAGES, set + DECALAGES, MAP_ROWS);
-    List<RangeMap> maps =
-        RangeMap.several(speeds, decalages, 3, setting -> {
-          PitchFlight row = model.withDecalage(Angle.radians(setting));
-          return (speed, into) -> row.fly(speed, 0.0, level.height().si(), into);
-        });
-    boolean distance = goal() == GlideGoal.DISTANCE;
-    RangeMap map = maps.get(distance ? 0 : 1);
-    RangeMap stalls = maps.get(2);
-    double per = distance ? units.distance().fromSi(1.0) : 1.0;
-    List<List<Double>> rows = new ArrayList<>();
-    List<List<Boolean>> stalled = new ArrayList<>();
-    for (int i = 0; i < MAP_ROWS; i++) {
-      rows.add(map.row(i).stream().map(v -> per * v).toList());
-      stalled.add(stalls.row(i).stream().map(s -> s > 0.0).toList());
-    }
-    MapPicture picture =
-        new MapPicture(
-            (distance ? "Distance" : "Time") + " of a level throw",
-            "throw speed in " + units.speed().symbol(),
-            "decalage in °",
-            distance ? "distance in " + units.distance().symbol() : "time in s",
-            map.speeds().stream().map(v -> units.speed().fromSi(v)).toList(),
-            map.settings().stream().map(Math::toDegrees).toList(),
-            rows,
-            List.of(new CurvePicture.Point("the throw of the brief", level.speed().in(units.speed()), Math.toDegrees(set))))
-            .withHatching(stalled, "stalls");
-    blocks.add(
-        new Block.Picture(
-            picture.draw().element(),
-            "Each cell is one flight with pitch; the numbers are some of the values. Hatched flights stall on the way. A flight that"
-                + " meets ceiling or wall counts up to there. More decalage lifts more and flies slower."));
   }
 }

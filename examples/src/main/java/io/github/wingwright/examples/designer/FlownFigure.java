@@ -27,12 +27,13 @@ final class FlownFigure {
 
   static FigureOfMerit of(Design design, GliderBrief brief, FlownThrow chosen) {
     GlideGoal goal = design.brief().goal();
+    LaunchWords launch = new LaunchWords(design, brief.units());
     boolean bestAngle = !chosen.lasts();
     Fuselage made = design.aircraft().airframe().fuselage();
     return new FigureOfMerit(
-        (goal == GlideGoal.DISTANCE ? "distance" : "time") + " flown, thrown " + (bestAngle ? "" : "level ") + "at "
+        (goal == GlideGoal.DISTANCE ? "distance" : "time") + " flown, " + launch.launched("thrown ", "launched ") + (bestAngle ? "" : "level ") + "at "
             + chosen.level().speed().format(brief.units().speed(), 3)
-            + (bestAngle ? " and the best angle for a hand" : ""),
+            + (bestAngle ? " and the best angle for " + launch.launched("a hand", "an aim") : ""),
         goal.unit(),
         true,
         (body, dragArea) -> body.equals(made) ? chosen.value(bestAngle) : flown(design, body, chosen, bestAngle));

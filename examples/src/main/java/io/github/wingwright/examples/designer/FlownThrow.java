@@ -34,7 +34,7 @@ final class FlownThrow {
   FlownThrow(Design design, Hall hall) {
     this.design = design;
     this.hall = hall;
-    level = Throw.level(design.brief().launch().speed(), design.brief().launch().height());
+    level = design.launch();
     Optional<PitchFlight> trimmed = Optional.empty();
     String why = "";
     try {
@@ -98,9 +98,15 @@ final class FlownThrow {
 
   /** Distance [m] or time [s] of the throw that the sheet tells of: level, or at the best angle for a hand. */
   double value(boolean bestAngle) {
-    return bestAngle
-        ? angles().careful().value()
-        : model.value(goal(), level.speed().si(), level.angle().si(), level.height().si());
+    return value(goal(), bestAngle);
+  }
+
+  /** The same for what another brief counts. */
+  double value(GlideGoal counts, boolean bestAngle) {
+    if (!bestAngle) {
+      return model.value(counts, level.speed().si(), level.angle().si(), level.height().si());
+    }
+    return (counts == goal() ? angles() : model.bestAngles(counts, level.speed(), level.height())).careful().value();
   }
 
   private GlideGoal goal() {

@@ -141,7 +141,7 @@ record GliderBrief(
             .lineWidth(machine.lineWidth)
             .tailThickness(plate)
             .tailArmAtLeast(least);
-    brief = wing(brief, wingField, machine, air, speed, units);
+    brief = wing(brief, wingField, machine, air, launch, units);
     Negotiated body = fuselage(brief.air(), top.required("fuselage"), machine, material, least, speed, units);
     brief = brief.fuselage(wing -> body.choice().apply(body.sizing().apply(wing))).bodyWalls(body.walls());
     ComposedSection section = ComposedSection.plate(0.02, 0.0);
@@ -247,7 +247,7 @@ record GliderBrief(
   }
 
   private static DesignBrief wing(
-      DesignBrief brief, Field field, Machine machine, AirState air, Speed launch, BriefUnits units) {
+      DesignBrief brief, Field field, Machine machine, AirState air, Launch launch, BriefUnits units) {
     WingSizing wing = WingSizing.open().showing(units.length());
     Optional<Length> span = field.optional("span").map(f -> f.quantity(Length.KIND, "50 mm", "20 m"));
     if (span.isPresent()) {
@@ -293,14 +293,15 @@ record GliderBrief(
     WingSizing asked =
         wing.section(section)
             .considering(WingConsiderations.printableTrailingEdge(machine.thinnest, 0.95))
-            .considering(WingConsiderations.reynoldsNumberAtLeast(LEAST_REYNOLDS, launch, air.kinematicViscosity()))
+            .considering(WingConsiderations.reynoldsNumberAtLeast(LEAST_REYNOLDS, launch.speed(), air.kinematicViscosity()))
             .considering(WingConsiderations.rootChordAtMost(machine.longest))
             .considering(WingConsiderations.piecesOfEachHalf(machine.longest, pieces));
     // A wing that lacks something is refused here, at its place in the file.
     field.as(f -> asked.mass(Mass.grams(30)).solve());
     Function<Mass, WingSizing> byMass =
         mass ->
-            asked.considering(WingConsiderations.fliesWhenThrown(launch, SPEED_RATIO, USABLE_LIFT, air.density(), mass));
+            asked.considering(
+                WingConsiderations.fliesWhenThrown(launch.speed(mass), SPEED_RATIO, USABLE_LIFT, air.density(), mass));
     SectionPolar known =
         polar == Polar.ESTIMATED ? EstimatedPolar.of(section) : polarField.orElseThrow().as(f -> computed(f, section));
     return brief.wing(byMass).wingPolar(known).wingWalls(walls, infill);

@@ -35,7 +35,7 @@ final class LaunchWords {
 
   /** The row of the brief. */
   String asked() {
-    String speed = speed(launch.speed(), 3) + " from " + launch.height().format(units.distance(), 3);
+    String speed = speed(design.launch().speed(), 3) + " from " + launch.height().format(units.distance(), 3);
     return elastic
         .map(e -> "by an elastic, drawn back " + drawn(e.stretch()) + " to " + pull(e.greatestPull()) + ": " + speed)
         .orElse(speed);
@@ -54,6 +54,11 @@ final class LaunchWords {
   /** Whether it flies, for who or what launches it. */
   String verdict(ThrowCheck check) {
     return check.verdict().words(elastic.isPresent() ? "this elastic" : "this thrower");
+  }
+
+  /** Speed at which a glider of a mass leaves hand or elastic. */
+  Speed speed(Mass glider) {
+    return launch.speed(glider);
   }
 
   /** A throw, or a launch. */

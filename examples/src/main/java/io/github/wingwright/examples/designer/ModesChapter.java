@@ -183,7 +183,7 @@ final class ModesChapter {
                         flight,
                         t.seconds(),
                         flight < t.seconds()
-                            ? "the flight is over before it has swung once. Its damping matters less than how the glider is thrown: level, and at its own speed."
+                            ? "the flight is over before it has swung once. Its damping matters less than how the glider is launched: level, and at its own speed."
                             : "it swings during the flight, and its damping can be seen.")));
     Optional<Mode> spiral = modes.find(ModeKind.SPIRAL);
     Optional<Mode> level = level().filter(m -> spiral.isPresent());

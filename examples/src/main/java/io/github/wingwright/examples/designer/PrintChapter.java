@@ -56,7 +56,7 @@ final class PrintChapter {
     Joint middle = plan.rootJoint();
     blocks.add(
         new Block.Paragraph(
-            "The halves of the wing meet in the middle at the angle of the dihedral. Lightest joint there that carries the throw: a "
+            "The halves of the wing meet in the middle at the angle of the dihedral. Lightest joint there that carries the launch: a "
                 + middle.kind().words()
                 + " of "
                 + middle.size().format(units.length(), 2)
@@ -73,7 +73,7 @@ final class PrintChapter {
     if (!elastic.isEmpty()) {
       blocks.add(
           new Block.Paragraph(
-              "The elastic accelerates the glider by its hook; every part lags behind by its own mass. This is felt as it is let go, before there is any lift, so it does not add to the loads of the throw:"));
+              "The elastic accelerates the glider by its hook; every part lags behind by its own mass. This is felt as it is let go, before there is any lift, so it does not add to the loads of the lift:"));
       blocks.add(new Block.Steps(Workings.of(elastic)));
     }
     blocks.add(new Block.Paragraph("What to know about making it:"));
@@ -143,7 +143,7 @@ final class PrintChapter {
     }
     return List.of(
         new Block.Paragraph(
-            "In the throw the wing may lift "
+            "At launch the wing may lift "
                 + loads.launchLift().format(Force.NEWTON, 2)
                 + "; a wall that stops it over 5 mm of a soft nose pushes with "
                 + loads.impactForce().format(Force.NEWTON, 2)

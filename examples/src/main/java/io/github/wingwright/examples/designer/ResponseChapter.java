@@ -46,14 +46,14 @@ final class ResponseChapter {
             along(rising, hard),
             String.format(
                 Locale.ROOT,
-                "Green: it flies into a draught that rises at %s. Grey, for comparison: it is thrown %s faster than its trim."
+                "Green: it flies into a draught that rises at %s. Grey, for comparison: it is launched %s faster than its trim."
                     + " The dashed line is where a steady glide from the launch height would end.",
                 gust.format(units.speed(), 2),
                 faster.format(units.speed(), 2))),
         new Block.Paragraph(gustInWords(rising)),
         new Block.Picture(
             across(banked),
-            "Thrown with the starboard wing "
+            "Launched with the starboard wing "
                 + BANK.format(Angle.DEGREE, 2)
                 + " low: it slips towards the low wing, the dihedral lifts that wing, the fin turns the nose into the slip."),
         new Block.Paragraph(bankInWords(banked)),
@@ -73,7 +73,7 @@ final class ResponseChapter {
                     "draught",
                     rising,
                     i -> units.speed().fromSi(u0 + rising.state(i, 0)),
-                    "thrown faster",
+                    "launched faster",
                     hard,
                     i -> units.speed().fromSi(u0 + hard.state(i, 0))),
                 strip(
@@ -182,7 +182,7 @@ final class ResponseChapter {
     }
     return String.format(
         Locale.ROOT,
-        "When it lands the bank is %.1f° and the nose has turned by %.0f°; after %.0f s the bank would be %.1f°. Throw it with level wings,"
+        "When it lands the bank is %.1f° and the nose has turned by %.0f°; after %.0f s the bank would be %.1f°. Launch it with level wings,"
             + " and bend the fin a little against a turn that remains.",
         atEnd,
         Math.toDegrees(turn),

@@ -31,14 +31,14 @@ class FlightChapterTest {
   void the_throw_of_the_brief_stands_beside_the_steady_glide_of_the_sheet() throws Exception {
     assertThat(report())
         .contains(
-            "Thrown down the hall", "in a hall 45 m long and 7 m high", "steady glide, as on the sheet",
+            "The flight down the hall", "in a hall 45 m long and 7 m high", "steady glide, as on the sheet",
             "point that holds the lift of best glide", "with pitch, decalage", "lands on the floor", "The best throw at this speed",
-            "the throw of the brief", "Distance of a level throw");
+            "the throw of the brief", "Distance of a level throw", "stalls", "dives", "turns over", "ceiling");
   }
 
   @Test
   void thrown_hard_it_stalls_or_hits_the_ceiling_and_the_report_says_what_to_do() throws Exception {
-    assertThat(report("\"speed\": \"7 m/s\"", "\"speed\": \"10 m/s\"")).contains("Throw slower or lower");
+    assertThat(report("\"speed\": \"7 m/s\"", "\"speed\": \"10 m/s\"")).contains("Launch it slower or lower");
     assertThat(report("\"speed\": \"7 m/s\"", "\"speed\": \"16 m/s\"")).contains("hits the ceiling");
     assertThat(Files.readString(folder.resolve("hall-glider/flight.svg"))).contains("in 0.");
   }
@@ -65,7 +65,7 @@ class FlightChapterTest {
   @Test
   void feet_and_inches_are_kept() throws Exception {
     String text = report("\"480 mm\"", "\"19 in\"", "\"1.5 m\"", "\"5 ft\"", "\"7 m/s\"", "\"23 ft/s\"");
-    assertThat(text).contains("distance from the hand in ft", "throw speed in ft/s");
+    assertThat(text).contains("distance from the launch in ft", "throw speed in ft/s");
   }
 
   @Test

@@ -42,7 +42,19 @@ class LaunchWordsTest {
     assertThat(run.out())
         .contains("launch speed off the elastic", "Elastic launch   flies for this elastic", "best angle to let it go")
         .doesNotContain("thrower", "best for a hand");
-    assertThat(report).contains("by an elastic, drawn back 600 mm to 7 N: 7.42 m/s from 1.5 m");
+    assertThat(report).contains("by an elastic, drawn back 600 mm to 7 N: 7.26 m/s from 1.5 m");
+  }
+
+  /** Everywhere the speed is that of the glider as it came out; nothing is said of a throw, which no elastic is. */
+  @Test
+  void the_report_knows_no_throw_and_one_speed() {
+    String text = report.replaceAll("<style.*?</style>", "").replaceAll("<[^>]+>", "\n");
+    assertThat(text.lines().filter(l -> l.matches(".*\\b([Tt]hrow(?! away)|[Tt]hrown|thrower)\\b.*"))).isEmpty();
+    assertThat(text)
+        .contains("Leaving the elastic at 7.26 m/s, this glider carries", "flies for this elastic: launch 7.26 m/s")
+        .contains("Distance of a level launch")
+        .contains("launch speed off the elastic");
+    assertThat(run.out()).contains("launch speed off the elastic      7.26 m/s", "level at 7.26 m/s: ");
   }
 
   /** By hand: V = x/X·√(2·0.7·2.1 J/(54.5 g + 4 g/3)); 7 N over 54.5 g · g is 13.1; hook a diameter behind the tip. */

@@ -13,6 +13,7 @@ import io.github.wingwright.core.geometry.Fuselage;
 import io.github.wingwright.core.geometry.Tail;
 import io.github.wingwright.core.geometry.Wing;
 import io.github.wingwright.core.performance.GlidePerformance;
+import io.github.wingwright.core.performance.Throw;
 import io.github.wingwright.core.performance.ThrowCheck;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.sizing.FuselageSizing;
@@ -129,6 +130,15 @@ public final class Design {
    */
   public Aircraft aircraft() {
     return aircraft;
+  }
+
+  /**
+   * How it leaves hand or elastic, as the brief asks and with its own mass: level.
+   *
+   * @return the throw to be flown
+   */
+  public Throw launch() {
+    return Throw.level(brief.launch().speed(aircraft.mass()), brief.launch().height());
   }
 
   /**

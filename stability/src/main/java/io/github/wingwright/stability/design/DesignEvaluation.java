@@ -75,7 +75,7 @@ final class DesignEvaluation {
     }
     GlidePerformance glide = GlidePerformance.of(gliding.drag(airframe), Mass.kilograms(mass.value()), brief.air());
     gliding.glideSteps(glide, mass, rho, nu);
-    ThrowCheck throwCheck = glide.thrownAt(brief.launch().speed());
+    ThrowCheck throwCheck = glide.thrownAt(brief.launch().speed(masses.mass()));
     numbers.findings().addAll(glide.findings());
     numbers.findings().addAll(throwCheck.findings());
     numbers.findings().addAll(brief.launch().findings(masses.mass()));

@@ -188,7 +188,7 @@ final class DesignFormulas {
 
   /** Kinetic energy of the throw. */
   public static final Formula KINETIC_ENERGY =
-      Formula.named("kinetic energy of the throw")
+      Formula.named("kinetic energy at launch")
           .gives("E", Energy.JOULE)
           .as("½·m·V²")
           .where("m", "mass", Mass.KILOGRAM, 1e-4, 1e5)

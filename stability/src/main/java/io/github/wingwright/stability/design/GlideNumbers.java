@@ -90,7 +90,7 @@ final class GlideNumbers {
                 rho,
                 nu));
     numbers.add("stall_speed_m_per_s", Step.of("stall speed", "V_s", SteadyGlide.LEVEL_SPEED, pressure, rho, usable));
-    numbers.add("launch_speed_m_per_s", Step.given("launch speed", "V_l", brief.launch().speed(), Source.BRIEF));
+    numbers.add("launch_speed_m_per_s", LaunchSteps.speed(brief.launch(), mass));
     Step best = optimum(glide, "lift coefficient of the best glide", "C_L,g", "C_D/C_L is least", pressure, rho, nu, true);
     Step bestDrag = dragAt(glide, "drag coefficient at best glide", "C_D,g", best, pressure, rho, nu);
     Step ratio = numbers.add("glide.best_lift_to_drag", Step.of("best lift to drag", "E", SteadyGlide.LIFT_TO_DRAG, best, bestDrag));

@@ -71,12 +71,22 @@ public final class Launch implements Serializable {
   }
 
   /**
-   * Speed at which it leaves hand or elastic.
+   * Speed at which it leaves hand or elastic: from an elastic that of the assumed mass, before the glider's own is known.
    *
    * @return V
    */
   public Speed speed() {
     return speed;
+  }
+
+  /**
+   * Speed at which a glider of a mass leaves hand or elastic.
+   *
+   * @param glider its mass, positive
+   * @return V; from the hand the same for every mass
+   */
+  public Speed speed(Mass glider) {
+    return pulled == null ? speed : pulled.elastic.speed(glider);
   }
 
   /**
@@ -117,18 +127,18 @@ public final class Launch implements Serializable {
           Finding.of(
               Severity.CAUTION,
               "mass of the glider on the elastic",
-              "The launch assumes a glider of "
+              "The brief assumes a glider of "
                   + pulled.glider.format(Mass.GRAM, 3)
-                  + "; this one is "
+                  + ", "
+                  + speed.format(Speed.METRE_PER_SECOND, 3)
+                  + " off the elastic; this one is "
                   + off.format(Mass.GRAM, 3)
                   + (glider.si() > assumed ? " heavier" : " lighter")
                   + " and leaves the elastic at "
                   + pulled.elastic.speed(glider).format(Speed.METRE_PER_SECOND, 3)
-                  + ", not "
-                  + speed.format(Speed.METRE_PER_SECOND, 3)
-                  + ". Enter "
+                  + ", with which all else reckons. Enter "
                   + glider.format(Mass.GRAM, 3)
-                  + " and size it again.",
+                  + ", so that wing and body are sized for it as well.",
               glider.si(),
               close,
               Mass.GRAM,

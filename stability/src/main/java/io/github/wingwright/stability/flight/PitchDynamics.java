@@ -155,6 +155,11 @@ final class PitchDynamics implements FlightEquations {
   }
 
   @Override
+  public boolean overturned(double[] state) {
+    return state[2] < 0.0 || Math.cos(state[5]) < 0.0;
+  }
+
+  @Override
   public double step(double airspeed) {
     double fast = Double.isNaN(trim.speed()) ? airspeed : Math.max(airspeed, trim.speed());
     double heave = forcePerQ * fast * body.liftSlope / heavy;

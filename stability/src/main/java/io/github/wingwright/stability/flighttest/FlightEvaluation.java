@@ -11,6 +11,7 @@ import io.github.wingwright.core.quantity.Density;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.quantity.NamedUnit;
+import io.github.wingwright.core.quantity.Speed;
 import io.github.wingwright.stability.design.Design;
 import io.github.wingwright.stability.design.DesignBrief;
 import java.util.ArrayList;
@@ -31,7 +32,8 @@ import java.util.Optional;
  * }</pre>
  *
  * <p>Only steady glides, straight and timed, tell the drag. Of each the drag coefficient is compared with what the design
- * reckons at the same lift and speed; the mean difference corrects the polar. The weighed printed parts correct the density
+ * reckons at the same lift and speed; the mean difference corrects the polar. Repeated 2,000 times with invented errors, the
+ * true value lies within one stated uncertainty in 65 to 78 % of the cases and within two in 92 to 98 % (a test holds it). The weighed printed parts correct the density
  * of their material, all by the same factor.
  */
 public final class FlightEvaluation {
@@ -49,7 +51,7 @@ public final class FlightEvaluation {
   private final double materialFactor;
   private final double materialUncertainty;
   private final List<GlideResult> results;
-  private final List<Measured> excess;
+  private final GlideMeans means;
   private final List<TrimAdvice> advice;
   private final List<Finding> findings = new ArrayList<>();
 
@@ -86,7 +88,11 @@ public final class FlightEvaluation {
     double area = design.aircraft().airframe().wing().planform().area().si();
     this.results =
         flights.stream().filter(FlightTest::isSteady).map(f -> GlideResult.of(f, mass, density, area)).toList();
-    this.excess = results.stream().map(this::excess).toList();
+    this.means =
+        new GlideMeans(
+            results.stream().map(r -> GlideReading.of(r.flight(), mass, density, area)).toList(),
+            design.glide().drag(),
+            design.brief().air().kinematicViscosity().si());
     this.advice = advice(flights, density, area);
     balanceFinding();
     glideFindings(flights);
@@ -143,12 +149,6 @@ public final class FlightEvaluation {
     return new Measured(sum, Math.sqrt(square));
   }
 
-  private Measured excess(GlideResult r) {
-    double nu = design.brief().air().kinematicViscosity().si();
-    double cd = design.glide().drag().likelyCoefficient(r.liftCoefficient().value(), r.speed().value(), nu);
-    return new Measured(r.dragCoefficient().value() - cd, r.dragCoefficient().uncertainty());
-  }
-
   private List<TrimAdvice> advice(List<FlightTest> flights, double density, double area) {
     Trimming trimming = new Trimming(design, place.value(), mass.value());
     List<TrimAdvice> all = new ArrayList<>();
@@ -197,6 +197,7 @@ public final class FlightEvaluation {
       return;
     }
     if (results.size() > 1) {
+      List<Measured> excess = means.excess();
       Measured mean = Measured.mean(excess);
       double chi = 0.0;
       for (Measured e : excess) {
@@ -208,14 +209,14 @@ public final class FlightEvaluation {
             Finding.of(
                 Severity.CAUTION,
                 "scatter of the flights",
-                "They scatter more than their uncertainties allow; something changed between them: throw, trim or wind.",
+                "They scatter more than their uncertainties allow; something changed between them: launch, trim or wind.",
                 ratio,
                 Interval.atMost(2.0),
                 NamedUnit.NUMBER,
                 TESTS));
       }
     }
-    Measured more = Measured.mean(excess);
+    Measured more = means.meanExcess().orElseThrow();
     if (more.distanceTo(0.0) < 2.0) {
       findings.add(
           Finding.of(
@@ -231,8 +232,9 @@ public final class FlightEvaluation {
           Finding.of(
               Severity.NOTE,
               "launch speed",
-              "It was not measured in every flight and counts as the speed of the flight there; 1 m/s more of it is worth"
-                  + " some 0.7 m of height.",
+              "It was not measured in every flight and counts as the speed of the flight there, to "
+                  + Speed.METRE_PER_SECOND.format(GlideReading.UNMEASURED_LAUNCH, 2)
+                  + "; 1 m/s more of it is worth some 0.7 m of height, so measure it from a film.",
               TESTS));
     }
     double half = design.glide().usableLift();
@@ -293,7 +295,7 @@ public final class FlightEvaluation {
    * @return the weighted mean, empty if there was none
    */
   public Optional<Measured> liftToDrag() {
-    return mean(results.stream().map(GlideResult::liftToDrag).toList());
+    return means.liftToDrag();
   }
 
   /**
@@ -302,7 +304,7 @@ public final class FlightEvaluation {
    * @return the weighted mean [m/s], empty if there was none
    */
   public Optional<Measured> sinkRate() {
-    return mean(results.stream().map(GlideResult::sinkRate).toList());
+    return means.sinkRate();
   }
 
   /**
@@ -311,11 +313,7 @@ public final class FlightEvaluation {
    * @return drag coefficient on the wing area, negative for less; empty if there was no steady flight
    */
   public Optional<Measured> excessDrag() {
-    return mean(excess);
-  }
-
-  private static Optional<Measured> mean(List<Measured> all) {
-    return all.isEmpty() ? Optional.empty() : Optional.of(Measured.mean(all));
+    return means.meanExcess();
   }
 
   /**

@@ -49,7 +49,7 @@ public record GlideResult(
 
   /** The height that a flight uses up. */
   public static final Formula ENERGY_HEIGHT =
-      Formula.named("height used up, with what the throw was faster than the flight")
+      Formula.named("height used up, with what the launch was faster than the flight")
           .gives("h_e", Length.METRE)
           .as("h + (V_l² − (d² + h²)/t²)/(2·9.80665)")
           .where("d", "distance", Length.METRE, 0.5, 500)
@@ -85,30 +85,10 @@ public record GlideResult(
     return height + (launchSpeed * launchSpeed - speed) / (2.0 * GRAVITY);
   }
 
-  /** Reads a flight; where the launch speed was not measured it counts as the speed of the flight. */
+  /** Reads a flight; where the launch speed was not measured it counts as the speed of the flight, roughly. */
   static GlideResult of(FlightTest flight, Measured mass, double density, double area) {
-    Measured t = flight.time().orElseThrow();
-    Measured own = Measured.propagated(v -> Math.hypot(v[0], v[1]) / v[2], flight.distance(), flight.height(), t);
-    boolean thrown = flight.launchSpeed().isPresent();
-    Measured launch = flight.launchSpeed().orElse(new Measured(own.value(), 0.0));
-    Measured[] in = {flight.distance(), flight.height(), t, launch, mass};
-    return new GlideResult(
-        flight,
-        Measured.propagated(v -> v[0] / used(v, thrown), in),
-        Measured.propagated(v -> used(v, thrown) / v[2], in),
-        own,
-        Measured.propagated(v -> lift(v, thrown, density, area), in),
-        Measured.propagated(v -> lift(v, thrown, density, area) * used(v, thrown) / v[0], in));
-  }
-
-  private static double used(double[] v, boolean thrown) {
-    return thrown ? energyHeight(v[0], v[1], v[2], v[3]) : v[1];
-  }
-
-  private static double lift(double[] v, boolean thrown, double density, double area) {
-    double square = (v[0] * v[0] + v[1] * v[1]) / (v[2] * v[2]);
-    double slope = used(v, thrown) / v[0];
-    return v[4] * GRAVITY / Math.sqrt(1.0 + slope * slope) / (0.5 * density * square * area);
+    GlideReading read = GlideReading.of(flight, mass, density, area);
+    return new GlideResult(flight, read.liftToDrag(), read.sinkRate(), read.speed(), read.lift(), read.drag());
   }
 
   @Override

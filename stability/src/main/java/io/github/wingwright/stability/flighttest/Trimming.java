@@ -129,7 +129,7 @@ final class Trimming {
     GlidePoint steady = design.glide().at(target);
     String words =
         capital(Behaviour.BOUNCES.words())
-            + ": it was thrown at another speed than it is trimmed for. Throw it at "
+            + ": it was launched at another speed than it is trimmed for. Launch it at "
             + steady.speed().format(Speed.METRE_PER_SECOND, 2)
             + ", nose down by "
             + Angle.DEGREE.format(Math.atan(1.0 / steady.liftToDrag()), 2)

@@ -98,7 +98,7 @@ public final class Cautions {
    */
   public List<String> lines() {
     List<String> lines = new ArrayList<>();
-    Speed launch = design.brief().launch().speed();
+    Speed launch = design.launch().speed();
     lines.add(
         (design.brief().launch().elastic().isPresent() ? "Leaving the elastic at " : "Thrown at ")
             + launch.format(Speed.METRE_PER_SECOND, 3)
@@ -106,7 +106,7 @@ public final class Cautions {
             + kineticEnergy().format(Energy.JOULE, 2)
             + " behind a nose of "
             + noseRadius().format(Length.MILLIMETRE, 2)
-            + " radius. Never throw towards people or faces; keep the flight path clear; give it a soft cap and a nose of at least 5 mm radius.");
+            + " radius. Never launch it towards people or faces; keep the flight path clear; give it a soft cap and a nose of at least 5 mm radius.");
     lines.add(design.brief().launch().elastic().map(this::pulled).orElseGet(this::ifPulled));
     lines.add(
         "Hot nozzles and beds burn, and printing gives off fumes and fine particles"

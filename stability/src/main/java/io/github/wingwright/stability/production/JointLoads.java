@@ -25,7 +25,7 @@ final class JointLoads {
         String place = "joint of the " + item.name() + " at " + joint.at().format(Length.MILLIMETRE, 3);
         double bent = Math.abs(joint.bending().si());
         if (bent > 0.0) {
-          found.add(new LaunchLoads.Load(place, "bending in the throw", bent, joint.capacity().si(), Moment.NEWTON_METRE));
+          found.add(new LaunchLoads.Load(place, "bending at launch", bent, joint.capacity().si(), Moment.NEWTON_METRE));
         }
         if (!item.name().equals("fuselage")) {
           double forward = peak * outboardMoment(part, item.mass().si(), joint.at().si());

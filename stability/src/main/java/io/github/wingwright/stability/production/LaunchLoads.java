@@ -65,7 +65,7 @@ public final class LaunchLoads {
   private static final double TAIL_SHARE = 0.1;
 
   private static final String IMPACT = "impact, ";
-  private static final Source LOADS = Source.library("lift of the throw, deceleration of the impact, bending of thin shells");
+  private static final Source LOADS = Source.library("lift at launch, deceleration of the impact, bending of thin shells");
 
   private final Design design;
   private final Length stroke;
@@ -81,7 +81,7 @@ public final class LaunchLoads {
    * One load on one part.
    *
    * @param place what is loaded, such as {@code "wing root"}
-   * @param cause by what, such as {@code "throw"}
+   * @param cause by what, such as {@code "lift at launch"}
    * @param value the load [SI]
    * @param capacity what the part carries [SI]
    * @param unit the unit of both
@@ -138,7 +138,7 @@ public final class LaunchLoads {
    * @return L = ½·ρ·V²·S·C_L,u
    */
   public Force launchLift() {
-    double v = design.brief().launch().speed().si();
+    double v = design.launch().speed().si();
     double area = design.aircraft().airframe().wing().planform().area().si();
     return Force.newtons(0.5 * design.brief().air().density().si() * v * v * area * design.glide().usableLift());
   }
@@ -149,7 +149,7 @@ public final class LaunchLoads {
    * @return a = V²/(2·s) in m/s²
    */
   public double deceleration() {
-    double v = design.brief().launch().speed().si();
+    double v = design.launch().speed().si();
     return v * v / (2.0 * stroke.si());
   }
 
@@ -160,7 +160,7 @@ public final class LaunchLoads {
    */
   public Force impactForce() {
     return Force.newtons(
-        NoseStrength.impactForce(design.aircraft().mass().si(), design.brief().launch().speed().si(), stroke.si()));
+        NoseStrength.impactForce(design.aircraft().mass().si(), design.launch().speed().si(), stroke.si()));
   }
 
   /**
@@ -238,7 +238,7 @@ public final class LaunchLoads {
     double span = wing.planform().span().si();
     NamedUnit<?> nm = Moment.NEWTON_METRE;
     double up = across * SectionStrength.acrossChord(wing.section(), chord, wall);
-    add("wing root", "lift of the throw", wingBending(0.0), up, nm);
+    add("wing root", "lift at launch", wingBending(0.0), up, nm);
     double half = 0.5 * mass("wing");
     double centre = span / 6.0 * (1.0 + 2.0 * wing.planform().taperRatio()) / (1.0 + wing.planform().taperRatio());
     double inPlane = across * SectionStrength.alongChord(wing.section(), chord, wall);
@@ -248,7 +248,8 @@ public final class LaunchLoads {
     double x = wing.quarterChordX().si();
     double diameter = body.diameter().si();
     double ring = BodyShell.secondMoment(diameter, bodyWall);
-    loads.addAll(BoomLoads.of(design, this::bodyBending, across));
+    add("fuselage at the wing", "tails and nose at launch", Math.max(bodyBending(x + 1e-9), bodyBending(x - 1e-9)),
+        across * ring / (0.5 * diameter), nm);
     double middle = Math.max(diameter - bodyWall, 0.5 * diameter);
     double strut = material.strength().map(Pressure::si).orElse(0.0) * Math.PI * bodyWall * middle;
     double pushed = PEAK * massBehind(diameter) * deceleration();
@@ -349,7 +350,7 @@ public final class LaunchLoads {
   private static Finding thrown(Load load) {
     boolean breaks = load.reserve() < 1.0;
     boolean pulled = load.cause().startsWith(ElasticLoads.CAUSE);
-    String when = pulled ? "pull" : "throw";
+    String when = pulled ? "pull" : "launch";
     String words = breaks ? "It breaks in the " + when + ": " : "It holds the " + when + " with little reserve; prints and glue scatter: ";
     return finding(breaks ? Severity.SERIOUS : Severity.CAUTION, load, words + load + (pulled ? ". Add a wall or a spar, or stretch the elastic less." : ". Add a wall or a spar."));
   }
@@ -403,6 +404,6 @@ public final class LaunchLoads {
 
   @Override
   public String toString() {
-    return "throw lifts " + launchLift() + ", impact " + impactForce() + " on the nose";
+    return "launch lifts " + launchLift() + ", impact " + impactForce() + " on the nose";
   }
 }

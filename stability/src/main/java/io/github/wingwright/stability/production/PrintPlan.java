@@ -153,11 +153,11 @@ public final class PrintPlan {
           Finding.of(
               root.reserve() < 1.0 ? Severity.SERIOUS : Severity.CAUTION,
               "joint in the middle of the wing",
-              "The " + root + " carries too little of the throw; glue a bent wire or a strip of plywood across the middle.",
+              "The " + root + " carries too little of the launch; glue a bent wire or a strip of plywood across the middle.",
               root.reserve(),
               Interval.atLeast(2.0),
               NamedUnit.NUMBER,
-              Source.library("bending of the throw against the joint")));
+              Source.library("bending at launch against the joint")));
     }
     return Finding.inOrderOfWeight(findings);
   }

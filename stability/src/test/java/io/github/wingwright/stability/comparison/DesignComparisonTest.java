@@ -44,7 +44,7 @@ class DesignComparisonTest {
     assertThat(mass.judgement()).isEqualTo(Judgement.WORSE);
     assertThat(mass.percent()).startsWith("+").endsWith(" %");
     assertThat(changed.decisions()).anySatisfy(d -> assertThat(d.after().name()).isEqualTo("density of PLA"));
-    assertThat(changed.cameFindings()).anySatisfy(f -> assertThat(f.subject()).isEqualTo("throw speed"));
+    assertThat(changed.cameFindings()).anySatisfy(f -> assertThat(f.subject()).isEqualTo("launch speed"));
   }
 
   @Test

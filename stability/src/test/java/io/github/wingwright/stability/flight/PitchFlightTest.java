@@ -114,7 +114,7 @@ class PitchFlightTest {
     assertThat(stall.h()).isGreaterThan(2.0);
     assertThat(hard.stalledTime().si()).isPositive().isLessThan(hard.time().si());
     assertThat(hard.findings().get(0).message())
-        .contains("It stalls ", "Throw slower or lower, or move the centre of gravity forward.");
+        .contains("It stalls ", "Launch it slower or lower, or move the centre of gravity forward.");
     Flight good = MODEL.thrown(new Throw(Speed.metresPerSecond(GLIDE), Angle.degrees(-7), metres(1.5)));
     assertThat(good.firstStall()).isEmpty();
   }

@@ -128,4 +128,16 @@ class StalledPlateTest {
     assertThat(StalledPlate.lift(1.80, 0.8322, stall, angle) / lift).as(reason).isCloseTo(liftFactor, withinPercentage(3));
     assertThat(StalledPlate.drag(1.80, 0.0233, stall, angle) / drag).as(reason).isCloseTo(dragFactor, withinPercentage(3));
   }
+
+  /** On a thin plate it is as near as the data were read. */
+  @ParameterizedTest
+  @CsvFileSource(resources = "stalled-thin-plate.csv", useHeadersInDisplayName = true)
+  void against_a_published_thin_plate_it_is_within_a_sixth(
+      double degrees, double lift, double drag, double liftFactor, double dragFactor, String reason) {
+    double angle = Math.toRadians(degrees);
+    double stall = Math.toRadians(15);
+    double broadside = StalledPlate.broadsideDrag(2);
+    assertThat(StalledPlate.lift(broadside, 0.70, stall, angle) / lift).as(reason).isCloseTo(liftFactor, withinPercentage(3));
+    assertThat(StalledPlate.drag(broadside, 0.18, stall, angle) / drag).as(reason).isCloseTo(dragFactor, withinPercentage(3));
+  }
 }

@@ -6,18 +6,25 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 
 import io.github.wingwright.core.aerodynamics.SectionPolar;
+import io.github.wingwright.core.aircraft.Aircraft;
 import io.github.wingwright.core.mass.MassItem;
+import io.github.wingwright.core.performance.FlightManner;
 import io.github.wingwright.core.performance.GlidePoint;
+import io.github.wingwright.core.performance.Throw;
+import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.stability.design.Design;
 import io.github.wingwright.stability.design.SizingLoop;
 import io.github.wingwright.stability.design.TestGlider;
+import io.github.wingwright.stability.flight.PitchFlight;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 class FlightEvaluationTest {
   private static final Design DESIGN =
@@ -109,6 +116,34 @@ class FlightEvaluationTest {
         DESIGN.pitchModel().trim(Length.metres(shifted), DESIGN.trim().liftCoefficient()).tailIncidence().si();
     assertThat(after).isCloseTo(before, within(1e-9));
     assertThat(advice.words()).startsWith("It stalls: it flies at C_L ").contains(" to the nose, or turn the tailplane");
+  }
+
+  /** The glider as it was seen, flown with what was advised: each amount alone gives the lift that it was designed for. */
+  @ParameterizedTest
+  @EnumSource(names = {"STALLS", "DIVES"})
+  void each_advised_amount_alone_trims_the_glider_that_flies(Behaviour seen) {
+    TrimAdvice advice = TrimAdvice.of(DESIGN, seen);
+    double target = DESIGN.trim().liftCoefficient();
+    double flown = seen == Behaviour.STALLS ? DESIGN.glide().usableLift() : 0.5 * target;
+    Aircraft built = DESIGN.aircraft();
+    Angle decalage = DESIGN.pitchModel().trim(built.centreOfGravity().x(), flown).decalage();
+    PitchFlight asSeen = PitchFlight.of(DESIGN).withDecalage(decalage);
+    PitchFlight turned = asSeen.withDecalage(decalage.minus(advice.tailAngle().orElseThrow()));
+    assertThat(turned.trimmedLift().orElseThrow()).isCloseTo(target, within(1e-9));
+    MassItem ballast = built.masses().item("ballast").orElseThrow();
+    Mass weight = ballast.mass().plus(advice.noseMass().orElseThrow());
+    Aircraft weighted =
+        new Aircraft(
+            built.airframe(),
+            built.masses().without("ballast").with(MassItem.of("ballast", weight, ballast.centreOfGravity())));
+    PitchFlight nosed =
+        PitchFlight.of(DESIGN.pitchModel(), weighted, DESIGN.glide().drag(), DESIGN.brief().air(), target).withDecalage(decalage);
+    assertThat(nosed.trimmedLift().orElseThrow()).isCloseTo(target, within(1e-9));
+    Throw level = Throw.level(DESIGN.glide().at(target).speed(), Length.metres(1.5));
+    FlightManner before = asSeen.thrown(level).manner();
+    assertThat(before).isEqualTo(seen == Behaviour.STALLS ? FlightManner.STALLS : FlightManner.GLIDES);
+    assertThat(turned.thrown(level).manner()).isEqualTo(FlightManner.GLIDES);
+    assertThat(nosed.thrown(level).manner()).isEqualTo(FlightManner.GLIDES);
   }
 
   @Test
