@@ -138,7 +138,18 @@ public final class Workings {
   public static String result(Step step) {
     return step instanceof Step.Given
         ? step.unit().format(step.value(), shownDigits(step.value()))
-        : step.unit().format(step.value(), RESULT_DIGITS);
+        : step.unit().format(step.value(), resultDigits(step.value()));
+  }
+
+  /** A result in the middle between two printed ones takes a digit more: which way it rounds is nobody's business. */
+  private static int resultDigits(double value) {
+    return printed(value * (1.0 - READER), RESULT_DIGITS).equals(printed(value * (1.0 + READER), RESULT_DIGITS))
+        ? RESULT_DIGITS
+        : RESULT_DIGITS + 1;
+  }
+
+  private static String printed(double value, int digits) {
+    return NamedUnit.NUMBER.format(value, digits);
   }
 
   private static String explainInputs(Step.Evaluated step) {
@@ -166,21 +177,20 @@ public final class Workings {
     return given <= MOST_GIVEN_DIGITS ? Math.max(given, digits) : digits;
   }
 
-  private static boolean prints(double value, String text) {
-    return NamedUnit.NUMBER.format(value, RESULT_DIGITS).equals(text);
-  }
-
   /** The fewest digits of the inputs that reproduce the printed result. */
   static int inputDigits(Step step, ToDoubleFunction<double[]> kernel) {
-    String printed = NamedUnit.NUMBER.format(step.value(), RESULT_DIGITS);
+    int shown = resultDigits(step.value());
+    String printed = printed(step.value(), shown);
     double[] exact = Line.values(step.inputs());
     double[] rounded = new double[exact.length];
     for (int digits = FEWEST_INPUT_DIGITS; digits < MOST_DIGITS; digits++) {
       for (int i = 0; i < exact.length; i++) {
-        rounded[i] = Double.parseDouble(NamedUnit.NUMBER.format(exact[i], digits(step.inputs().get(i), digits)));
+        rounded[i] = Double.parseDouble(printed(exact[i], digits(step.inputs().get(i), digits)));
       }
       double result = kernel.applyAsDouble(rounded);
-      if (prints(result * (1.0 - READER), printed) && prints(result * (1.0 + READER), printed)) {
+      boolean safe =
+          printed(result * (1.0 - READER), shown).equals(printed) && printed(result * (1.0 + READER), shown).equals(printed);
+      if (safe) {
         return digits;
       }
     }

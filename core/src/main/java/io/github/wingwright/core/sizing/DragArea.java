@@ -3,6 +3,7 @@ package io.github.wingwright.core.sizing;
 
 import io.github.wingwright.core.aerodynamics.AfterbodyDrag;
 import io.github.wingwright.core.basis.Finding;
+import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.geometry.BodyShape;
@@ -48,6 +49,11 @@ public interface DragArea {
       }
 
       @Override
+      public Interval fit() {
+        return straight.fit();
+      }
+
+      @Override
       public List<Finding> findings(Fuselage body) {
         return straight.findings(body);
       }
@@ -58,6 +64,15 @@ public interface DragArea {
         return straight.step(body).map(s -> Step.sum("drag area of the upswept body", "F", List.of(s, swept)));
       }
     };
+  }
+
+  /**
+   * Fineness ratios that the method was made for. A least of the drag outside would be one of the method, not of the body.
+   *
+   * @return the range, all if the method knows no end
+   */
+  default Interval fit() {
+    return Interval.ALL;
   }
 
   /**

@@ -9,6 +9,7 @@ import io.github.wingwright.core.aerodynamics.TurbulentFriction;
 import io.github.wingwright.core.atmosphere.Air;
 import io.github.wingwright.core.atmosphere.FlightCondition;
 import io.github.wingwright.core.basis.Finding;
+import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.geometry.BodyShape;
@@ -70,6 +71,11 @@ public record FlightDrag(FlightCondition flight, FrictionModel friction, BodyFor
     double body = cf * form.factor(form.domain().clamp(length / diameter), cf) * shape.wettedArea(length, diameter);
     double base = shape.baseArea(length, diameter);
     return base > 0.0 ? body + AfterbodyDrag.shieldedBase(body, base) : body;
+  }
+
+  @Override
+  public Interval fit() {
+    return form.domain();
   }
 
   private double viscosity() {

@@ -3,6 +3,7 @@ package io.github.wingwright.examples.fuselage;
 
 import io.github.wingwright.core.aerodynamics.AfterbodyDrag;
 import io.github.wingwright.core.basis.Finding;
+import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.geometry.BodyShape;
@@ -67,6 +68,11 @@ record SweptBodyDrag(DragArea straight) implements DragArea {
 
   static Angle upsweepOf(Fuselage body) {
     return Angle.radians(upsweep(body.shape(), body.length().si(), body.diameter().si()));
+  }
+
+  @Override
+  public Interval fit() {
+    return straight.fit();
   }
 
   @Override
