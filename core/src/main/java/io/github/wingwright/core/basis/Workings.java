@@ -3,12 +3,14 @@ package io.github.wingwright.core.basis;
 
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
 import java.util.StringJoiner;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -84,6 +86,18 @@ public final class Workings {
     return fresh(printed);
   }
 
+  /**
+   * The same without steps that stand elsewhere already, for a handout that tells each line once and refers back to it.
+   *
+   * @param others steps that stand elsewhere
+   * @return the steps that do not, in their order
+   */
+  public Workings beyond(Collection<? extends Step> others) {
+    Set<Step> known = Collections.newSetFromMap(new IdentityHashMap<>());
+    known.addAll(others);
+    return new Workings(steps.stream().filter(step -> !known.contains(step)).toList());
+  }
+
   private Workings fresh(Set<String> printed) {
     return new Workings(
         steps.stream().filter(step -> !(step instanceof Step.Given)).filter(step -> printed.add(line(step))).toList());
@@ -109,16 +123,27 @@ public final class Workings {
    * @return one line of text
    */
   public static String explain(Step step) {
+    return explain(step, input -> "");
+  }
+
+  /**
+   * The right-hand side of a step, with a mark behind each of its inputs: where the reader finds it.
+   *
+   * @param step a step
+   * @param mark what stands behind an input, such as {@code " [12]"}; empty where there is nothing to refer to
+   * @return one line of text
+   */
+  public static String explain(Step step, Function<? super Step, String> mark) {
     if (step instanceof Step.Given given) {
       return "given: " + given.source().cite();
     }
     if (step instanceof Step.Evaluated evaluated) {
-      return evaluated.formula().text() + explainInputs(evaluated);
+      return evaluated.formula().text() + explainInputs(evaluated, mark);
     }
     if (step instanceof Step.Sum sum) {
       int digits = inputDigits(sum, Workings::total);
       StringJoiner terms = new StringJoiner(" + ");
-      sum.inputs().forEach(term -> terms.add(NamedUnit.NUMBER.format(term.value(), digits(term, digits))));
+      sum.inputs().forEach(term -> terms.add(printed(term.value(), digits(term, digits)) + mark.apply(term)));
       return terms.toString();
     }
     Step.Solution solution = (Step.Solution) step;
@@ -126,7 +151,21 @@ public final class Workings {
         + ", by "
         + solution.method()
         + ", residual "
-        + NamedUnit.NUMBER.format(solution.residual(), 2);
+        + NamedUnit.NUMBER.format(solution.residual(), 2)
+        + explainStart(solution, mark);
+  }
+
+  /** A method prints no values of its inputs; where they stand it says from which it starts. */
+  private static String explainStart(Step.Solution solution, Function<? super Step, String> mark) {
+    StringJoiner from = new StringJoiner(", ", ", from ", "");
+    from.setEmptyValue("");
+    for (Step input : solution.inputs()) {
+      String where = mark.apply(input);
+      if (!where.isEmpty()) {
+        from.add(input.symbol() + where);
+      }
+    }
+    return from.toString();
   }
 
   /**
@@ -152,13 +191,13 @@ public final class Workings {
     return NamedUnit.NUMBER.format(value, digits);
   }
 
-  private static String explainInputs(Step.Evaluated step) {
+  private static String explainInputs(Step.Evaluated step, Function<? super Step, String> mark) {
     int digits = inputDigits(step, step.formula()::evaluate);
     StringJoiner with = new StringJoiner(", ", " with ", "");
     List<Symbol> symbols = step.formula().inputs();
     for (int i = 0; i < symbols.size(); i++) {
       Step input = step.inputs().get(i);
-      with.add(symbols.get(i).symbol() + " = " + input.unit().format(input.value(), digits(input, digits)));
+      with.add(symbols.get(i).symbol() + " = " + input.unit().format(input.value(), digits(input, digits)) + mark.apply(input));
     }
     return symbols.isEmpty() ? "" : with.toString();
   }

@@ -256,7 +256,7 @@ public final class PrintedShell implements Serializable {
    * @return the step, equal to {@link #mass(Area, Volume)} bit for bit
    */
   public Step massStep(Step surface, Step volume) {
-    Source printer = Source.library("how the part is printed");
+    Source printer = Source.taken("how the part is printed");
     Step shell =
         Step.of(
             SHELL_VOLUME,
@@ -277,7 +277,7 @@ public final class PrintedShell implements Serializable {
    * @return the step, equal to {@link #printedMass} bit for bit
    */
   public Step shellMassStep(Step shell, Step volume) {
-    Source printer = Source.library("how the part is printed");
+    Source printer = Source.taken("how the part is printed");
     return Step.of(
         MASS,
         Step.given("density of " + material.name(), "ρ", material.density(), material.source()),

@@ -102,6 +102,6 @@ public interface DragArea {
    * @return the step, empty if there are no workings
    */
   default Optional<Step> step(Fuselage body) {
-    return step(BodySteps.of(body, Source.library("geometry of the body")));
+    return step(BodySteps.of(body, Source.taken("geometry of the body")));
   }
 }

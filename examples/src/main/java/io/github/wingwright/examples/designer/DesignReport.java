@@ -72,7 +72,7 @@ final class DesignReport {
     works.add(new PartsChapter(design, units)::chapter);
     works.addAll(further);
     works.add(() -> Chapter.of("Workings", new Block.Steps(design.workings())));
-    return new Report(brief.title(), "conceptual design, every number with its workings", Together.all(works));
+    return new Report(brief.title(), "conceptual design, every number with its workings", Together.all(works)).withSymbols();
   }
 
   /** Balance, finite wing, trim and motion: a lecture of its own. */

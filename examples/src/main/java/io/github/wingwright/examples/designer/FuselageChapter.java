@@ -336,7 +336,7 @@ public final class FuselageChapter {
         new Block.Paragraph(
             "The workings of each consideration, for the body as it is made: what is given, the"
                 + " formulas, and last the margin m, which is kept where it is not negative:"));
-    BodySteps steps = BodySteps.of(made, Source.library("the choice as it is made"));
+    BodySteps steps = BodySteps.of(made, Source.taken("the choice as it is made"));
     blocks.addAll(
         ConsiderationWorkings.of(region.considerations(), steps.length(), steps.diameter(), unit));
   }

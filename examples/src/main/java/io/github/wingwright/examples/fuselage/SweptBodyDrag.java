@@ -9,6 +9,7 @@ import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.geometry.BodyShape;
 import io.github.wingwright.core.geometry.Fuselage;
 import io.github.wingwright.core.quantity.Angle;
+import io.github.wingwright.core.sizing.BodySteps;
 import io.github.wingwright.core.sizing.DragArea;
 import java.util.List;
 import java.util.Optional;
@@ -81,17 +82,14 @@ record SweptBodyDrag(DragArea straight) implements DragArea {
   }
 
   @Override
-  public Optional<Step> step(Fuselage body) {
-    Angle u = upsweepOf(body);
-    if (!(u.si() > 0.0)) {
+  public Optional<Step> step(BodySteps body) {
+    double u = upsweep(body.shape(), body.length().value(), body.diameter().value());
+    if (!(u > 0.0)) {
       return straight.step(body);
     }
-    Step section =
-        Step.given(
-            "frontal area", "A_max", body.frontalArea(), Source.library("geometry of the body"));
-    Step angle =
-        Step.given("upsweep of the middle line", "u", u, Source.library("geometry of the body"));
-    Step swept = Step.of(AfterbodyDrag.UPSWEEP, angle, section);
+    Source outline = Source.taken("middle line of the drawn body, from where the tail begins to close to its end");
+    Step angle = Step.given("upsweep of the middle line", "u", Angle.radians(u), outline);
+    Step swept = Step.of(AfterbodyDrag.UPSWEEP, angle, body.frontalArea());
     return straight
         .step(body)
         .map(s -> Step.sum("drag area of the upswept body", "F", List.of(s, swept)));
