@@ -4,7 +4,6 @@ package io.github.wingwright.examples.fuselage;
 import io.github.wingwright.core.aerodynamics.DragBuildUp;
 import io.github.wingwright.core.aerodynamics.DragComponent;
 import io.github.wingwright.core.aerodynamics.MethodComparison;
-import io.github.wingwright.core.atmosphere.FlightCondition;
 import io.github.wingwright.core.basis.FeasibleRegion;
 import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.basis.Interval;
@@ -61,15 +60,12 @@ final class BodyStudy {
     return sized.workings().steps().stream().filter(s -> s.symbol().equals(symbol)).findFirst().orElseThrow();
   }
 
-  /** What other parts of the study are handed as bare values: the size of the body, and the flight of the brief. */
+  /** What other parts of the study are handed as bare values: the size of the body, and what the brief knows. */
   private List<Step> given(BodySteps lines) {
-    FlightCondition flight = brief.flight();
-    return List.of(
-        lines.length(),
-        lines.diameter(),
-        Step.given("airspeed", "V", flight.airspeed(), Source.BRIEF),
-        Step.given("air temperature", "T", flight.air().temperature(), Source.BRIEF),
-        Step.given("air pressure", "p", flight.air().pressure(), Source.BRIEF));
+    List<Step> given = new ArrayList<>(brief.known());
+    given.add(lines.length());
+    given.add(lines.diameter());
+    return given;
   }
 
   /** The lines of the sizing where it has them, so that none is told twice. */
