@@ -52,7 +52,8 @@ final class WingChapter {
     Planform planform = wing.planform();
     Mass mass = design.aircraft().mass();
     Origins origins = new Origins(origins());
-    Step chord = Step.of(WingFormulas.MEAN_CHORD, line("wing.area_m2"), line("wing.span_m"));
+    Step made = origins.add(Step.of(WingFormulas.MEAN_CHORD, line("wing.area_m2"), line("wing.span_m")));
+    Step chord = Step.given(made.name(), made.symbol(), Length.metres(made.value()), Source.taken("the wing as it is made"));
     WingFrame frame = new WingFrame(planform.span().si(), planform.taperRatio(), wing.section());
     List<Step> told = new ArrayList<>(design.workings().steps());
     for (WingConsideration one : design.brief().wing().apply(mass).mass(mass).considerations()) {

@@ -62,6 +62,8 @@ class ProvenanceTest {
     // What the design knows how to make is not given to them either.
     assertThat(fuselage).noneMatch(step -> step instanceof Step.Given && List.of("t", "F").contains(step.symbol()));
     assertThat(wing).noneMatch(step -> step instanceof Step.Given && List.of("b", "m", "ν").contains(step.symbol()));
+    assertThat(wing).filteredOn(step -> step.symbol().equals("c_g")).hasSize(1);
+    assertThat(wing).noneMatch(step -> List.of("c_t", "S").contains(step.symbol()));
   }
 
   @Test
