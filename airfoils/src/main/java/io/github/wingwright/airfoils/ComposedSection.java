@@ -321,7 +321,7 @@ public sealed class ComposedSection implements AirfoilSection, Serializable perm
         ? List.of(Finding.of(Severity.SERIOUS, "section shape",
             "The thickness laid off perpendicular to the mean line folds over itself near the nose: less thickness,"
                 + " less camber, or camber further aft.",
-            Source.library("geometry of the construction")))
+            Source.taken("geometry of the construction")))
         : List.of();
   }
 

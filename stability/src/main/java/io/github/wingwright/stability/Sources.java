@@ -8,10 +8,10 @@ final class Sources {
   private static final String RAYMER = "Raymer, Aircraft Design: A Conceptual Approach, 6th ed., 2018";
 
   /** What is read from a finished airframe; a design joins it to the step that made it. */
-  static final Source AIRFRAME = Source.library("shape of the airframe");
+  static final Source AIRFRAME = Source.taken("shape of the airframe");
 
   /** What the caller asks a method about: a lift coefficient, a centre of gravity. */
-  static final Source ASKED = Source.library("the state that is asked about");
+  static final Source ASKED = Source.taken("the state that is asked about");
 
   static final Source TAIL_VOLUMES =
       Source.restated(RAYMER, "table 6.4; a spread of ±20 % about its value is a choice of this library");

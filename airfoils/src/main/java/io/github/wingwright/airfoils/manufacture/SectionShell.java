@@ -31,7 +31,7 @@ import java.util.function.DoubleUnaryOperator;
  * }</pre>
  */
 public final class SectionShell {
-  private static final Source GEOMETRY = Source.library("geometry of the walls");
+  private static final Source GEOMETRY = Source.taken("geometry of the walls");
   private static final int STATIONS = 400;
 
   private final ComposedSection section;

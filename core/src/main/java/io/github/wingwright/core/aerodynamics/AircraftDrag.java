@@ -162,16 +162,14 @@ public final class AircraftDrag implements DragLaw, Serializable {
    * @return the step of C_D, equal to {@link #likelyCoefficient} to the bit
    */
   public Step step(Step lift, Step speed, Step kinematicViscosity) {
-    Objects.requireNonNull(speed, "speed");
-    Objects.requireNonNull(kinematicViscosity, "kinematic viscosity");
-    Source geometry = Source.library("geometry of the wing");
+    Source geometry = Source.taken("geometry of the wing");
     Step chordStep = Step.given("mean aerodynamic chord", "c̄", meanAerodynamicChord(), geometry);
     Step reynolds = Step.of("Reynolds number of the wing", "Re", Air.REYNOLDS_NUMBER, speed, chordStep, kinematicViscosity);
     Step induced =
         Step.of(
             InducedDrag.COEFFICIENT,
             lift,
-            Step.given("loss against elliptic loading", "δ", inducedLoss, Source.library("lifting line of the wing")),
+            Step.given("loss against elliptic loading", "δ", inducedLoss, Source.taken("lifting line of the wing")),
             Step.given("aspect ratio", "A", aspectRatio, geometry));
     Step mach = Step.given("Mach number, left out at the speeds of models", "M", 0.0, Source.library("incompressible"));
     return Step.of(TOTAL, profileDragStep(lift, reynolds), induced, rest.step(speed, kinematicViscosity, mach));

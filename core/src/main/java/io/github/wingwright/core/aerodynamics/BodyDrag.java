@@ -41,7 +41,7 @@ public record BodyDrag(
     double baseArea)
     implements DragComponent {
 
-  private static final Source GEOMETRY = Source.library("geometry of the body");
+  private static final Source GEOMETRY = Source.taken("geometry of the body");
   private static final Source CHOICE = Source.library("choice of the build-up");
   private static final double ROUNDING = 1e-9;
 

@@ -71,7 +71,7 @@ public final class BodyDragCurve {
 
   private static final Tolerance TOLERANCE = Tolerance.relative(1e-9);
   private static final int SCAN_STEPS = 60;
-  private static final Source POINT = Source.library("a point of the curve, in the air and at the speed of the curve");
+  private static final Source POINT = Source.taken("a point of the curve, in the air and at the speed of the curve");
 
   private final BodyShape shape;
   private final FlightCondition flight;

@@ -183,7 +183,7 @@ public final class CurvedPlatePolar implements SectionPolar, ShownPolar, Seriali
         Step.of(
             OFF_ANGLE,
             lift,
-            Step.given("camber of the plate", "m", camber, Source.library("geometry of the section"))));
+            Step.given("camber of the plate", "m", camber, Source.taken("geometry of the section"))));
   }
 
   @Override

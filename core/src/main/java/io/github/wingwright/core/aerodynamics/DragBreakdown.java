@@ -43,7 +43,7 @@ public record DragBreakdown(List<Part> lines, Step coefficient, List<Finding> fi
     }
   }
 
-  private static final Source FLIGHT = Source.library("the air and the speed of the build-up");
+  private static final Source FLIGHT = Source.taken("the air and the speed of the build-up");
 
   /** Keeps its own lists. */
   public DragBreakdown {

@@ -203,7 +203,7 @@ public final class DragBuildUp implements Serializable {
     return Step.of(
         COEFFICIENT,
         Step.sum("sum of drag areas", "F", areas),
-        Step.given("reference area", "S", referenceArea(), Source.library("geometry of the wing")),
+        Step.given("reference area", "S", referenceArea(), Source.taken("geometry of the wing")),
         Step.given("leakage and protuberances", "k_lp", leakage, Source.library("choice of the build-up")));
   }
 

@@ -122,14 +122,14 @@ public final class ItemDrag implements DragComponent {
               title,
               "F",
               AfterbodyDrag.UPSWEEP,
-              Step.given("upsweep of the afterbody", "u", Angle.radians(measure), Source.library("geometry")),
+              Step.given("upsweep of the afterbody", "u", Angle.radians(measure), Source.taken("geometry")),
               areaStep("greatest cross-section", "A_max"));
       case BASE -> Step.of(title, "F", AfterbodyDrag.BASE, mach, areaStep("area of the base", "A_b"));
     };
   }
 
   private Step areaStep(String title, String symbol) {
-    return Step.given(title, symbol, Area.squareMetres(area), Source.library("geometry"));
+    return Step.given(title, symbol, Area.squareMetres(area), Source.taken("geometry"));
   }
 
   @Override

@@ -41,7 +41,7 @@ public record SurfaceDrag(
     double excess)
     implements DragComponent {
 
-  private static final Source GEOMETRY = Source.library("geometry of the surface");
+  private static final Source GEOMETRY = Source.taken("geometry of the surface");
   private static final Source CHOICE = Source.library("choice of the build-up");
 
   /** Refuses what is not a surface. */

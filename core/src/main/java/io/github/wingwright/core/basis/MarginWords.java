@@ -37,7 +37,7 @@ public final class MarginWords {
       return one.decision().toString();
     }
     double margin = one.consideration().margin(length, diameter);
-    String words = one.isTarget() ? toTarget(one.consideration(), length, margin, units) : toBound(margin);
+    String words = one.isTarget() ? toTarget(one.consideration(), length, margin, units) : ofBound(margin);
     return one.decision().kind() == Decision.Kind.PROVISIONAL ? words + ", " + one.decision() : words;
   }
 
@@ -50,7 +50,13 @@ public final class MarginWords {
     return Double.isNaN(wanted) ? off : Wording.of(off + ", would like ").and(Length.metres(wanted)).in(units);
   }
 
-  private static String toBound(double margin) {
+  /**
+   * How a margin stands to a limit or a guideline.
+   *
+   * @param margin the margin, zero or more where satisfied
+   * @return such as "kept by 25 %", "at the edge", "missed by 20 %"
+   */
+  public static String ofBound(double margin) {
     if (Math.abs(margin) < EDGE) {
       return "at the edge";
     }

@@ -16,7 +16,7 @@ import java.util.Optional;
  * <p>A part of the library that is handed a finished shape reads its area from it and starts its own workings with
  * "S, given". Where the whole design is known, the step that computed that area is known too. This puts it in its place: a
  * given value is replaced by an origin of the same symbol, the same unit and the same value, to a few units in the last
- * place. Steps that stand on a replaced one are made again from the same formula, so a traced step is again the value of its
+ * place, one of the same name first. Steps that stand on a replaced one are made again from the same formula, so a traced step is again the value of its
  * own workings. Two given values, or two steps of one formula, with the same name, symbol and inputs are one step: the
  * first.
  */
@@ -100,9 +100,11 @@ public final class Origins {
   }
 
   private Optional<Step> origin(Step.Given given) {
-    return bySymbol.getOrDefault(given.symbol(), List.of()).stream()
-        .filter(known -> known != given && known.unit().symbol().equals(given.unit().symbol()))
-        .filter(known -> Math.abs(known.value() - given.value()) <= ROUNDING * Math.abs(given.value()))
-        .findFirst();
+    List<Step> known =
+        bySymbol.getOrDefault(given.symbol(), List.of()).stream()
+            .filter(step -> step != given && step.unit().symbol().equals(given.unit().symbol()))
+            .filter(step -> Math.abs(step.value() - given.value()) <= ROUNDING * Math.abs(given.value()))
+            .toList();
+    return known.stream().filter(step -> step.name().equals(given.name())).findFirst().or(() -> known.stream().findFirst());
   }
 }

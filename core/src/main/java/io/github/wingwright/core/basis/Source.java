@@ -35,7 +35,9 @@ public record Source(Standing standing, String work, String place) implements Se
     /** Asked for by the designer. */
     BRIEF("from the brief"),
     /** A choice of this library, explained where it is made. */
-    LIBRARY("choice of this library");
+    LIBRARY("choice of this library"),
+    /** Found or given in another part of the same study: nobody's claim, only where to look. */
+    TAKEN("from another part of the study");
 
     private final String words;
 
@@ -106,6 +108,16 @@ public record Source(Standing standing, String work, String place) implements Se
   }
 
   /**
+   * Another part of the same study.
+   *
+   * @param part where the value was found or given, such as {@code "geometry of the body"}
+   * @return the source
+   */
+  public static Source taken(String part) {
+    return new Source(Standing.TAKEN, part, "");
+  }
+
+  /**
    * The citation as a reader sees it.
    *
    * @return for example {@code "Hoerner, Fluid-Dynamic Drag, 1965, ch. 6 (from memory)"}
@@ -116,7 +128,7 @@ public record Source(Standing standing, String work, String place) implements Se
     }
     String where = place.isEmpty() ? work : work + ", " + place;
     return switch (standing) {
-      case PUBLISHED, BRIEF -> where;
+      case PUBLISHED, BRIEF, TAKEN -> where;
       default -> where + " (" + standing.words() + ")";
     };
   }

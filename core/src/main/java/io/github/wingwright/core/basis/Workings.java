@@ -3,6 +3,7 @@ package io.github.wingwright.core.basis;
 
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
@@ -10,6 +11,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import java.util.StringJoiner;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -87,6 +89,18 @@ public final class Workings {
     return fresh(printed);
   }
 
+  /**
+   * The same without steps that stand elsewhere already, for a handout that tells each line once and refers back to it.
+   *
+   * @param others steps that stand elsewhere
+   * @return the steps that do not, in their order
+   */
+  public Workings beyond(Collection<? extends Step> others) {
+    Set<Step> known = Collections.newSetFromMap(new IdentityHashMap<>());
+    known.addAll(others);
+    return new Workings(steps.stream().filter(step -> !known.contains(step)).toList());
+  }
+
   private Workings fresh(Set<String> printed) {
     return new Workings(
         steps.stream().filter(step -> !(step instanceof Step.Given)).filter(step -> printed.add(line(step))).toList());
@@ -112,17 +126,27 @@ public final class Workings {
    * @return one line of text
    */
   public static String explain(Step step) {
-    Objects.requireNonNull(step, "step");
+    return explain(step, input -> "");
+  }
+
+  /**
+   * The right-hand side of a step, with a mark behind each of its inputs: where the reader finds it.
+   *
+   * @param step a step
+   * @param mark what stands behind an input, such as {@code " [12]"}; empty where there is nothing to refer to
+   * @return one line of text
+   */
+  public static String explain(Step step, Function<? super Step, String> mark) {
     if (step instanceof Step.Given given) {
       return "given: " + given.source().cite();
     }
     if (step instanceof Step.Evaluated evaluated) {
-      return evaluated.formula().text() + explainInputs(evaluated);
+      return evaluated.formula().text() + explainInputs(evaluated, mark);
     }
     if (step instanceof Step.Sum sum) {
       int digits = inputDigits(sum, Workings::total);
       StringJoiner terms = new StringJoiner(" + ");
-      sum.inputs().forEach(term -> terms.add(NamedUnit.NUMBER.format(term.value(), digits(term, digits))));
+      sum.inputs().forEach(term -> terms.add(printed(term.value(), digits(term, digits)) + mark.apply(term)));
       return terms.toString();
     }
     Step.Solution solution = (Step.Solution) step;
@@ -130,7 +154,21 @@ public final class Workings {
         + ", by "
         + solution.method()
         + ", residual "
-        + NamedUnit.NUMBER.format(solution.residual(), 2);
+        + NamedUnit.NUMBER.format(solution.residual(), 2)
+        + explainStart(solution, mark);
+  }
+
+  /** A method prints no values of its inputs; where they stand it says from which it starts. */
+  private static String explainStart(Step.Solution solution, Function<? super Step, String> mark) {
+    StringJoiner from = new StringJoiner(", ", ", from ", "");
+    from.setEmptyValue("");
+    for (Step input : solution.inputs()) {
+      String where = mark.apply(input);
+      if (!where.isEmpty()) {
+        from.add(input.symbol() + where);
+      }
+    }
+    return from.toString();
   }
 
   /**
@@ -143,16 +181,27 @@ public final class Workings {
     Objects.requireNonNull(step, "step");
     return step instanceof Step.Given
         ? step.unit().format(step.value(), shownDigits(step.value()))
-        : step.unit().format(step.value(), RESULT_DIGITS);
+        : step.unit().format(step.value(), resultDigits(step.value()));
   }
 
-  private static String explainInputs(Step.Evaluated step) {
+  /** A result in the middle between two printed ones takes a digit more: which way it rounds is nobody's business. */
+  private static int resultDigits(double value) {
+    return printed(value * (1.0 - READER), RESULT_DIGITS).equals(printed(value * (1.0 + READER), RESULT_DIGITS))
+        ? RESULT_DIGITS
+        : RESULT_DIGITS + 1;
+  }
+
+  private static String printed(double value, int digits) {
+    return NamedUnit.NUMBER.format(value, digits);
+  }
+
+  private static String explainInputs(Step.Evaluated step, Function<? super Step, String> mark) {
     int digits = inputDigits(step, step.formula()::evaluate);
     StringJoiner with = new StringJoiner(", ", " with ", "");
     List<Symbol> symbols = step.formula().inputs();
     for (int i = 0; i < symbols.size(); i++) {
       Step input = step.inputs().get(i);
-      with.add(symbols.get(i).symbol() + " = " + input.unit().format(input.value(), digits(input, digits)));
+      with.add(symbols.get(i).symbol() + " = " + input.unit().format(input.value(), digits(input, digits)) + mark.apply(input));
     }
     return symbols.isEmpty() ? "" : with.toString();
   }
@@ -171,21 +220,20 @@ public final class Workings {
     return given <= MOST_GIVEN_DIGITS ? Math.max(given, digits) : digits;
   }
 
-  private static boolean prints(double value, String text) {
-    return NamedUnit.NUMBER.format(value, RESULT_DIGITS).equals(text);
-  }
-
   /** The fewest digits of the inputs that reproduce the printed result. */
   static int inputDigits(Step step, ToDoubleFunction<double[]> kernel) {
-    String printed = NamedUnit.NUMBER.format(step.value(), RESULT_DIGITS);
+    int shown = resultDigits(step.value());
+    String printed = printed(step.value(), shown);
     double[] exact = Line.values(step.inputs());
     double[] rounded = new double[exact.length];
     for (int digits = FEWEST_INPUT_DIGITS; digits < MOST_DIGITS; digits++) {
       for (int i = 0; i < exact.length; i++) {
-        rounded[i] = Double.parseDouble(NamedUnit.NUMBER.format(exact[i], digits(step.inputs().get(i), digits)));
+        rounded[i] = Double.parseDouble(printed(exact[i], digits(step.inputs().get(i), digits)));
       }
       double result = kernel.applyAsDouble(rounded);
-      if (prints(result * (1.0 - READER), printed) && prints(result * (1.0 + READER), printed)) {
+      boolean safe =
+          printed(result * (1.0 - READER), shown).equals(printed) && printed(result * (1.0 + READER), shown).equals(printed);
+      if (safe) {
         return digits;
       }
     }

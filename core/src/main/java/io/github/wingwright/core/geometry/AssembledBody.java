@@ -27,7 +27,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class AssembledBody implements BodyShape, Serializable {
   private static final long serialVersionUID = 1L;
-  private static final Source CHOICE = Source.library("proportion of the chosen body shape");
+  private static final Source CHOICE = Source.taken("proportion of the chosen body shape");
 
   /** Length of a part that keeps its proportion. */
   public static final Formula PART_LENGTH =

@@ -35,7 +35,7 @@ record BodyPart(
     double surfaceCentroid,
     double sideFullness)
     implements Serializable {
-  private static final Source CHOICE = Source.library("proportion of the chosen body shape");
+  private static final Source CHOICE = Source.taken("proportion of the chosen body shape");
 
   static BodyPart nose(EndProfile profile, double fineness, String where) {
     double f = profile.checked(fineness, where);

@@ -46,7 +46,7 @@ public abstract sealed class EndProfile implements Serializable
   public static final double QUADRATURE_ERROR = 1e-11;
 
   private static final Source OUTLINE = Source.library("integral along the outline of the profile");
-  private static final Source CHOICE = Source.library("proportion of the chosen body shape");
+  private static final Source CHOICE = Source.taken("proportion of the chosen body shape");
   private static final Tolerance TOLERANCE = Tolerance.relative(1e-12);
 
   private final String name;

@@ -18,7 +18,7 @@ import java.io.Serializable;
  * @param tailFineness f_t, positive
  */
 record NoseCylinderCone(double noseFineness, double tailFineness) implements BodyShape, Serializable {
-  private static final Source CHOICE = Source.library("proportion of the chosen body shape");
+  private static final Source CHOICE = Source.taken("proportion of the chosen body shape");
 
   NoseCylinderCone {
     Door.within(noseFineness, 0.5, 20.0, "nose fineness");

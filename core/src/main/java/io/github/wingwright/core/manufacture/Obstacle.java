@@ -21,7 +21,7 @@ import java.util.stream.Stream;
  * @param limit how large it may be [m]
  */
 record Obstacle(Lay lay, String what, double size, double limit) {
-  private static final Source MACHINE = Source.library("geometry of a part in the space of the machine");
+  private static final Source MACHINE = Source.taken("geometry of a part in the space of the machine");
 
   static Finding of(BuildVolume machine, String name, Length length, Length width, Length depth, Set<Lay> lays) {
     double longest = machine.longest(width, depth, lays).si();

@@ -256,8 +256,7 @@ public final class PrintedShell implements Serializable {
    * @return the step, equal to {@link #mass(Area, Volume)} bit for bit
    */
   public Step massStep(Step surface, Step volume) {
-    Objects.requireNonNull(surface, "surface");
-    Source printer = Source.library("how the part is printed");
+    Source printer = Source.taken("how the part is printed");
     Step shell =
         Step.of(
             SHELL_VOLUME,
@@ -278,9 +277,7 @@ public final class PrintedShell implements Serializable {
    * @return the step, equal to {@link #printedMass} bit for bit
    */
   public Step shellMassStep(Step shell, Step volume) {
-    Objects.requireNonNull(shell, "shell");
-    Objects.requireNonNull(volume, "volume");
-    Source printer = Source.library("how the part is printed");
+    Source printer = Source.taken("how the part is printed");
     return Step.of(
         MASS,
         Step.given("density of " + material.name(), "ρ", material.density(), material.source()),

@@ -31,13 +31,13 @@ public record GlideWorkings(Step stallSpeed, Step bestGlideSpeed, Step bestLiftT
   private static final Source SEARCH = Source.library("search over the polar as it ends");
 
   static GlideWorkings of(GlidePerformance glide) {
-    Source air = Source.library("state of the air");
+    Source air = Source.taken("state of the air");
     Step weight =
         Step.of(
             SteadyGlide.WEIGHT_OVER_AREA,
-            Step.given("mass", "m", glide.mass(), Source.library("mass statement")),
+            Step.given("mass", "m", glide.mass(), Source.taken("mass statement")),
             Step.given("acceleration of gravity", "g", Acceleration.STANDARD_GRAVITY, Source.DEFINITION),
-            Step.given("wing area", "S", glide.drag().area(), Source.library("geometry of the wing")));
+            Step.given("wing area", "S", glide.drag().area(), Source.taken("geometry of the wing")));
     Step density = glide.air().densityStep(air);
     Step viscosity = glide.air().kinematicViscosityStep(air);
     AircraftDrag drag = glide.drag();

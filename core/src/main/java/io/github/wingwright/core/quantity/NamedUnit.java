@@ -24,6 +24,9 @@ public final class NamedUnit<Q extends ScalarQuantity<Q>> implements Serializabl
   /** The unit of a curvature or of a stiffness in length. */
   public static final NamedUnit<?> PER_METRE = new NamedUnit<>("1/m", 1.0, 1.0, 0.0);
 
+  /** Mass times arm: the moment of a balance. */
+  public static final NamedUnit<?> KILOGRAM_METRE = new NamedUnit<>("kg·m", 1.0, 1.0, 0.0);
+
   private final String symbol;
   private final double numerator;
   private final double denominator;

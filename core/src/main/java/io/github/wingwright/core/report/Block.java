@@ -95,6 +95,19 @@ public sealed interface Block {
   }
 
   /**
+   * Symbols with what they mean, gathered from workings.
+   *
+   * @param workings where they stand
+   */
+  record Symbols(List<Workings> workings) implements Block {
+    /** Keeps its own list. */
+    public Symbols {
+      Objects.requireNonNull(workings, "workings");
+      workings = List.copyOf(workings);
+    }
+  }
+
+  /**
    * Workings.
    *
    * @param workings the steps

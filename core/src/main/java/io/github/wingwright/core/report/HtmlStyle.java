@@ -40,6 +40,9 @@ final class HtmlStyle {
       .finding p { margin: .1rem 0; }
       .weight { text-transform: uppercase; letter-spacing: .06em; font-size: .78em; color: var(--soft); margin-right: .5em; }
       .steps { width: 100%; }
+      td.step, a.reference { color: var(--soft); font-size: .85em; text-decoration: none; white-space: nowrap; }
+      .symbols { columns: 26rem; column-gap: 2rem; max-width: none; list-style: none; padding: 0; font-size: .88rem; line-height: 1.4; }
+      .symbols li { break-inside: avoid; }
       .steps td { padding-top: .5rem; padding-bottom: .5rem; }
       .formula { font: .95em/1.5 'DejaVu Sans Mono', Menlo, Consolas, monospace; margin: .15rem 0; overflow-wrap: anywhere; }
       tr:target td { background: #d3ebe6; }
@@ -61,6 +64,7 @@ final class HtmlStyle {
         th.number { white-space: normal; }
         .steps td { padding-top: .15rem; padding-bottom: .15rem; }
         .formula { margin: 0; line-height: 1.35; }
+        .symbols { columns: 2; font-size: 8pt; }
         nav a, figcaption { font-size: 8.5pt; line-height: 1.5; }
         .finding { max-width: none; margin: .5rem 0; padding: .3rem .8rem; font-size: 8.5pt; }
         tr, figure, .finding, li { break-inside: avoid; }

@@ -12,6 +12,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.StringJoiner;
 import java.util.regex.Pattern;
 
 /** Writes a report as one page of HTML, pictures inside, nothing outside. */
@@ -21,6 +22,11 @@ final class HtmlWriter {
   /** One letter with an index of up to three. */
   private static final Pattern INDEXED =
       Pattern.compile("(?<![\\p{L}\\p{N}_.])(\\p{L})_((?:[\\p{L}\\p{N}]\\p{M}?){1,3})(?![\\p{L}\\p{N}_])");
+
+  private static final char OPENING = '\uE000';
+  private static final char CLOSING = '\uE001';
+  private static final Pattern REFERENCE = Pattern.compile(" " + OPENING + "([0-9]+)" + CLOSING);
+  private static final String LINK = " <a class=\"reference\" href=\"#step-$1\">[$1]</a>";
 
   private final IdentityHashMap<Step, Integer> anchors = new IdentityHashMap<>();
   private final Set<Integer> written = new HashSet<>();
@@ -86,6 +92,8 @@ final class HtmlWriter {
       findings(out, findings.findings());
     } else if (block instanceof Block.Steps steps) {
       steps(out, steps.workings());
+    } else if (block instanceof Block.Symbols symbols) {
+      symbols(out, SymbolList.of(symbols.workings()));
     }
   }
 
@@ -156,7 +164,8 @@ final class HtmlWriter {
   }
 
   private void steps(StringBuilder out, Workings workings) {
-    out.append("<div class=\"wide\"><table class=\"steps\">\n<thead><tr><th>symbol</th><th class=\"number\">value</th>");
+    out.append("<div class=\"wide\"><table class=\"steps\">\n");
+    out.append("<thead><tr><th>no.</th><th>symbol</th><th class=\"number\">value</th>");
     out.append("<th>what it is, and how it comes about</th></tr></thead>\n<tbody>\n");
     for (Step step : workings.steps()) {
       out.append("<tr");
@@ -165,15 +174,35 @@ final class HtmlWriter {
       if (anchor != null && written.add(anchor)) {
         out.append(" id=\"step-").append(anchor).append('"');
       }
-      out.append("><td class=\"symbol\">").append(symbol(step.symbol())).append("</td><td class=\"number\">");
+      out.append("><td class=\"step\">").append(anchor == null ? "" : anchor).append("</td><td class=\"symbol\">");
+      out.append(symbol(step.symbol())).append("</td><td class=\"number\">");
       out.append(escape(Workings.result(step))).append("</td><td>").append(escape(step.name()));
-      out.append("<div class=\"formula\">= ").append(escape(Workings.explain(step))).append("</div>");
+      String how = REFERENCE.matcher(escape(Workings.explain(step, this::reference))).replaceAll(LINK);
+      out.append("<div class=\"formula\">= ").append(how).append("</div>");
       if (!(step instanceof Step.Given) && !(step instanceof Step.Sum)) {
         out.append("<div class=\"source\">").append(escape(step.source().cite())).append("</div>");
       }
       out.append("</td></tr>\n");
     }
     out.append("</tbody>\n</table></div>\n");
+  }
+
+  /** Where an input stands in this report, between marks that no text holds. */
+  private String reference(Step input) {
+    Integer anchor = anchors.get(input);
+    return anchor == null ? "" : " " + OPENING + anchor + CLOSING;
+  }
+
+  private void symbols(StringBuilder out, List<SymbolList.Meanings> symbols) {
+    out.append("<ul class=\"symbols\">\n");
+    for (SymbolList.Meanings one : symbols) {
+      out.append("<li><i>").append(symbol(one.symbol())).append("</i> ");
+      out.append(one.unit().isEmpty() ? "" : "in " + escape(one.unit()) + " ").append("&#8211; ");
+      StringJoiner meanings = new StringJoiner("; ");
+      one.firsts().forEach(s -> meanings.add(REFERENCE.matcher(escape(s.name() + reference(s))).replaceAll(LINK)));
+      out.append(meanings).append("</li>\n");
+    }
+    out.append("</ul>\n");
   }
 
   /** What follows the first underscore of a symbol is its index: {@code c_r}. */

@@ -52,6 +52,12 @@ final class MarkdownWriter {
       findings.findings().forEach(f -> finding(out, f));
     } else if (block instanceof Block.Steps steps) {
       steps(out, steps.workings());
+    } else if (block instanceof Block.Symbols symbols) {
+      for (SymbolList.Meanings one : SymbolList.of(symbols.workings())) {
+        String unit = one.unit().isEmpty() ? "" : " [" + inline(one.unit()) + "]";
+        out.append("- ").append(inline(one.symbol())).append(unit).append(": ");
+        out.append(String.join("; ", one.firsts().stream().map(step -> inline(step.name())).toList())).append('\n');
+      }
     }
   }
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.report;
 
+import io.github.wingwright.core.basis.Workings;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 
@@ -36,6 +38,31 @@ public record Report(String title, String subtitle, List<Chapter> chapters) {
    */
   public String toMarkdown() {
     return MarkdownWriter.write(this);
+  }
+
+  /**
+   * The same report with the list of its symbols as the last chapter.
+   *
+   * @return a report in which a reader can look up every letter of the workings
+   */
+  public Report withSymbols() {
+    List<Workings> workings = new ArrayList<>();
+    for (Chapter chapter : chapters) {
+      for (Block block : chapter.blocks()) {
+        if (block instanceof Block.Steps steps) {
+          workings.add(steps.workings());
+        }
+      }
+    }
+    List<Chapter> all = new ArrayList<>(chapters);
+    all.add(
+        Chapter.of(
+            "Symbols",
+            new Block.Paragraph(
+                "The symbols of the workings, with the line at which each stands first in each of its meanings. An index"
+                    + " says of what: C_L is the lift coefficient. Units are those of the SI."),
+            new Block.Symbols(workings)));
+    return new Report(title, subtitle, all);
   }
 
   @Override

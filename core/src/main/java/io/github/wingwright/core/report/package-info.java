@@ -10,7 +10,7 @@
  * <tr><td>{@link io.github.wingwright.core.report.Report}</td><td>a title and chapters; it writes itself</td></tr>
  * <tr><td>{@link io.github.wingwright.core.report.Chapter}</td><td>a heading, such as "Balance", and its blocks</td></tr>
  * <tr><td>{@link io.github.wingwright.core.report.Block}</td>
- *     <td>a paragraph, points, a table, a sheet, a picture, findings, or workings</td></tr>
+ *     <td>a paragraph, points, a table, a sheet, a picture, findings, workings, or their symbols</td></tr>
  * <tr><td>{@link io.github.wingwright.core.report.Entry}</td>
  *     <td>one number of a sheet, such as "root chord 77.71 mm", with the step that computes it</td></tr>
  * <tr><td>{@link io.github.wingwright.core.report.ConsiderationWorkings}</td>
@@ -21,7 +21,8 @@
  *
  * <p>The package knows steps, findings and pictures and no aircraft: what to show is decided where the design is known.
  * Every number on a sheet is an entry, and every entry holds the step that computes it, so a sheet cannot show a number that
- * was not computed. Where the workings stand in the same report, the symbol on the sheet is a link to its line there.
+ * was not computed. Where the workings stand in the same report, the symbol on the sheet is a link to its line there. Lines of
+ * workings are numbered through the report, and each input of a line says the number of the line that it comes from.
  * Findings come heaviest first, whatever order they were given in.
  *
  * <p>The page is set as an engineering note: one column, running text in lines of a length that reads well, tables and

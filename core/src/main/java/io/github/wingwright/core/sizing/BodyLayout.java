@@ -297,7 +297,7 @@ public final class BodyLayout {
                       Step.of(
                           MarginFormulas.GRAVITY_HEIGHT,
                           Step.given("height of the belly above the ground", "h_s", strut, Source.BRIEF),
-                          Step.given("belly below the axis over the diameter", "b", belly, Source.DEFINITION),
+                          Step.given("belly below the axis over the diameter", "b", belly, LayoutSteps.OUTLINE),
                           diameter,
                           Step.given("centre of gravity above the axis", "z_g", gravityHeight, Source.BRIEF)),
                       Step.given("tip-back angle", "β", tipBack, Source.BRIEF)));

@@ -3,6 +3,7 @@ package io.github.wingwright.core.sizing;
 
 import io.github.wingwright.core.aerodynamics.AfterbodyDrag;
 import io.github.wingwright.core.basis.Finding;
+import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.geometry.BodyShape;
@@ -50,6 +51,11 @@ public interface DragArea {
       }
 
       @Override
+      public Interval fit() {
+        return straight.fit();
+      }
+
+      @Override
       public List<Finding> findings(Fuselage body) {
         Objects.requireNonNull(body, "body");
         return straight.findings(body);
@@ -62,6 +68,15 @@ public interface DragArea {
         return straight.step(body).map(s -> Step.sum("drag area of the upswept body", "F", List.of(s, swept)));
       }
     };
+  }
+
+  /**
+   * Fineness ratios that the method was made for. A least of the drag outside would be one of the method, not of the body.
+   *
+   * @return the range, all if the method knows no end
+   */
+  default Interval fit() {
+    return Interval.ALL;
   }
 
   /**
@@ -93,7 +108,6 @@ public interface DragArea {
    * @return the step, empty if there are no workings
    */
   default Optional<Step> step(Fuselage body) {
-    Objects.requireNonNull(body, "body");
-    return step(BodySteps.of(body, Source.library("geometry of the body")));
+    return step(BodySteps.of(body, Source.taken("geometry of the body")));
   }
 }

@@ -25,11 +25,15 @@ import java.util.function.DoubleUnaryOperator;
  * one of 5 to 10, and at a given length the thinnest. The place of the least depends much on the form factor; the drag
  * there hardly does, because a minimum is flat: {@link #withinOnePercent} says how flat.
  *
+ * <p>The least is looked for where the method holds ({@link DragArea#fit}) and among the fineness ratios that were asked for;
+ * where these do not meet, among those alone. A form factor that is held at the end of its fit has a kink there, and a kink is
+ * no optimum.
+ *
  * @param held what is held fixed, in words
  * @param points the survey, from stout to slender
  * @param best where the drag is least
  * @param withinOnePercent fineness ratios around the best whose drag is at most 1 % above the least
- * @param atEnd whether the least is at an end of the survey, so that it is no optimum
+ * @param atEnd whether the least is at an end of where it was looked for, so that it is no optimum
  */
 public record DragSurvey(
     String held, List<Point> points, Point best, Interval withinOnePercent, boolean atEnd) {
@@ -161,11 +165,15 @@ public record DragSurvey(
     for (int i = 0; i <= STEPS; i++) {
       points.add(point(i == STEPS ? high : low * Math.pow(high / low, (double) i / STEPS), size, cost));
     }
-    double at = Minimum.amongSeveral(cost, low, high, STEPS, Tolerance.relative(1e-8)).argument();
+    Interval both = fineness.intersect(drag.fit());
+    Interval where = both.upper() > both.lower() ? both : fineness;
+    double from = where.lower();
+    double to = where.upper();
+    double at = Minimum.amongSeveral(cost, from, to, STEPS, Tolerance.relative(1e-8)).argument();
     Point best = point(at, size, cost);
     double most = PERCENT * best.dragArea();
-    Interval flat = Interval.between(edge(cost, at, low, most), edge(cost, at, high, most));
-    boolean atEnd = at <= low * (1.0 + 1e-6) || at >= high * (1.0 - 1e-6);
+    Interval flat = Interval.between(edge(cost, at, from, most), edge(cost, at, to, most));
+    boolean atEnd = at <= from * (1.0 + 1e-6) || at >= to * (1.0 - 1e-6);
     return new DragSurvey(held, points, best, flat, atEnd);
   }
 

@@ -9,6 +9,7 @@ import io.github.wingwright.core.aerodynamics.TurbulentFriction;
 import io.github.wingwright.core.atmosphere.Air;
 import io.github.wingwright.core.atmosphere.FlightCondition;
 import io.github.wingwright.core.basis.Finding;
+import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.geometry.BodyShape;
@@ -36,7 +37,7 @@ public record FlightDrag(FlightCondition flight, FrictionModel friction, BodyFor
   /** Where the layer on a smooth body turns turbulent, on the length. */
   public static final double TRANSITION = 5e5;
 
-  private static final Source FLIGHT = Source.library("air and speed of the flight that the drag is told for");
+  private static final Source FLIGHT = Source.taken("air and speed of the flight");
 
   /**
    * The estimate for a body of about a length: laminar up to a Reynolds number of 500,000 and mixed from there on. While the
@@ -76,6 +77,11 @@ public record FlightDrag(FlightCondition flight, FrictionModel friction, BodyFor
     return base > 0.0 ? body + AfterbodyDrag.shieldedBase(body, base) : body;
   }
 
+  @Override
+  public Interval fit() {
+    return form.domain();
+  }
+
   private double viscosity() {
     return flight.air().kinematicViscosity().si();
   }
@@ -111,7 +117,7 @@ public record FlightDrag(FlightCondition flight, FrictionModel friction, BodyFor
     if (!(blunt > 0.0)) {
       return Optional.of(attached);
     }
-    Step area = Step.given("area of the base", "A_b", Area.squareMetres(blunt), Source.library("geometry of the body"));
+    Step area = Step.given("area of the base", "A_b", Area.squareMetres(blunt), Source.taken("geometry of the body"));
     Step base = Step.of(AfterbodyDrag.SHIELDED_BASE, attached, area);
     return Optional.of(Step.sum("drag area of fuselage and base", "F", List.of(attached, base)));
   }

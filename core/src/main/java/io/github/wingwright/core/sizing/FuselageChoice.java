@@ -27,6 +27,9 @@ import java.util.function.DoubleUnaryOperator;
 
 /** Closes a fuselage specification: finds the body, and everything that is said about it. */
 final class FuselageChoice {
+  /** No body drags so much more than another that is worth looking at. */
+  private static final double OUTSIDE_THE_FIT = 1e6;
+
   private static final Tolerance FINE = Tolerance.relative(1e-9);
   private static final int SCAN = 48;
 
@@ -62,8 +65,12 @@ final class FuselageChoice {
     return choice.solved(choice.lengthStep(), "diameter nearest to the targets, by ratio", choice::nearestToTargets);
   }
 
+  /** Bodies that the method was made for come first: a form factor held at the end of its fit would praise a ball. */
   static Sized<Fuselage> leastDrag(FuselageSizing sizing, DragArea drag) {
-    return least(sizing, "least drag area D/q in the feasible range", drag);
+    Interval fit = drag.fit();
+    DragArea ranked =
+        (shape, l, d) -> drag.dragArea(shape, l, d) * (l <= fit.upper() * d && l >= fit.lower() * d ? 1.0 : OUTSIDE_THE_FIT);
+    return least(sizing, "least drag area D/q in the feasible range", fit.equals(Interval.ALL) ? drag : ranked);
   }
 
   static Sized<Fuselage> least(FuselageSizing sizing, String closing, DragArea cost) {

@@ -17,6 +17,8 @@ import java.util.function.BinaryOperator;
  * difference from four times as many stations, or from the contour itself.
  */
 final class LayoutSteps {
+  static final Source OUTLINE = Source.taken("outline of the body");
+
   private static final int FINER = 4 * BodyLayout.STATIONS;
 
   private LayoutSteps() {}
@@ -34,7 +36,7 @@ final class LayoutSteps {
     Step eye =
         Step.of(
             MarginFormulas.EYE_HEIGHT,
-            Step.given("top of the greatest section over the diameter", "b", roof, Source.DEFINITION),
+            Step.given("top of the greatest section over the diameter", "b", roof, OUTLINE),
             diameter,
             Step.given("eye below the top", "e", below, Source.BRIEF));
     Step clear =
@@ -79,7 +81,7 @@ final class LayoutSteps {
             length,
             diameter,
             Step.given("height of the belly above the ground", "h_s", strut, Source.BRIEF),
-            Step.given("belly below the axis over the diameter", "b", belly, Source.DEFINITION),
+            Step.given("belly below the axis over the diameter", "b", belly, OUTLINE),
             Step.given("angle of rotation", "θ", rotation, Source.BRIEF),
             Step.given("wheels over the length", "s_w", wheelShare, Source.BRIEF),
             Step.given("start of the upsweep over the length", "s_u", upsweepShare, Source.BRIEF),
@@ -157,9 +159,9 @@ final class LayoutSteps {
     for (int i = 0; i < things.size(); i++) {
       Thing thing = things.get(i);
       String index = Integer.toString(i + 1);
-      Step half = Step.given("half the length of " + thing.name(), "e_" + index, thing.length().times(0.5), Source.BRIEF);
+      Step along = Step.given("length of " + thing.name(), "l_" + index, thing.length(), Source.BRIEF);
       Step front = front(contents, i, "f_" + index, shape, length, diameter);
-      Step middle = Step.of("middle of " + thing.name(), "x_" + index, FitFormulas.BEHIND, front, half);
+      Step middle = Step.of("middle of " + thing.name(), "x_" + index, FitFormulas.MIDDLE, front, along);
       Step mass = Step.given("mass of " + thing.name(), "m_" + (i + 1), thing.mass(), Source.BRIEF);
       add(thing.name(), index, mass, middle, masses, moments);
     }

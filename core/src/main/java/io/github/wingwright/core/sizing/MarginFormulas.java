@@ -318,10 +318,10 @@ public final class MarginFormulas {
           .from(Source.DEFINITION)
           .computedBy(MarginFormulas::saddleMargin);
 
-  /** Moment of mass about the nose, in kg·m. */
+  /** Moment of mass about the nose. */
   public static final Formula MASS_MOMENT =
-      Formula.named("moment of mass about the nose, in kg·m")
-          .gives("M")
+      Formula.named("moment of mass about the nose")
+          .gives("M", NamedUnit.KILOGRAM_METRE)
           .as("m·x")
           .where("m", "mass", Mass.KILOGRAM, 0, 100000.0)
           .where("x", "distance from the nose tip", Length.METRE, 0, 100)
@@ -333,7 +333,7 @@ public final class MarginFormulas {
       Formula.named("centre of gravity")
           .gives("x_g", Length.METRE)
           .as("M / m")
-          .where("M", "moment about the nose in kg·m", NamedUnit.NUMBER, -1000000.0, 1000000.0)
+          .where("M", "moment about the nose", NamedUnit.KILOGRAM_METRE, -1000000.0, 1000000.0)
           .where("m", "mass", Mass.KILOGRAM, 1e-6, 100000.0)
           .from(Source.DEFINITION)
           .computedBy(MarginFormulas::centre);

@@ -53,7 +53,7 @@ final class WingChoice {
             "thickness over chord of " + frame.section().name(),
             "τ",
             frame.section().maximumThickness(),
-            Source.BRIEF);
+            WingConsiderations.SECTION);
     Workings workings =
         Workings.of(
             List.of(

@@ -18,6 +18,7 @@ import java.util.Objects;
 
 /** The considerations on a wing's chord that come with the library, each with the strength that it usually has. */
 public final class WingConsiderations {
+  static final Source SECTION = Source.taken("shape of the section");
   private static final Source SMALL_MODELS =
       Source.fromMemory("Carmichael, Low Reynolds Number Airfoil Survey, NASA CR-165803, 1981", "regimes of flow");
 
@@ -59,7 +60,7 @@ public final class WingConsiderations {
                         "thickness at " + number(100.0 * chordFraction) + " % over the chord of " + frame.section().name(),
                         "τ",
                         frame.section().thickness(chordFraction),
-                        Source.BRIEF),
+                        SECTION),
                     Step.of(WingMarginFormulas.LEAST_CHORD, taper(frame), chord)),
                 Step.given("thinnest wall", "t_min", leastWall, Source.BRIEF)));
   }
@@ -187,7 +188,7 @@ public final class WingConsiderations {
                         WingMarginFormulas.SOLID_WING,
                         Step.given("density of the wing", "ρ_w", solid, Source.BRIEF),
                         Step.given(
-                            "area of the section over the chord squared", "a", frame.section().area(), Source.BRIEF),
+                            "area of the section over the chord squared", "a", frame.section().area(), SECTION),
                         Step.of(WingMarginFormulas.MEAN_SQUARE_RATIO, taper(frame)),
                         span(frame),
                         chord))));
@@ -332,7 +333,7 @@ public final class WingConsiderations {
                         "thickness over chord of " + frame.section().name(),
                         "τ",
                         frame.section().maximumThickness(),
-                        Source.BRIEF),
+                        SECTION),
                     Step.of(WingMarginFormulas.ROOT_CHORD, taper(frame), chord)),
                 Step.given("least thickness", "t_min", least, Source.BRIEF)));
   }

@@ -281,6 +281,15 @@ public final class WingSizing {
   }
 
   /**
+   * What counts for the chord, without what was set aside.
+   *
+   * @return the considerations in the order in which they were added
+   */
+  public List<WingConsideration> considerations() {
+    return weighed.stream().filter(one -> one.decision().applies()).map(WeighedWing::consideration).toList();
+  }
+
+  /**
    * What the considerations leave of the mean geometric chord at the span.
    *
    * @return the range

@@ -97,6 +97,13 @@ class WorkingsTest {
   }
 
   @Test
+  void a_result_in_the_middle_between_two_printed_ones_takes_a_digit_more() {
+    Step arm = Step.of(formula("a − b", (a, b) -> a - b), number("a", 0.256), number("b", 0.141125));
+    assertThat(Workings.result(arm)).isEqualTo("0.114875");
+    assertThat(Workings.explain(arm)).isEqualTo("a − b with a = 0.256, b = 0.141125");
+  }
+
+  @Test
   void findings_of_all_steps_come_together() {
     Formula narrow = Formula.named("narrow").gives("y").as("a").where("a", "first", 0, 1)
         .computedBy(a -> a);

@@ -5,11 +5,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import io.github.wingwright.core.aerodynamics.BodyFormFactor;
+import io.github.wingwright.core.aerodynamics.FrictionModel;
+import io.github.wingwright.core.atmosphere.Atmosphere;
+import io.github.wingwright.core.atmosphere.FlightCondition;
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.geometry.BodyShape;
 import io.github.wingwright.core.geometry.Fuselage;
+import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.quantity.Speed;
 import io.github.wingwright.core.quantity.Volume;
 import org.junit.jupiter.api.Test;
 
@@ -73,6 +79,34 @@ class DragSurveyTest {
     assertThat(survey.best().fineness()).isCloseTo(20, within(1e-9));
     assertThat(survey.toString()).startsWith("length 300 mm: falls to the end at f 20");
     assertThat(survey.toString().length()).isLessThanOrEqualTo(75);
+  }
+
+  @Test
+  void the_least_is_looked_for_where_the_form_factor_holds() {
+    // Held at the end of its fit, the form of DATCOM would make a ball of f = 2 drag less than its published optimum.
+    FlightCondition air = FlightCondition.of(Atmosphere.standard().at(Length.metres(0)), Speed.metresPerSecond(50));
+    FlightDrag datcom = new FlightDrag(air, FrictionModel.fixed(0.003), BodyFormFactor.DATCOM);
+    DragSurvey survey =
+        DragSurvey.atFixedVolume(BodyShape.prolateSpheroid(), datcom, Volume.litres(1), Interval.between(2, 20));
+    // Computed independently: f = 7.75592, D/(q·C_f·V^⅔) = 8.695620.
+    assertThat(survey.best().fineness()).isCloseTo(7.75592, within(1e-4));
+    assertThat(survey.best().dragArea() / 3e-5).isCloseTo(8.695620, within(1e-6));
+    assertThat(survey.atEnd()).isFalse();
+    assertThat(survey.points().get(0).fineness()).isEqualTo(2);
+  }
+
+  @Test
+  void the_end_of_a_fit_is_no_optimum() {
+    FlightDrag laminar =
+        FlightDrag.of(
+            FlightCondition.of(Atmosphere.standard().at(Length.metres(0)), Speed.metresPerSecond(6.5)), Length.metres(0.25));
+    DragSurvey survey =
+        DragSurvey.atFixedVolume(BodyShape.capsule(), laminar, Volume.cubicCentimetres(94.5), Interval.between(2, 20));
+    assertThat(laminar.fit()).isEqualTo(Interval.between(2, 12));
+    assertThat(laminar.withUpsweep(Angle.degrees(5)).fit()).isEqualTo(laminar.fit());
+    assertThat(survey.atEnd()).isTrue();
+    assertThat(survey.best().fineness()).isCloseTo(12, within(1e-6));
+    assertThat(survey.withinOnePercent().upper()).isLessThanOrEqualTo(12);
   }
 
   @Test

@@ -3,9 +3,7 @@ package io.github.wingwright.examples.designer;
 
 import io.github.wingwright.core.ConvergenceException;
 import io.github.wingwright.core.aerodynamics.DragBreakdown;
-import io.github.wingwright.core.basis.Sized;
 import io.github.wingwright.core.drawing.CurvePicture;
-import io.github.wingwright.core.drawing.RangePicture;
 import io.github.wingwright.core.drawing.SectionPicture;
 import io.github.wingwright.core.drawing.Svg;
 import io.github.wingwright.core.drawing.ThreeView;
@@ -62,7 +60,7 @@ final class DesignReport {
     works.add(this::cautions);
     works.add(() -> Chapter.of("Findings", new Block.Findings(design.findings())));
     works.add(() -> fuselage.join().chapter());
-    works.add(this::wing);
+    works.add(new WingChapter(design, units)::chapter);
     works.add(this::section);
     works.add(new SectionChapter(design)::chapter);
     works.add(this::masses);
@@ -73,7 +71,7 @@ final class DesignReport {
     works.add(new PartsChapter(design, units)::chapter);
     works.addAll(further);
     works.add(() -> Chapter.of("Workings", new Block.Steps(design.workings())));
-    return new Report(brief.title(), "conceptual design, every number with its workings", Together.all(works));
+    return new Report(brief.title(), "conceptual design, every number with its workings", Together.all(works)).withSymbols();
   }
 
   /** Balance, finite wing, trim and motion: a lecture of its own. */
@@ -168,15 +166,6 @@ final class DesignReport {
     blocks.add(new Block.Paragraph("Ranges, where a number is known only between two ends:"));
     blocks.add(new Block.Points(new DesignSheet(design, units).ranges()));
     return new Chapter("Sheet of dimensions", blocks);
-  }
-
-  private Chapter wing() {
-    Sized<Wing> sized = design.sizedWing();
-    Length chord = design.aircraft().airframe().wing().planform().meanGeometricChord();
-    Svg picture = RangePicture.draw(sized.range(), chord.si(), "mean chord: " + chord.format(units.length(), 3));
-    return Chapter.of(
-        "The wing's chord, negotiated",
-        new Block.Picture(picture.element(), "What leaves the mean chord how much room at the given span."));
   }
 
   private Chapter section() {

@@ -7,10 +7,13 @@ import io.github.wingwright.core.basis.Consideration;
 import io.github.wingwright.core.basis.FeasibleRange;
 import io.github.wingwright.core.basis.FeasibleRegion;
 import io.github.wingwright.core.basis.MarginWords;
+import io.github.wingwright.core.basis.Origins;
 import io.github.wingwright.core.basis.Price;
 import io.github.wingwright.core.basis.Sized;
 import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Weighed;
+import io.github.wingwright.core.basis.Workings;
 import io.github.wingwright.core.drawing.RangePicture;
 import io.github.wingwright.core.drawing.RegionPicture;
 import io.github.wingwright.core.drawing.Svg;
@@ -50,6 +53,10 @@ public final class FuselageChapter {
   private final Optional<Whole> whole;
   private final FeasibleRegion region;
   private final Optional<Fuselage> best;
+  private final Known known;
+
+  /** Where given values come from, and lines that the report tells elsewhere. */
+  private record Known(List<Step> origins, List<Step> elsewhere) {}
 
   /** The aircraft that the body belongs to: its drag area, and at what. */
   private record Whole(Area dragArea, String at) {}
@@ -64,7 +71,9 @@ public final class FuselageChapter {
       NamedUnit<Area> areaUnit,
       Optional<Whole> whole,
       FeasibleRegion region,
-      Optional<Fuselage> best) {
+      Optional<Fuselage> best,
+      Known known) {
+    this.known = known;
     this.sizing = sizing;
     this.sized = sized;
     this.method = method;
@@ -114,7 +123,8 @@ public final class FuselageChapter {
         Area.SQUARE_CENTIMETRE,
         Optional.empty(),
         region,
-        best);
+        best,
+        new Known(List.of(), List.of()));
   }
 
   /**
@@ -125,7 +135,7 @@ public final class FuselageChapter {
    */
   public FuselageChapter madeTo(Fuselage rounded) {
     return new FuselageChapter(
-        sizing, sized, method, drag, rounded, unit, areaUnit, whole, region, best);
+        sizing, sized, method, drag, rounded, unit, areaUnit, whole, region, best, known);
   }
 
   /**
@@ -137,7 +147,19 @@ public final class FuselageChapter {
    */
   public FuselageChapter showing(NamedUnit<Length> lengths, NamedUnit<Area> areas) {
     return new FuselageChapter(
-        sizing, sized, method, drag, made, lengths, areas, whole, region, best);
+        sizing, sized, method, drag, made, lengths, areas, whole, region, best, known);
+  }
+
+  /**
+   * The same with where given values come from: a handout says "the brief" only of what a brief holds.
+   *
+   * @param origins steps that give or make what the considerations and the drag were handed
+   * @param elsewhere steps that the same report tells elsewhere, so that a line refers to them instead
+   * @return the chapter
+   */
+  public FuselageChapter knowing(List<Step> origins, List<Step> elsewhere) {
+    return new FuselageChapter(
+        sizing, sized, method, drag, made, unit, areaUnit, whole, region, best, new Known(List.copyOf(origins), List.copyOf(elsewhere)));
   }
 
   /**
@@ -158,7 +180,8 @@ public final class FuselageChapter {
         areaUnit,
         Optional.of(new Whole(all, at)),
         region,
-        best);
+        best,
+        known);
   }
 
   /**
@@ -331,14 +354,25 @@ public final class FuselageChapter {
   private void handout(List<Block> blocks) {
     blocks.add(
         new Block.Paragraph("The workings of the choice, before its dimensions were rounded:"));
-    blocks.add(new Block.Steps(FuselageWorkings.of(sized, drag)));
+    Workings choice = FuselageWorkings.of(sized, drag);
+    Origins origins = new Origins(known.origins());
+    choice.steps().stream().filter(step -> List.of("L", "d").contains(step.symbol())).forEach(origins::add);
+    List<Step> told = new ArrayList<>(Workings.of(choice.steps().stream().map(origins::trace).toList()).steps());
+    blocks.add(new Block.Steps(Workings.of(told)));
     blocks.add(
         new Block.Paragraph(
             "The workings of each consideration, for the body as it is made: what is given, the"
                 + " formulas, and last the margin m, which is kept where it is not negative:"));
-    BodySteps steps = BodySteps.of(made, Source.library("the choice as it is made"));
+    BodySteps steps = BodySteps.of(made, Source.taken("the choice as it is made"));
+    told.addAll(known.elsewhere());
     blocks.addAll(
-        ConsiderationWorkings.of(region.considerations(), steps.length(), steps.diameter(), unit));
+        ConsiderationWorkings.of(
+            region.considerations(),
+            origins.trace(steps.length()),
+            origins.trace(steps.diameter()),
+            origins,
+            told,
+            unit));
   }
 
   static String number(double value, int digits) {

@@ -93,17 +93,22 @@ record GliderBrief(
     LEAST_DRAG
   }
 
+  private static final Source WALLS = Source.taken("walls of the brief at the line width of its machine");
+
   /** Folder names are made of these. */
   private static final String NAME = "[A-Za-z0-9][A-Za-z0-9_-]{0,59}";
 
   /** Load at the tail in flight at the stall: this part of the weight (common practice, no source). */
-  private static final double TAIL_LOAD_AT_STALL = 0.1;
+  static final double TAIL_LOAD_AT_STALL = 0.1;
 
-  private static final double SPEED_RATIO = 1.2;
+  /** Half of the body lies between wing and tail, half ahead and behind, until both are placed. */
+  static final double FREE_SHARE = 0.5;
+
+  static final double SPEED_RATIO = 1.2;
   private static final double LEAST_REYNOLDS = 20_000.0;
   /** What a small glider's wing meets from its stall to its throw. */
   private static final Interval COMPUTED_RANGE = Interval.between(15_000.0, 200_000.0);
-  private static final double USABLE_LIFT = 0.8;
+  static final double USABLE_LIFT = 0.8;
 
   /**
    * Reads a brief.
@@ -332,7 +337,7 @@ record GliderBrief(
     Choice choice = field.optional("choose").map(f -> f.choice(Choice.class)).orElse(Choice.NEAREST_TO_TARGETS);
     field.refuseTheRest();
     BodyShell shell =
-        material.elasticModulus().map(known -> BodyShell.of(material, machine.lineWidth.times(walls)))
+        material.elasticModulus().map(known -> BodyShell.of(material, machine.lineWidth.times(walls)).withWallFrom(WALLS))
             .orElseThrow(() -> field.error("needs a material whose elastic modulus is known, \"" + material.name() + "\" has none"));
     DragArea drag = BodyDragArea.at(launch, air);
     Function<Wing, FuselageSizing> sizing =
@@ -350,7 +355,7 @@ record GliderBrief(
           sized =
               sized
                   .considering(Considerations.diameterNear(multiple, wing.maximumThickness()))
-                  .considering(Considerations.tailArmAtLeast(leastArm, 0.5))
+                  .considering(Considerations.tailArmAtLeast(leastArm, 1.0 - FREE_SHARE))
                   .considering(tailMovement(wing, movement, shell, launch, air.density()));
           if (contents.isPresent()) {
             sized = contents.get().on(sized);
@@ -380,7 +385,7 @@ record GliderBrief(
       Wing wing, double movement, BodyShell shell, Speed launch, Density air) {
     double lift = 0.5 * air.si() * launch.si() * launch.si() * USABLE_LIFT * wing.planform().area().si();
     Force load = Force.newtons(lift * TAIL_LOAD_AT_STALL);
-    return Considerations.tailDeflectionAtMost(load, 0.5, movement, shell);
+    return Considerations.tailDeflectionAtMost(load, FREE_SHARE, movement, shell);
   }
 
   private static BodyShape shape(Field field) {

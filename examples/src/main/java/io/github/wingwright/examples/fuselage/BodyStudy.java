@@ -7,12 +7,15 @@ import io.github.wingwright.core.aerodynamics.MethodComparison;
 import io.github.wingwright.core.basis.FeasibleRegion;
 import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.basis.Interval;
+import io.github.wingwright.core.basis.Origins;
 import io.github.wingwright.core.basis.Severity;
 import io.github.wingwright.core.basis.Sized;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
+import io.github.wingwright.core.basis.Workings;
 import io.github.wingwright.core.geometry.Fuselage;
 import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.sizing.BodySteps;
 import io.github.wingwright.core.sizing.Contents;
 import io.github.wingwright.core.sizing.DragSurvey;
 import io.github.wingwright.core.sizing.FuselageSizing;
@@ -31,6 +34,8 @@ final class BodyStudy {
   private final Optional<Contents.Placing> placing;
   private final List<Alternative> alternatives;
   private final List<DragSurvey> surveys;
+  private final BodySteps size;
+  private final Origins origins;
   private final Step dragArea;
   private final Step figure;
 
@@ -42,8 +47,45 @@ final class BodyStudy {
     this.placing = brief.inside().flatMap(in -> in.contents().placedIn(sized.value()));
     this.alternatives = alternatives(sizing);
     this.surveys = surveys();
-    this.dragArea = brief.drag().step(sized.value()).orElseThrow();
-    this.figure = brief.mission().step(dragArea, sized.value());
+    BodySteps lines = BodySteps.of(brief.shape(), sizedStep("L"), sizedStep("d"));
+    Origins brought = new Origins(given(lines));
+    this.size = traced(brought, sized.workings().steps(), lines);
+    this.dragArea = brought.trace(brief.drag().step(size).orElseThrow());
+    Workings.of(List.of(dragArea)).steps().stream().filter(s -> s.symbol().equals("ρ")).forEach(brought::add);
+    this.figure = brought.trace(brief.mission().step(dragArea, sized.value()));
+    this.origins = brought;
+  }
+
+  private Step sizedStep(String symbol) {
+    return sized.workings().steps().stream().filter(s -> s.symbol().equals(symbol)).findFirst().orElseThrow();
+  }
+
+  /** What other parts of the study are handed as bare values: the size of the body, and what the brief knows. */
+  private List<Step> given(BodySteps lines) {
+    List<Step> given = new ArrayList<>(brief.known());
+    given.add(lines.length());
+    given.add(lines.diameter());
+    return given;
+  }
+
+  /** The lines of the sizing where it has them, so that none is told twice. */
+  private static BodySteps traced(Origins origins, List<Step> sized, BodySteps lines) {
+    return new BodySteps(
+        lines.shape(),
+        lines.length(),
+        lines.diameter(),
+        of(origins, sized, lines.fineness()),
+        of(origins, sized, lines.frontalArea()),
+        origins.add(of(origins, sized, lines.volume())),
+        origins.add(of(origins, sized, lines.wettedArea())));
+  }
+
+  private static Step of(Origins origins, List<Step> sized, Step line) {
+    return origins.trace(
+        sized.stream()
+            .filter(s -> s.symbol().equals(line.symbol()) && s.name().equals(line.name()))
+            .findFirst()
+            .orElse(line));
   }
 
   static BodyStudy of(FuselageBrief brief) {
@@ -131,6 +173,16 @@ final class BodyStudy {
 
   List<DragSurvey> dragSurveys() {
     return surveys;
+  }
+
+  /** The lines of the body's geometry, of which all others are made. */
+  BodySteps size() {
+    return size;
+  }
+
+  /** Where given values come from, as far as the study knows. */
+  Origins origins() {
+    return origins;
   }
 
   /** Drag area of the body with its workings. */

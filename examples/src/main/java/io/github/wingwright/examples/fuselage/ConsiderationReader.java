@@ -3,13 +3,16 @@ package io.github.wingwright.examples.fuselage;
 
 import io.github.wingwright.core.basis.Consideration;
 import io.github.wingwright.core.basis.Decision;
+import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Strength;
 import io.github.wingwright.core.geometry.BodyShape;
 import io.github.wingwright.core.sizing.BodyShell;
 import io.github.wingwright.core.sizing.Considerations;
 import io.github.wingwright.core.sizing.FuselageSizing;
 import io.github.wingwright.examples.brief.Field;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -26,6 +29,7 @@ final class ConsiderationReader {
   private final LayoutRules layout;
   private final Map<String, String> rules = new LinkedHashMap<>();
   private final Map<String, Field> entries = new LinkedHashMap<>();
+  private final List<Step> known = new ArrayList<>();
 
   private FuselageSizing sizing = FuselageSizing.of(BodyShape.capsule());
 
@@ -41,8 +45,8 @@ final class ConsiderationReader {
     this.fields = fields;
     this.shape = shape;
     this.units = units;
-    SizeRules size = new SizeRules(wing, inside);
-    layout = new LayoutRules(wing, inside, pilot, wheels);
+    SizeRules size = new SizeRules(wing, inside, known);
+    layout = new LayoutRules(wing, inside, pilot, wheels, known);
     StrengthRules strength = new StrengthRules(shell);
     readers.put("longest_part", size::longestPart);
     readers.put("machine", size::machine);
@@ -69,7 +73,7 @@ final class ConsiderationReader {
     sizing = plain;
     readers.forEach(this::add);
     fields.refuseTheRest();
-    return new Asked(sizing, rules, entries, layout.overNose(), layout.rotation());
+    return new Asked(sizing, rules, entries, layout.overNose(), layout.rotation(), known);
   }
 
   private void add(String key, Function<Field, Rule> reader) {

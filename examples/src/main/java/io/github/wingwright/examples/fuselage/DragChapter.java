@@ -65,13 +65,14 @@ final class DragChapter {
             + " to "
             + NamedUnit.NUMBER.format(s.withinOnePercent().upper(), 3);
     String held = held(s.held());
-    boolean stout = s.best().fineness() < 1.01 * s.points().get(0).fineness();
+    boolean stout = s.best().fineness() < s.withinOnePercent().lower() * (1.0 + 1e-6);
     return s.atEnd()
         ? held
             + ": the drag falls all the way to the "
             + (stout ? "stoutest" : "most slender")
             + " body looked at, f = "
             + f
+            + (isEndOfFit(s, brief.flow().form()) ? ", where the fit of the form factor ends" : "")
             + "; something else must say stop."
         : held
             + ": least at f = "
@@ -84,6 +85,13 @@ final class DragChapter {
 
   static boolean isFlat(DragSurvey s) {
     return s.withinOnePercent().upper() >= FLAT_FROM * s.withinOnePercent().lower();
+  }
+
+  /** Beyond the end of its fit a form factor says nothing, so a least there is none of the body. */
+  private static boolean isEndOfFit(DragSurvey s, BodyFormFactor form) {
+    double f = s.best().fineness();
+    Interval fit = form.domain();
+    return s.atEnd() && (Math.abs(f / fit.upper() - 1.0) < 1e-6 || Math.abs(f / fit.lower() - 1.0) < 1e-6);
   }
 
   private String held(String held) {
@@ -140,7 +148,7 @@ final class DragChapter {
     return List.of(
         form.toString(),
         s.atEnd()
-            ? "the end, " + NamedUnit.NUMBER.format(s.best().fineness(), 3)
+            ? (isEndOfFit(s, form) ? "the end of its fit, " : "the end, ") + NamedUnit.NUMBER.format(s.best().fineness(), 3)
             : NamedUnit.NUMBER.format(s.best().fineness(), 3),
         NamedUnit.NUMBER.format(s.withinOnePercent().lower(), 3)
             + " to "

@@ -8,6 +8,8 @@ import io.github.wingwright.core.atmosphere.AirState;
 import io.github.wingwright.core.atmosphere.Atmosphere;
 import io.github.wingwright.core.atmosphere.FlightCondition;
 import io.github.wingwright.core.basis.Interval;
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.geometry.BodyShape;
 import io.github.wingwright.core.mass.Material;
 import io.github.wingwright.core.mass.Materials;
@@ -21,6 +23,7 @@ import io.github.wingwright.core.sizing.DragArea;
 import io.github.wingwright.core.sizing.FlightDrag;
 import io.github.wingwright.core.sizing.FuselageSizing;
 import io.github.wingwright.examples.brief.Field;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -44,6 +47,7 @@ import java.util.Optional;
  * @param mission what the aeroplane is judged by
  * @param asked the considerations with their rules
  * @param choice how the body is chosen
+ * @param known where values come from that other parts are handed
  */
 record FuselageBrief(
     String name,
@@ -62,7 +66,8 @@ record FuselageBrief(
     Optional<Wheels> wheels,
     Mission mission,
     Asked asked,
-    Choice choice) {
+    Choice choice,
+    List<Step> known) {
 
   /** Folder names are made of these. */
   private static final String NAME = "[A-Za-z0-9][A-Za-z0-9_-]{0,59}";
@@ -188,9 +193,10 @@ record FuselageBrief(
     boolean people = top.optional("carries_people").map(Field::truth).orElse(false);
     Units units = top.required("units").as(Units::from);
     BodyShape shape = top.required("shape").as(ShapeReader::shape);
-    FlightCondition flight = top.required("flight").as(FuselageBrief::flight);
-    Flow flow = top.required("flow").as(FuselageBrief::flow);
-    BodyShell shell = top.required("shell").as(FuselageBrief::shell);
+    List<Step> known = new ArrayList<>();
+    FlightCondition flight = top.required("flight").as(f -> flight(f, known));
+    Flow flow = top.required("flow").as(f -> flow(f, known));
+    BodyShell shell = top.required("shell").as(f -> shell(f, known));
     WingPlace wing = top.required("wing").as(WingPlace::from);
     Optional<Inside> inside = top.optional("contents").map(f -> f.as(in -> Inside.from(in, shell)));
     Optional<Pilot> pilot = top.optional("pilot").map(f -> f.as(Pilot::from));
@@ -214,9 +220,11 @@ record FuselageBrief(
         new ConsiderationReader(considerations, shape, units, wing, shell, inside, pilot, wheels)
             .read(plain);
     top.refuseTheRest();
+    inside.ifPresent(in -> known.addAll(in.known()));
+    known.addAll(asked.known());
     return new FuselageBrief(
         name, title, purpose, data, people, units, shape, flight, flow, shell, wing, inside, pilot,
-        wheels, mission, asked, choice);
+        wheels, mission, asked, choice, List.copyOf(known));
   }
 
   /** The specification, with its length if the brief fixes one. */
@@ -244,7 +252,7 @@ record FuselageBrief(
     return text;
   }
 
-  private static FlightCondition flight(Field field) {
+  private static FlightCondition flight(Field field, List<Step> known) {
     Speed speed = field.required("speed").quantity(Speed.KIND, "1 m/s", "150 m/s");
     Temperature temperature =
         field.required("temperature").quantity(Temperature.KIND, "-60 °C", "60 °C");
@@ -264,14 +272,20 @@ record FuselageBrief(
                         .at(altitude.orElseThrow().quantity(Length.KIND, "-500 m", "9000 m"))
                         .pressure());
     field.refuseTheRest();
+    Source source = pressure.isPresent() ? Source.BRIEF : Source.taken("standard atmosphere at the altitude of the brief");
+    known.add(Step.given("airspeed", "V", speed, Source.BRIEF));
+    known.add(Step.given("air temperature", "T", temperature, Source.BRIEF));
+    known.add(Step.given("air pressure", "p", p, source));
     return FlightCondition.of(AirState.of(p, temperature), speed);
   }
 
-  private static Flow flow(Field field) {
+  private static Flow flow(Field field, List<Step> known) {
     double transition = field.required("transition_reynolds").number(Interval.between(1e3, 1e8));
     Length roughness = field.required("roughness").quantity(Length.KIND, "0 µm", "5 mm");
     BodyFormFactor form = field.required("form_factor").choice(BodyFormFactor.class);
     field.refuseTheRest();
+    known.add(Step.given("Reynolds number of transition", "Re_t", transition, Source.BRIEF));
+    known.add(Step.given("height of the roughness", "k", roughness, Source.BRIEF));
     FrictionModel smooth = FrictionModel.mixed(transition, TurbulentFriction.PRANDTL_SCHLICHTING);
     return new Flow(smooth.withRoughness(roughness), form);
   }
@@ -284,13 +298,14 @@ record FuselageBrief(
     }
   }
 
-  private static BodyShell shell(Field field) {
+  private static BodyShell shell(Field field, List<Step> known) {
     Length wall = field.required("wall").quantity(Length.KIND, "0.05 mm", "100 mm");
     Optional<Material> material =
         field.optional("material").map(f -> f.as(FuselageBrief::material));
     BodyShell shell;
     if (material.isPresent()) {
       shell = BodyShell.of(material.get(), wall);
+      known.add(Step.given("density of the wall", "ρ_w", shell.density(), material.get().source()));
     } else {
       shell =
           BodyShell.of(

@@ -73,9 +73,12 @@ final class FuselagePictures {
   private DragCurvePicture.Curve curve(String label, DragSurvey survey) {
     // Around the choice; far away the curves are steep and say nothing about it.
     double d = body.diameter().si();
+    Interval fit = brief.drag().fit();
+    boolean fitted = fit.contains(body.finenessRatio());
     List<DragSurvey.Point> near =
         survey.points().stream()
             .filter(p -> p.diameter() > 0.5 * d && p.diameter() < 1.8 * d)
+            .filter(p -> !fitted || fit.contains(p.fineness()))
             .toList();
     List<Double> x = near.stream().map(p -> units.length().fromSi(p.diameter())).toList();
     List<Double> y = near.stream().map(p -> units.dragArea().fromSi(p.dragArea())).toList();

@@ -62,7 +62,7 @@ final class FuselageReport {
     return new Report(
         brief.title(),
         "a fuselage negotiated: every consideration, its price, its picture",
-        chapters);
+        chapters).withSymbols();
   }
 
   private Chapter asked() {

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.examples.fuselage;
 
+import io.github.wingwright.core.basis.Formula;
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.sizing.BodyShell;
@@ -32,9 +35,46 @@ record Inside(
     Length gap) {
   private static final int MOST = 40;
 
+  private static final Formula OCCUPANTS =
+      Formula.named("mass of the people in a cabin")
+          .gives("m", Mass.KILOGRAM)
+          .as("r·a·m_o")
+          .where("r", "rows of seats", 1, 50)
+          .where("a", "seats abreast", 1, 12)
+          .where("m_o", "mass of one occupant", Mass.KILOGRAM, 0, 200)
+          .from(Source.DEFINITION)
+          .computedBy(Inside::occupants);
+
   Inside {
     things = List.copyOf(things);
     cabins = Map.copyOf(cabins);
+  }
+
+  /** Where mass and length of the cabins come from; those of other things stand in the brief. */
+  List<Step> known() {
+    List<Step> known = new ArrayList<>();
+    for (int i = 0; i < things.size(); i++) {
+      Thing thing = things.get(i);
+      Cabin cabin = cabins.get(thing.name());
+      if (cabin != null) {
+        Source rows = Source.taken("rows of the cabin at their pitch, and the station of the crew");
+        known.add(Step.given("length of " + thing.name(), "l_" + (i + 1), thing.length(), rows));
+        Mass one = thing.mass().dividedBy(cabin.rows() * cabin.abreast());
+        known.add(
+            Step.of(
+                "mass of " + thing.name(),
+                "m_" + (i + 1),
+                OCCUPANTS,
+                Step.given("rows of seats", "r", cabin.rows(), Source.BRIEF),
+                Step.given("seats abreast", "a", cabin.abreast(), Source.BRIEF),
+                Step.given("mass of one occupant", "m_o", one, Source.BRIEF)));
+      }
+    }
+    return known;
+  }
+
+  private static double occupants(double rows, double abreast, double one) {
+    return rows * abreast * one;
   }
 
   static Inside from(Field field, BodyShell shell) {

@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.examples.fuselage;
 
+import io.github.wingwright.core.basis.Formula;
 import io.github.wingwright.core.basis.Interval;
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
@@ -9,6 +12,7 @@ import io.github.wingwright.core.quantity.Speed;
 import io.github.wingwright.core.sizing.BodyLayout;
 import io.github.wingwright.core.sizing.Considerations;
 import io.github.wingwright.examples.brief.Field;
+import java.util.List;
 import java.util.Optional;
 
 /** Reads the considerations that speak of where things lie: the wing, the pilot's eye, wheels, tail and balance. */
@@ -18,6 +22,15 @@ final class LayoutRules {
   private final Optional<FuselageBrief.Pilot> pilot;
   private final Optional<FuselageBrief.Wheels> wheels;
 
+  private static final Formula IN_RADIANS =
+      Formula.named("angle in radians")
+          .gives("α", Angle.RADIAN)
+          .as("α_d·π / 180")
+          .where("α_d", "the angle in degrees", -360, 360)
+          .from(Source.DEFINITION)
+          .computedBy(LayoutRules::inRadians);
+
+  private final List<Step> known;
   private Optional<Angle> overNose = Optional.empty();
   private Optional<Angle> rotation = Optional.empty();
 
@@ -25,7 +38,9 @@ final class LayoutRules {
       FuselageBrief.WingPlace wing,
       Optional<Inside> inside,
       Optional<FuselageBrief.Pilot> pilot,
-      Optional<FuselageBrief.Wheels> wheels) {
+      Optional<FuselageBrief.Wheels> wheels,
+      List<Step> known) {
+    this.known = known;
     this.wing = wing;
     this.inside = inside;
     this.pilot = pilot;
@@ -65,6 +80,18 @@ final class LayoutRules {
     Angle angle = BodyLayout.overNoseAngle(approach, speed);
     overNose = Optional.of(angle);
     Inside in = Rule.inside(inside, field);
+    known.add(
+        Step.of(
+            "angle of view below the horizon",
+            "α",
+            IN_RADIANS,
+            Step.of(
+                "angle of view below the horizon, in degrees",
+                "α_d",
+                BodyLayout.OVER_NOSE_ANGLE,
+                Step.given("angle of the approach, in degrees", "γ", approach.degrees(), Source.BRIEF),
+                Step.given("speed of the approach, in knots", "V_a", speed.knots(), Source.BRIEF))));
+    known.add(eyeStep(in, who));
     return new Rule(
         BodyLayout.seesOverNose(
             angle,
@@ -90,6 +117,22 @@ final class LayoutRules {
     return in.cabins().get(who.seat()).eyeBelowRoof().plus(in.wall()).plus(in.clearance());
   }
 
+  private static Step eyeStep(Inside in, FuselageBrief.Pilot who) {
+    Source circle = Source.taken("smallest circle around feet, shoulders and heads of a row");
+    Length inRoom = eyeBelowTop(in, who).minus(in.wall()).minus(in.clearance());
+    return Step.sum(
+        "eye below the top",
+        "e",
+        List.of(
+            Step.given("eye below the roof of the cabin", "e_r", inRoom, circle),
+            Step.given("clearance around each thing", "c", in.clearance(), Source.BRIEF),
+            Step.given("wall", "w", in.wall(), Source.BRIEF)));
+  }
+
+  private static double inRadians(double degrees) {
+    return Math.toRadians(degrees);
+  }
+
   private FuselageBrief.Wheels wheels(Field field) {
     return wheels.orElseThrow(
         () -> field.error("needs the brief to have an \"undercarriage\", has none"));
@@ -99,6 +142,9 @@ final class LayoutRules {
     FuselageBrief.Wheels on = wheels(field);
     Angle angle = field.required("angle").quantity(Angle.KIND, "1°", "30°");
     rotation = Optional.of(angle);
+    Source drawn = Source.taken("the body as drawn, which has its own upsweep");
+    known.add(Step.given("start of the upsweep over the length", "s_u", 1.0, drawn));
+    known.add(Step.given("upsweep", "u", Angle.ZERO, drawn));
     return new Rule(
         BodyLayout.clearsGroundAtRotation(angle, on.at(), on.strut(), 1.0, Angle.ZERO),
         "height of the belly above the ground ≥ (x − x_w)·tan θ, all the way aft of the wheels");

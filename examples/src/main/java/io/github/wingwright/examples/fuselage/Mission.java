@@ -278,7 +278,7 @@ record Mission(
             Step.given("density of the wall", "ρ_w", shell.density(), Source.BRIEF),
             Step.given("wall thickness", "w", shell.wall(), Source.BRIEF),
             Step.given(
-                "wetted area", "S_wet", body.wettedArea(), Source.library("geometry of the body")));
+                "wetted area", "S_wet", body.wettedArea(), Source.taken("geometry of the body")));
     Step mass =
         Step.sum(
             "mass",
@@ -289,7 +289,7 @@ record Mission(
                 wall));
     Step density =
         Step.given(
-            "density of the air", "ρ", flight.air().density(), Source.library("air of the brief"));
+            "density of the air", "ρ", flight.air().density(), Source.taken("air of the brief"));
     Step eta = Step.given("efficiency", "η", efficiency, Source.BRIEF);
     if (figure == Figure.ENDURANCE) {
       Step speed = Step.given("airspeed", "V", flight.airspeed(), Source.BRIEF);

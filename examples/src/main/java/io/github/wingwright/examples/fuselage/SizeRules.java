@@ -3,6 +3,8 @@ package io.github.wingwright.examples.fuselage;
 
 import io.github.wingwright.core.basis.Consideration;
 import io.github.wingwright.core.basis.Interval;
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Volume;
 import io.github.wingwright.core.sizing.BuildSpace;
@@ -19,9 +21,12 @@ final class SizeRules {
   private final FuselageBrief.WingPlace wing;
   private final Optional<Inside> inside;
 
-  SizeRules(FuselageBrief.WingPlace wing, Optional<Inside> inside) {
+  private final List<Step> known;
+
+  SizeRules(FuselageBrief.WingPlace wing, Optional<Inside> inside, List<Step> known) {
     this.wing = wing;
     this.inside = inside;
+    this.known = known;
   }
 
   Rule longestPart(Field field) {
@@ -117,14 +122,19 @@ final class SizeRules {
         "d near n·t, t the thickness of the wing: the eye's rule");
   }
 
-  private static int segments(Field field) {
-    return field.optional("segments").map(f -> f.whole(1, 100)).orElse(1);
+  private int segments(Field field) {
+    Optional<Integer> asked = field.optional("segments").map(f -> f.whole(1, 100));
+    if (asked.isEmpty()) {
+      known.add(Step.given("pieces", "n", 1.0, Source.taken("one piece, as nothing else is asked for")));
+    }
+    return asked.orElse(1);
   }
 
-  private static Length joint(Field field) {
-    return field
-        .optional("joint")
-        .map(f -> f.quantity(Length.KIND, "0 mm", "1 m"))
-        .orElse(Length.ZERO);
+  private Length joint(Field field) {
+    Optional<Length> asked = field.optional("joint").map(f -> f.quantity(Length.KIND, "0 mm", "1 m"));
+    if (asked.isEmpty()) {
+      known.add(Step.given("overlap of a joint", "j", Length.ZERO, Source.taken("none, as none is asked for")));
+    }
+    return asked.orElse(Length.ZERO);
   }
 }

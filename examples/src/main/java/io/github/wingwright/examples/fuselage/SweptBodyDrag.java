@@ -3,11 +3,13 @@ package io.github.wingwright.examples.fuselage;
 
 import io.github.wingwright.core.aerodynamics.AfterbodyDrag;
 import io.github.wingwright.core.basis.Finding;
+import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.geometry.BodyShape;
 import io.github.wingwright.core.geometry.Fuselage;
 import io.github.wingwright.core.quantity.Angle;
+import io.github.wingwright.core.sizing.BodySteps;
 import io.github.wingwright.core.sizing.DragArea;
 import java.util.List;
 import java.util.Optional;
@@ -70,22 +72,24 @@ record SweptBodyDrag(DragArea straight) implements DragArea {
   }
 
   @Override
+  public Interval fit() {
+    return straight.fit();
+  }
+
+  @Override
   public List<Finding> findings(Fuselage body) {
     return straight.findings(body);
   }
 
   @Override
-  public Optional<Step> step(Fuselage body) {
-    Angle u = upsweepOf(body);
-    if (!(u.si() > 0.0)) {
+  public Optional<Step> step(BodySteps body) {
+    double u = upsweep(body.shape(), body.length().value(), body.diameter().value());
+    if (!(u > 0.0)) {
       return straight.step(body);
     }
-    Step section =
-        Step.given(
-            "frontal area", "A_max", body.frontalArea(), Source.library("geometry of the body"));
-    Step angle =
-        Step.given("upsweep of the middle line", "u", u, Source.library("geometry of the body"));
-    Step swept = Step.of(AfterbodyDrag.UPSWEEP, angle, section);
+    Source outline = Source.taken("middle line of the drawn body, from where the tail begins to close to its end");
+    Step angle = Step.given("upsweep of the middle line", "u", Angle.radians(u), outline);
+    Step swept = Step.of(AfterbodyDrag.UPSWEEP, angle, body.frontalArea());
     return straight
         .step(body)
         .map(s -> Step.sum("drag area of the upswept body", "F", List.of(s, swept)));

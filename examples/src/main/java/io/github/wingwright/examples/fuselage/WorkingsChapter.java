@@ -16,63 +16,72 @@ import java.util.List;
 /** The workings, set as a handout: what each group of lines is about, then the lines. */
 final class WorkingsChapter {
   private final BodyStudy study;
+  private final List<Block> blocks = new ArrayList<>();
+  private final List<Step> told = new ArrayList<>();
 
   WorkingsChapter(BodyStudy study) {
     this.study = study;
   }
 
   Chapter chapter() {
-    List<Block> blocks = new ArrayList<>();
-    blocks.add(
-        new Block.Paragraph(
-            "1. The size. Two numbers are negotiated, length and diameter; the family of the body"
-                + " gives all others. Their ratio, the fineness, says how slender the body is; the"
-                + " skin that the air washes is what friction acts on."));
-    blocks.add(new Block.Steps(Workings.of(size())));
-    blocks.add(
-        new Block.Paragraph(
-            "2. The drag. A flat plate of the same skin gives the friction, at the Reynolds number"
-                + " of the body's length; the form factor says by how much a body of this"
-                + " slenderness exceeds the plate; what ends blunt or is swept up adds its own."));
-    blocks.add(new Block.Steps(Workings.of(List.of(study.dragArea()))));
-    study
-        .placing()
-        .ifPresent(
-            p -> {
-              blocks.add(
-                  new Block.Paragraph(
-                      "3. The balance of the contents. Each thing turns the body about the nose"
-                          + " with its mass times its distance; the centre of gravity is where all"
-                          + " of them together would turn it alike."));
-              blocks.add(new Block.Steps(Workings.of(List.of(gravity(p)))));
-            });
-    blocks.add(
-        new Block.Paragraph(
-            "4. What it is for. Drag and mass of the body become the figure that the brief is"
-                + " judged by; this is the currency in which guidelines are priced."));
-    blocks.add(new Block.Steps(Workings.of(List.of(study.figure()))));
-    blocks.add(
-        new Block.Paragraph(
-            "5. Who has a say. For each consideration what is given, the formulas, what the body"
-                + " comes to, and last its margin m, which is kept where it is not negative."));
-    BodySteps body = BodySteps.of(study.body(), Source.library("the body shown"));
+    paragraph(
+        "Each line has a number; the number in brackets behind an input is that of the line it comes from. Printed are as"
+            + " many digits as a pocket calculator needs to find the printed result again. All is in units of the SI.");
+    paragraph(
+        "1. The size. Two numbers are negotiated, length and diameter; the family of the body gives all others. Their ratio,"
+            + " the fineness, says how slender the body is; the skin that the air washes is what friction acts on.");
+    tell(size());
+    paragraph(
+        "2. The drag. A flat plate of the same skin gives the friction, at the Reynolds number of the body's length; the form"
+            + " factor says by how much a body of this slenderness exceeds the plate; what ends blunt or is swept up adds its"
+            + " own.");
+    tell(List.of(study.dragArea()));
+    int part = 3;
+    if (study.placing().isPresent()) {
+      paragraph(
+          part
+              + ". The balance of the contents. Each thing turns the body about the nose with its mass times its distance; the"
+              + " centre of gravity is where all of them together would turn it alike.");
+      tell(List.of(gravity(study.placing().get())));
+      part++;
+    }
+    paragraph(
+        part
+            + ". What it is for. Drag and mass of the body become the figure that the brief is judged by; this is the currency"
+            + " in which guidelines are priced.");
+    tell(List.of(study.figure()));
+    part++;
+    paragraph(
+        part
+            + ". Who has a say. For each consideration what is given, the formulas, what the body comes to, and last its margin"
+            + " m, which is kept where it is not negative.");
     blocks.addAll(
         ConsiderationWorkings.of(
-            study.region().considerations(), body.length(), body.diameter(), study.brief().units().all()));
+            study.region().considerations(),
+            study.size().length(),
+            study.size().diameter(),
+            study.origins(),
+            told,
+            study.brief().units().all()));
     return new Chapter("Workings", blocks);
   }
 
-  /** Size, stiffness and what else was sized, without the drag that has its own part. */
+  private void paragraph(String text) {
+    blocks.add(new Block.Paragraph(text));
+  }
+
+  /** Steps that do not stand above, each once. */
+  private void tell(List<Step> results) {
+    Workings fresh = Workings.of(results.stream().map(study.origins()::trace).toList()).beyond(told);
+    told.addAll(fresh.steps());
+    blocks.add(new Block.Steps(fresh));
+  }
+
+  /** Size and stiffness, without the drag that has its own part. */
   private List<Step> size() {
-    List<Step> steps = new ArrayList<>();
-    for (Step step : study.sized().workings().steps()) {
-      boolean result =
-          List.of("f", "S_f", "V", "S_wet", "EI").contains(step.symbol())
-              && !(step instanceof Step.Given);
-      if (result && steps.stream().noneMatch(s -> s.symbol().equals(step.symbol()))) {
-        steps.add(step);
-      }
-    }
+    BodySteps body = study.size();
+    List<Step> steps = new ArrayList<>(List.of(body.fineness(), body.frontalArea(), body.volume(), body.wettedArea()));
+    study.sized().workings().steps().stream().filter(s -> s.symbol().equals("EI")).findFirst().ifPresent(steps::add);
     return steps;
   }
 

@@ -103,7 +103,7 @@ public final class LateralEstimate {
     }
   }
 
-  private static final Source SHAPE = Source.library("shape and flight that are estimated");
+  private static final Source SHAPE = Source.taken("shape and flight that are estimated");
 
   private final Optional<WingShape> wing;
   private final List<FinShape> fins;

@@ -23,9 +23,9 @@ import java.util.List;
 
 /** The approximations of the motions, worked by hand: what each of them depends on. */
 final class ModeSteps {
-  private static final Source FLIGHT = Source.library("the flight that is disturbed");
+  private static final Source FLIGHT = Source.taken("the flight that is disturbed");
   private static final Source MASSES =
-      Source.library("mass statement, in stability axes, with the air carried along");
+      Source.taken("mass statement, in stability axes, with the air carried along");
   private static final Source PARTS = Source.library("sum over wing, body and fin");
 
   private final LateralEstimate.Result across;

@@ -27,9 +27,9 @@ import java.util.function.DoubleFunction;
 
 /** The masses of the parts as they are made, the ballast, and the balance of all. */
 final class PartMasses {
-  private static final Source SECTION = Source.library("shape of the section");
+  private static final Source SECTION = Source.taken("shape of the section");
 
-  private static final Source SHAPE = Source.library("shape of the part and density of its material");
+  private static final Source SHAPE = Source.taken("shape of the part and density of its material");
 
   private static final Source NOSE = Source.library("ballast in the tip of the nose");
 

@@ -18,7 +18,7 @@ import io.github.wingwright.core.sizing.WingFormulas;
 
 /** Wing and fuselage as they are made, and the station of the wing. */
 final class WingAndBody {
-  private static final Source SECTION = Source.library("shape of the section");
+  private static final Source SECTION = Source.taken("shape of the section");
 
   private final DesignBrief brief;
   private final Making making;

@@ -350,7 +350,7 @@ public final class FlightEvaluation {
         Density.kilogramsPerCubicMetre(likely - spread),
         Density.kilogramsPerCubicMetre(likely),
         Density.kilogramsPerCubicMetre(likely + spread),
-        Source.library("parts as weighed"));
+        Source.taken("parts as weighed"));
   }
 
   /**

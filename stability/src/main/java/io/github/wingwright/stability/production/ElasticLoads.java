@@ -187,13 +187,13 @@ final class ElasticLoads {
     Wing wing = design.aircraft().airframe().wing();
     double trailingEdge = wing.placement().x().si() + wing.planform().rootChord().si();
     lagging("boom behind the wing", "pulled apart", massBeyond(trailingEdge, true), across * ring);
-    Step bent = Step.of(BELOW, pull, Step.given("diameter of the body", "d", Length.metres(diameter), Source.library("fuselage as sized")));
+    Step bent = Step.of(BELOW, pull, Step.given("diameter of the body", "d", Length.metres(diameter), Source.taken("fuselage as sized")));
     double modulus = BodyShell.secondMoment(diameter, wall) / (0.5 * diameter);
     keep("fuselage at the hook", "hook below the body", bent, across * modulus, Moment.NEWTON_METRE);
   }
 
   private void lagging(String place, String cause, double mass, double capacity) {
-    Step beyond = Step.given("mass of: " + place, "m_a", Mass.kilograms(mass), Source.library("mass statement"));
+    Step beyond = Step.given("mass of: " + place, "m_a", Mass.kilograms(mass), Source.taken("mass statement"));
     keep(place, cause, Step.of(DRAGGED, beyond, acceleration), capacity, Force.NEWTON);
   }
 
@@ -216,7 +216,7 @@ final class ElasticLoads {
   }
 
   private void panel(String place, double mass, double centre, double capacity) {
-    Step panel = Step.given("mass of the panel at the " + place, "m_p", Mass.kilograms(mass), Source.library("mass statement"));
+    Step panel = Step.given("mass of the panel at the " + place, "m_p", Mass.kilograms(mass), Source.taken("mass statement"));
     Step at = Step.given("its centre from the root", "y", Length.metres(centre), Source.library("trapezoid of even thickness"));
     keep(place, "lagging behind", Step.of(BACKWARD, panel, acceleration, at), capacity, Moment.NEWTON_METRE);
   }

@@ -62,7 +62,7 @@ public final class GliderParts {
   private static final double[] ROOT_PLACES = {0.3, 0.5};
 
   private static final Length SHALLOWEST = Length.millimetres(3);
-  private static final Source SHAPE = Source.library("shape of the parts as they are made");
+  private static final Source SHAPE = Source.taken("shape of the parts as they are made");
 
   private final Design design;
   private final Length tolerance;
