@@ -12,6 +12,7 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.NavigableSet;
+import java.util.Objects;
 import java.util.TreeSet;
 import java.util.function.DoubleUnaryOperator;
 
@@ -24,11 +25,10 @@ import java.util.function.DoubleUnaryOperator;
  * @param wall thickness of its wall; zero for a part that is solid, such as a plate
  * @param stations at least two, in order, the first at zero; in between all is linear
  * @param longer by how much the box around each piece is longer than the piece: slanting ends stick out, not negative
- * @param deeper by how much it is deeper than its sections are thick: camber and twist, not negative
  * @param jointed how far from the first end it holds a joint: beyond, something else is cut into it
  */
 public record SlenderPart(
-    String name, Material material, Length wall, List<Station> stations, Length longer, Length deeper, Length jointed)
+    String name, Material material, Length wall, List<Station> stations, Length longer, Length jointed)
     implements Serializable {
   private static final int STATIONS = 60;
 
@@ -127,9 +127,12 @@ public record SlenderPart(
     this(name, material, wall, stations, Length.ZERO);
   }
 
-  private SlenderPart(
-      String name, Material material, Length wall, List<Station> stations, Length longer, Length deeper) {
-    this(name, material, wall, stations, longer, deeper, stations.isEmpty() ? Length.ZERO : stations.get(stations.size() - 1).at());
+  private SlenderPart(String name, Material material, Length wall, List<Station> stations, Length longer) {
+    this(name, material, wall, stations, longer, end(stations));
+  }
+
+  private static Length end(List<Station> stations) {
+    return stations.isEmpty() ? Length.ZERO : stations.get(stations.size() - 1).at();
   }
 
   /**
@@ -288,7 +291,7 @@ public record SlenderPart(
    * @return the part
    */
   public SlenderPart jointedUpTo(Length end) {
-    return new SlenderPart(name, material, wall, stations, longer, deeper, end);
+    return new SlenderPart(name, material, wall, stations, longer, end);
   }
 
   /**

@@ -29,7 +29,6 @@ final class Split {
   private final double[] bending;
   private final double overlap;
   private final double longer;
-  private final double deeper;
 
   /** Whether a joint at the station keeps clear of what else is cut into the part. */
   private final boolean[] clear;

@@ -14,6 +14,7 @@ import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.quantity.Speed;
 import java.io.Serializable;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**

@@ -25,6 +25,7 @@ import io.github.wingwright.stability.design.Design;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * How a design is printed on a machine: its parts, how each lies, into what it is split, and what it must stand.
