@@ -284,6 +284,28 @@ public record SlenderPart(
   }
 
   /**
+   * The same part with the small rib below it by which it is balanced, as {@link BodySolid#markedAt} makes it: the box around
+   * the stations on both sides of it is deeper by that.
+   *
+   * @param mark where the rib is, 0 to the length
+   * @return the part
+   */
+  public SlenderPart markedAt(Length mark) {
+    Door.within(mark, Length.ZERO, length(), "place of the mark on " + name);
+    Length rib = Length.metres(BodyRing.RIB_HEIGHT);
+    List<Station> marked = new ArrayList<>(stations);
+    for (int i = 0; i < marked.size(); i++) {
+      boolean before = i + 1 < stations.size() && stations.get(i + 1).at().compareTo(mark) >= 0;
+      boolean after = i > 0 && stations.get(i - 1).at().compareTo(mark) <= 0;
+      Station s = stations.get(i);
+      if (s.at().compareTo(mark) <= 0 ? before : after) {
+        marked.set(i, new Station(s.at(), s.front(), s.rear(), s.depth(), s.bending(), s.bottom().minus(rib), s.top()));
+      }
+    }
+    return new SlenderPart(name, material, wall, marked, longer, jointed);
+  }
+
+  /**
    * The same part with seams and joints up to a place only, if the machine leaves a way: a body whose tail slots begin there
    * would fall into loose strips.
    *
