@@ -109,7 +109,8 @@ public final class ComputedPolar implements SectionPolar, Serializable {
     Curve[] curves = new Curve[cells + 1];
     for (int i = 0; i <= cells; i++) {
       reynolds[i] = range.lower() * Math.pow(range.upper() / range.lower(), (double) i / cells);
-      curves[i] = curve(method, reynolds[i]);
+      // The two ends of an interval of one value are one curve.
+      curves[i] = i > 0 && reynolds[i] == reynolds[i - 1] ? curves[i - 1] : curve(method, reynolds[i]);
     }
     return new ComputedPolar(method.name(), reynolds, curves);
   }

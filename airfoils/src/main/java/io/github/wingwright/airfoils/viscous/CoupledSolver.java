@@ -109,6 +109,8 @@ final class CoupledSolver extends LayerMarch {
       }
       placeTrips(disturbance);
       order();
+      double upper = transition[0];
+      double lower = transition[1];
       double change = step(reynolds);
       if (!(change < Double.POSITIVE_INFINITY)) {
         return false;
@@ -118,7 +120,8 @@ final class CoupledSolver extends LayerMarch {
       if (change < TOLERANCE || foreseen) {
         return true;
       }
-      if (prospect.isHopeless(change, residual, taken)) {
+      double moved = Math.max(Math.abs(transition[0] - upper), Math.abs(transition[1] - lower));
+      if (prospect.isHopeless(change, residual, taken, moved)) {
         return false;
       }
       lastChange = change;

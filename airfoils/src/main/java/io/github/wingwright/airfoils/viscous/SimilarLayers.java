@@ -75,7 +75,12 @@ public final class SimilarLayers {
     return at(DISSIPATION, shape);
   }
 
-  /** Writes energy shape factor, shear and dissipation at once, and then their derivatives: they share the place. */
+  /**
+   * Writes energy shape factor, shear and dissipation at once, and then their derivatives: they share the place.
+   *
+   * <p>Below the first knot the values stay and the derivatives are those of that knot. Without any, an iteration that puts
+   * a layer there has nothing that brings it back, and thins it to H = 1.
+   */
   static void evaluate(double shape, double[] six) {
     double t = (Math.log(Math.max(shape - 1, 1.1)) - FIRST) / STEP;
     if (t >= 48) {
@@ -86,7 +91,7 @@ public final class SimilarLayers {
       return;
     }
     int i = Math.min(Math.max((int) t, 1), 46);
-    double perShape = shape - 1 > 1.1 ? 1 / ((shape - 1) * STEP) : 0;
+    double perShape = 1 / (Math.max(shape - 1, 1.1) * STEP);
     cubic(ENERGY, i, t - i, perShape, six, 0);
     cubic(SHEAR, i, t - i, perShape, six, 1);
     cubic(DISSIPATION, i, t - i, perShape, six, 2);

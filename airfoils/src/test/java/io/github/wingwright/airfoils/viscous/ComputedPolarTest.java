@@ -50,6 +50,16 @@ class ComputedPolarTest {
   }
 
   @Test
+  void one_reynolds_number_is_a_polar_too() {
+    ComputedPolar one = ComputedPolar.of(method, Interval.between(2e5, 2e5));
+    for (double lift = 0; lift < 1.2; lift += 0.1) {
+      assertThat(one.likelyProfileDrag(lift, 2e5)).isEqualTo(polar.likelyProfileDrag(lift, 2e5));
+    }
+    assertThat(one.reynoldsRange().lower()).isEqualTo(one.reynoldsRange().upper());
+    assertThat(one.findings(0.8, 2.1e5)).anyMatch(f -> f.message().contains("other Reynolds numbers"));
+  }
+
+  @Test
   void a_range_outside_the_method_is_refused() {
     assertThatThrownBy(() -> ComputedPolar.of(method, Interval.between(10, 1e5))).hasMessageContaining("5000");
   }

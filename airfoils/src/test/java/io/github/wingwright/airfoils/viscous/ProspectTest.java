@@ -9,10 +9,15 @@ import org.junit.jupiter.api.Test;
 class ProspectTest {
   private static final int MOST = 100;
 
-  /** The iteration that is given up, or {@link #MOST} if none is. */
+  /** The iteration that is given up, or {@link #MOST} if none is; transition moves all the time. */
   private static int givenUp(Prospect prospect, IntToDoubleFunction change, IntToDoubleFunction residual, double taken) {
+    return givenUp(prospect, change, residual, i -> taken, 0.04);
+  }
+
+  private static int givenUp(Prospect prospect, IntToDoubleFunction change, IntToDoubleFunction residual,
+      IntToDoubleFunction taken, double moved) {
     for (int i = 0; i < MOST; i++) {
-      if (prospect.isHopeless(change.applyAsDouble(i), residual.applyAsDouble(i), taken)) {
+      if (prospect.isHopeless(change.applyAsDouble(i), residual.applyAsDouble(i), taken.applyAsDouble(i), moved)) {
         return i;
       }
     }
@@ -43,10 +48,17 @@ class ProspectTest {
   }
 
   @Test
+  void gives_up_after_four_tiny_steps_in_a_row_but_not_while_transition_moves() {
+    assertThat(givenUp(new Prospect(MOST), i -> 2 + i, i -> 0.3, i -> 0.01, 0)).isEqualTo(3);
+    assertThat(givenUp(new Prospect(MOST), i -> 2 + i, i -> 0.3, i -> i % 4 == 3 ? 1 : 0.01, 0)).isEqualTo(MOST);
+    assertThat(givenUp(new Prospect(MOST), i -> 2 + i, i -> 0.3, i -> 0.01, 0.014)).isEqualTo(MOST);
+  }
+
+  @Test
   void forgets_when_a_start_begins() {
     Prospect prospect = new Prospect(MOST);
     for (int i = 0; i < 19; i++) {
-      assertThat(prospect.isHopeless(2 + i, 0.9, 0.1)).isFalse();
+      assertThat(prospect.isHopeless(2 + i, 0.9, 0.1, 0.04)).isFalse();
     }
     prospect.startAgain();
     assertThat(givenUp(prospect, i -> 2 + i, i -> 0.9, 0.1)).isEqualTo(19);
