@@ -61,6 +61,17 @@ public interface DragArea {
   }
 
   /**
+   * The drag with that of the upsweep that each body has itself, see {@link BodyShape#upsweep}: for families that are bent
+   * up or lofted along a rising middle line. A straight body drags as before, and so does one that droops, for which there is
+   * no formula.
+   *
+   * @return D/q + 3.83·u^2.5·A_max with u of the body
+   */
+  default DragArea withUpsweepOfBody() {
+    return new SweptBodyDrag(this);
+  }
+
+  /**
    * What is remarkable about the drag of a body.
    *
    * @param body the body
