@@ -22,7 +22,7 @@ public sealed interface DragComponent extends Serializable permits BodyDrag, Sur
 
   /**
    * A fuselage, pod or boom, with its flat base where it has one: the base drags behind the body's own layer, see
-   * {@link BodyDrag#withBase}.
+   * {@link BodyDrag#withBase}. Upsweep is a component of its own, {@link #upsweep(Fuselage)}.
    *
    * @param name what it is
    * @param fuselage its shape
@@ -113,6 +113,17 @@ public sealed interface DragComponent extends Serializable permits BodyDrag, Sur
     Door.notNegative(Objects.requireNonNull(upsweep, "upsweep"), "upsweep");
     Door.notNegative(Objects.requireNonNull(greatestSection, "greatest section"), "greatest cross-section");
     return ItemDrag.upsweep(upsweep, greatestSection);
+  }
+
+  /**
+   * The upsweep of a fuselage as it is.
+   *
+   * @param fuselage its shape, straight or swept up
+   * @return the component, of no drag for a straight body
+   * @throws IllegalArgumentException if it is swept down, for which there is no formula
+   */
+  static ItemDrag upsweep(Fuselage fuselage) {
+    return upsweep(fuselage.upsweep(), fuselage.frontalArea());
   }
 
   /**

@@ -255,6 +255,18 @@ public interface BodyShape {
   }
 
   /**
+   * How far the body is swept up: the angle of the straight line between the middles of two sections, where the tail begins
+   * to close (its height is 2 % less than the greatest) and the aft end.
+   *
+   * @param length length L [m]
+   * @param diameter greatest diameter d [m]
+   * @return υ [rad], positive up, zero for a straight body
+   */
+  default double upsweep(double length, double diameter) {
+    return ClosingTail.upsweep(this, length, diameter);
+  }
+
+  /**
    * Area of the flat base at the aft end, which the wetted area does not count.
    *
    * @param length length L [m]

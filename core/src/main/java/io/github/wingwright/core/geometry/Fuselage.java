@@ -121,6 +121,16 @@ public record Fuselage(BodyShape shape, Length length, Length diameter) implemen
   }
 
   /**
+   * How far it is swept up: the angle between the reference line and the line from the middle of the section at which the
+   * tail begins to close (2 % lower than the greatest) to that at the aft end.
+   *
+   * @return the angle, positive up, zero for a straight body
+   */
+  public Angle upsweep() {
+    return Angle.radians(shape.upsweep(length.si(), diameter.si()));
+  }
+
+  /**
    * Area of the flat base at the aft end.
    *
    * @return S_base, zero for a body that closes

@@ -71,12 +71,14 @@ public interface DragArea {
   }
 
   /**
-   * Fineness ratios that the method was made for. A least of the drag outside would be one of the method, not of the body.
+   * The drag with that of the upsweep that each body has itself, see {@link BodyShape#upsweep}: for families that are bent
+   * up or lofted along a rising middle line. A straight body drags as before, and so does one that droops, for which there is
+   * no formula.
    *
-   * @return the range, all if the method knows no end
+   * @return D/q + 3.83·u^2.5·A_max with u of the body
    */
-  default Interval fit() {
-    return Interval.ALL;
+  default DragArea withUpsweepOfBody() {
+    return new SweptBodyDrag(this);
   }
 
   /**

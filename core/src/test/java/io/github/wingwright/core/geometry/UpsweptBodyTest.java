@@ -107,6 +107,18 @@ class UpsweptBodyTest {
   }
 
   @Test
+  void the_upsweep_is_the_angle_from_where_the_tail_closes_to_its_end() {
+    // The cone is 2 % lower than the cylinder at ξ = 1.8 mm, where z = tan υ·ξ²/90 mm; at the end z = tan υ·67.5 mm.
+    Fuselage body = new Fuselage(BENT, millimetres(300), millimetres(30));
+    double tan = Math.tan(Math.toRadians(12));
+    double rise = tan * (67.5 - 1.8 * 1.8 / 90);
+    assertThat(body.upsweep().tangent()).isCloseTo(rise / (90 - 1.8), within(1e-9));
+    assertThat(new Fuselage(STRAIGHT, millimetres(300), millimetres(30)).upsweep().si()).isZero();
+    assertThat(new Fuselage(STRAIGHT.upswept(3, degrees(-12), 0.5), millimetres(300), millimetres(30)).upsweep().si())
+        .isEqualTo(-body.upsweep().si());
+  }
+
+  @Test
   void no_upsweep_is_no_change() {
     BodyShape level = STRAIGHT.upswept(3, degrees(0), 0.5);
     assertThat(level.wettedArea(0.3, 0.03)).isCloseTo(STRAIGHT.wettedArea(0.3, 0.03), withinPercentage(1e-12));

@@ -6,8 +6,10 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 
 import io.github.wingwright.core.aerodynamics.BodyFormFactor;
+import io.github.wingwright.core.aerodynamics.DragComponent;
 import io.github.wingwright.core.atmosphere.AirState;
 import io.github.wingwright.core.atmosphere.FlightCondition;
+import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.basis.Sized;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
@@ -141,6 +143,26 @@ class FlightDragTest {
     assertThat(swept.step(BodySteps.of(body, Source.BRIEF)).orElseThrow().value())
         .isCloseTo(swept.dragArea(BodyShape.capsule(), 0.3, 0.03), within(1e-15));
     assertThat(swept.findings(body)).isEqualTo(straight.findings(body));
+  }
+
+  @Test
+  void a_body_that_is_swept_up_drags_with_the_upsweep_it_has() {
+    BodyShape straight = BodyShape.noseCylinderCone(1.5, 3);
+    BodyShape bent = straight.upswept(3, Angle.degrees(12), 0.5);
+    DragArea alone = FlightDrag.of(HALL, LENGTH);
+    DragArea whole = alone.withUpsweepOfBody();
+    Fuselage body = new Fuselage(bent, LENGTH, Length.millimetres(30));
+    double u = body.upsweep().si();
+    assertThat(Math.toDegrees(u)).isBetween(9.0, 9.5);
+    double swept = 3.83 * Math.pow(u, 2.5) * Math.PI / 4 * 9e-4;
+    double drag = whole.dragArea(bent, 0.3, 0.03);
+    assertThat(drag - alone.dragArea(bent, 0.3, 0.03)).isCloseTo(swept, within(1e-15));
+    assertThat(DragComponent.upsweep(body).dragArea(6, 1.5e-5, 0)).isCloseTo(swept, within(1e-15));
+    assertThat(whole.step(BodySteps.of(body, Source.BRIEF)).orElseThrow().value()).isEqualTo(drag);
+    assertThat(whole.dragArea(straight, 0.3, 0.03)).isEqualTo(alone.dragArea(straight, 0.3, 0.03));
+    assertThat(whole.findings(body)).isEqualTo(alone.findings(body));
+    Fuselage steep = new Fuselage(straight.upswept(3, Angle.degrees(40), 0.3), LENGTH, Length.millimetres(30));
+    assertThat(whole.findings(steep)).extracting(Finding::subject).contains("drag area of the upsweep");
   }
 
   @Test

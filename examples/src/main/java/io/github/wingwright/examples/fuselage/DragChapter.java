@@ -9,6 +9,7 @@ import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.report.Block;
 import io.github.wingwright.core.report.Chapter;
+import io.github.wingwright.core.sizing.DragArea;
 import io.github.wingwright.core.sizing.DragSurvey;
 import io.github.wingwright.core.sizing.FlightDrag;
 import java.util.ArrayList;
@@ -38,7 +39,7 @@ final class DragChapter {
                 + " begins at zero."));
     blocks.add(new Block.Paragraph("What is held fixed decides which slenderness is best:"));
     blocks.add(new Block.Points(study.dragSurveys().stream().map(this::words).toList()));
-    Angle up = SweptBodyDrag.upsweepOf(study.body());
+    Angle up = study.body().upsweep();
     if (up.si() > 0.0) {
       double all = study.dragArea().value();
       double without =
@@ -137,8 +138,8 @@ final class DragChapter {
 
   private List<String> optimum(BodyFormFactor form) {
     double least = Math.max(2.0, 1.02 * brief.shape().leastFinenessRatio());
-    SweptBodyDrag drag =
-        new SweptBodyDrag(new FlightDrag(brief.flight(), brief.flow().friction(), form));
+    DragArea drag =
+        new FlightDrag(brief.flight(), brief.flow().friction(), form).withUpsweepOfBody();
     DragSurvey s =
         DragSurvey.atFixedVolume(
             brief.shape(),

@@ -237,7 +237,7 @@ record FuselageBrief(
   }
 
   private static DragArea drag(FlightCondition flight, Flow flow) {
-    return new SweptBodyDrag(new FlightDrag(flight, flow.friction(), flow.form()));
+    return new FlightDrag(flight, flow.friction(), flow.form()).withUpsweepOfBody();
   }
 
   private static String name(Field field) {
