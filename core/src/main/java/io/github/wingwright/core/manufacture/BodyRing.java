@@ -5,18 +5,31 @@ import io.github.wingwright.core.quantity.Length;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
  * The vertices around a body. The outline of every section is divided at the same breaks, where the edges of rib, slots and
- * seat meet it; each stretch between breaks has the same number of points all along. Ahead and aft of a feature its breaks
- * stay where they were at its end, so that they never jump: then neighbours in one section are neighbours in the next.
+ * seat meet it; each stretch between breaks has the same number of points all along, evenly apart or, where fewer do, close
+ * together at the corners of the section. Ahead and aft of a feature its breaks stay where they were at its end, so that they
+ * never jump: then neighbours in one section are neighbours in the next.
  */
 final class BodyRing {
   static final double RIB_HALF_LENGTH = 0.5e-3;
   private static final double RIB_HALF_WIDTH = 2e-3;
   static final double RIB_HEIGHT = 0.4e-3;
   private static final double LEAST_ANGLE = 1e-4;
+
+  /** From so many points between two breaks on it is tried whether fewer would do. */
+  private static final int MANY = 64;
+
+  /** Sections that are looked at, and those among them from which the points are chosen, of so many. */
+  private static final int SECTIONS = 60;
+
+  private static final int CURVES = 16;
+
+  /** From so many points of each the fewest are chosen: more where a corner is too small for the first. */
+  private static final int[] FINE = {4096, 32_768};
 
   /** Breaks to starboard, from below to above; −1 where the feature is missing. */
   private final int rib;
@@ -33,6 +46,9 @@ final class BodyRing {
   private final double ribAngle;
   private int[] firstKey = new int[0];
   private int[] parts = new int[0];
+
+  /** Where the points of each stretch are, from 0 at its break to 1 at the next. */
+  private double[][] fractions = new double[0][];
   private int ringKeys;
   private double cachedStation = Double.NaN;
   private double[] cached = new double[0];
@@ -137,12 +153,7 @@ final class BodyRing {
   void divide(double[] dense, double from, double to, double tol) {
     parts = new int[breaks];
     Arrays.fill(parts, 1);
-    int step = Math.max(1, dense.length / 60);
-    for (int i = 0; i < dense.length; i += step) {
-      double x = dense[i];
-      if (x < from || x > to || frame.isPoint(x)) {
-        continue;
-      }
+    for (double x : stations(dense, from, to)) {
       double[] a = angles(x);
       for (int b = 0; b < breaks; b++) {
         while (parts[b] < 2000 && strays(x, a[b], a[b + 1], parts[b], tol)) {
@@ -151,16 +162,87 @@ final class BodyRing {
       }
     }
     // Both sides alike, so that the mesh is as symmetric as the body.
+    fractions = new double[breaks][];
+    for (int b = 0; b < breaks / 2; b++) {
+      int most = Math.max(parts[b], parts[breaks - 1 - b]);
+      fractions[b] = most < MANY ? even(most) : fewest(b, even(most), stations(dense, from, to), tol);
+      fractions[breaks - 1 - b] = reversed(fractions[b]);
+    }
     firstKey = new int[breaks + 1];
     for (int b = 0; b < breaks; b++) {
-      int most = Math.max(parts[b], parts[breaks - 1 - b]);
-      parts[b] = most;
-      parts[breaks - 1 - b] = most;
-    }
-    for (int b = 0; b < breaks; b++) {
+      parts[b] = fractions[b].length - 1;
       firstKey[b + 1] = firstKey[b] + parts[b];
     }
     ringKeys = firstKey[breaks];
+  }
+
+  private static double[] even(int n) {
+    return IntStream.rangeClosed(0, n).mapToDouble(i -> (double) i / n).toArray();
+  }
+
+  private static double[] reversed(double[] fractions) {
+    int n = fractions.length - 1;
+    return IntStream.rangeClosed(0, n).mapToDouble(i -> 1.0 - fractions[n - i]).toArray();
+  }
+
+  /** Stations at which the points around are held to the tolerance. */
+  private double[] stations(double[] dense, double from, double to) {
+    int step = Math.max(1, dense.length / SECTIONS);
+    return IntStream.iterate(0, i -> i < dense.length, i -> i + step)
+        .mapToDouble(i -> dense[i])
+        .filter(x -> x >= from && x <= to && !frame.isPoint(x))
+        .toArray();
+  }
+
+  /** Points close together only where some section turns, if these are fewer and no section strays from them. */
+  private double[] fewest(int b, double[] even, double[] stations, double tol) {
+    for (int fine : FINE) {
+      double[] chosen = chosen(b, fine, stations, tol);
+      if (chosen.length >= even.length) {
+        return even;
+      }
+      if (Arrays.stream(stations).noneMatch(x -> strays(x, b, chosen, tol))) {
+        return chosen;
+      }
+    }
+    return even;
+  }
+
+  private double[] chosen(int b, int fine, double[] stations, double tol) {
+    int every = Math.max(1, stations.length / CURVES);
+    double[][] curves = new double[(stations.length + every - 1) / every][3 * (fine + 1)];
+    double[] yz = new double[2];
+    for (int c = 0; c < curves.length; c++) {
+      double x = stations[c * every];
+      double[] a = angles(x);
+      for (int i = 0; i <= fine; i++) {
+        frame.at(x, a[b] + (a[b + 1] - a[b]) * i / fine, yz);
+        curves[c][3 * i] = yz[0];
+        curves[c][3 * i + 1] = yz[1];
+      }
+    }
+    int[] kept = Curves.simplify(curves, new int[] {0, fine}, 0.9 * tol);
+    return Arrays.stream(kept).mapToDouble(i -> (double) i / fine).toArray();
+  }
+
+  /** Whether the outline is farther from a chord than the tolerance at one of three places along it. */
+  private boolean strays(double x, int b, double[] at, double tol) {
+    double[] a = angles(x);
+    double[] p = new double[15];
+    double[] yz = new double[2];
+    for (int i = 1; i < at.length; i++) {
+      for (int k = 0; k <= 4; k++) {
+        frame.at(x, a[b] + (a[b + 1] - a[b]) * (at[i - 1] + 0.25 * k * (at[i] - at[i - 1])), yz);
+        p[3 * k] = yz[0];
+        p[3 * k + 1] = yz[1];
+      }
+      for (int k = 1; k < 4; k++) {
+        if (Curves.distance(p, k, 0, 4) > tol * tol) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   private boolean strays(double x, double from, double to, int n, double tol) {
@@ -206,7 +288,7 @@ final class BodyRing {
     double[] a = angles(x);
     int b = Arrays.binarySearch(firstKey, on);
     b = b >= 0 ? b : -b - 2;
-    double angle = a[b] + (a[b + 1] - a[b]) * (on - firstKey[b]) / parts[b];
+    double angle = a[b] + (a[b + 1] - a[b]) * fractions[b][on - firstKey[b]];
     double[] yz = new double[2];
     frame.at(x, angle, yz);
     p[1] = yz[0] + (raised ? RIB_HEIGHT * Math.cos(angle) : 0.0);

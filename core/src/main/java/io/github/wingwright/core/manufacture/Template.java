@@ -99,6 +99,32 @@ public record Template(String title, List<Line> lines, List<Label> labels) {
     return box;
   }
 
+  /** Size of the letters [mm], in Helvetica or what stands in for it. */
+  static final double LETTERS = 3.0;
+
+  /** Width of a letter over its size: generous, so that no word is cut off (capitals and digits have 0.56 to 0.72). */
+  private static final double LETTER_WIDTH = 0.6;
+
+  /** What hangs below the line of writing, over the size of the letters. */
+  private static final double BELOW = 0.3;
+
+  /** About how wide a word is [mm]. */
+  static double width(String text) {
+    return text.length() * LETTER_WIDTH * LETTERS;
+  }
+
+  /** The box around lines and words [mm]: what has to be on the sheet. */
+  double[] sheet() {
+    double[] box = box();
+    for (Label label : labels) {
+      box[0] = Math.min(box[0], label.at().x());
+      box[1] = Math.min(box[1], label.at().y() - BELOW * LETTERS);
+      box[2] = Math.max(box[2], label.at().x() + width(label.text()));
+      box[3] = Math.max(box[3], label.at().y() + LETTERS);
+    }
+    return box;
+  }
+
   /**
    * The drawing as SVG, in which one unit is one millimetre on paper.
    *

@@ -34,7 +34,7 @@ final class TemplatePdf {
   }
 
   byte[] bytes() {
-    double[] box = template.box();
+    double[] box = template.sheet();
     double width = box[2] - box[0];
     double height = box[3] - box[1];
     boolean upright = sheets(width, SHORT - 2.0 * MARGIN) * sheets(height, LONG - 2.0 * MARGIN - FOOT)
@@ -127,6 +127,6 @@ final class TemplatePdf {
 
   private static void text(StringBuilder c, double x, double y, String text) {
     String escaped = text.replace("\\", "\\\\").replace("(", "\\(").replace(")", "\\)");
-    c.append(String.format(Locale.ROOT, "BT /F 3 Tf %.3f %.3f Td (%s) Tj ET\n", x, y, escaped));
+    c.append(String.format(Locale.ROOT, "BT /F %.0f Tf %.3f %.3f Td (%s) Tj ET\n", Template.LETTERS, x, y, escaped));
   }
 }

@@ -10,7 +10,7 @@ final class TemplateSvg {
   private TemplateSvg() {}
 
   static String of(Template template) {
-    double[] box = template.box();
+    double[] box = template.sheet();
     double width = Math.max(box[2] - box[0], BAR + 60.0) + 2.0 * MARGIN;
     double height = box[3] - box[1] + 2.0 * MARGIN + FOOT;
     double left = MARGIN - box[0];
@@ -46,7 +46,7 @@ final class TemplateSvg {
     number(svg, MARGIN).append(' ');
     number(svg, foot).append('H');
     number(svg, MARGIN + BAR).append("\"/>\n</g>\n");
-    svg.append("<g font-family=\"Helvetica, Arial, 'Liberation Sans', sans-serif\" font-size=\"3\" fill=\"#000\">\n");
+    svg.append("<g font-family=\"Helvetica, Arial, 'Liberation Sans', sans-serif\" font-size=\"" + (int) Template.LETTERS + "\" fill=\"#000\">\n");
     text(svg, MARGIN + BAR + 2.0, foot, "50 mm: measure it before you cut");
     text(svg, MARGIN, foot - 6.0, template.title() + ", full size: print at 100 %");
     for (Template.Label label : template.labels()) {

@@ -58,7 +58,7 @@ public final class Templates {
       lines.add(new Line(Kind.MARK, false, List.of(new Point(quarter, base + high), new Point(quarter, base + low))));
       labels.add(new Label(
           new Point(0.0, base + low - 4.0),
-          section.name() + ", station " + station.format(Length.MILLIMETRE, 4) + ", chord "
+          section.name() + ", " + (station.si() == 0.0 ? "root" : station.format(Length.MILLIMETRE, 4) + " from the root") + ", chord "
               + planform.chordAt(station).format(Length.MILLIMETRE, 4)));
       below = base + low - 4.0 - GAP;
     }
@@ -113,12 +113,21 @@ public final class Templates {
       if (i > 0 && i < stations.size() - 1) {
         lines.add(new Line(Kind.MARK, false, List.of(leading.get(i), trailing.get(i))));
       }
-      labels.add(new Label(
-          new Point(along + 1.0, edge - 0.5 * chord), planform.chordAt(at).format(Length.MILLIMETRE, 4)));
+      String words = planform.chordAt(at).format(Length.MILLIMETRE, 4);
+      boolean tip = i == stations.size() - 1;
+      String name = i == 0 ? "root, " + words : tip ? "tip, " + words : words;
+      // The words of the tip lie inside the outline: they cost no further sheet.
+      double place = tip ? along - 1.0 - Template.width(name) : along + 1.0;
+      labels.add(new Label(new Point(place, edge - 0.5 * chord), name));
     }
+    String edge = "leading edge";
+    double middle = 0.5 * (leading.get(0).x() + leading.get(1).x());
+    double slope = (leading.get(1).y() - leading.get(0).y()) / (leading.get(1).x() - leading.get(0).x());
+    double below = 0.5 * (leading.get(0).y() + leading.get(1).y()) + Math.min(0.0, slope * Template.width(edge));
+    labels.add(new Label(new Point(middle, below - Template.LETTERS - 1.0), edge));
     if (planform.isMirrored() && !whole) {
-      double below = leading.get(0).y() - 0.5 * planform.rootChord().millimetres() - 5.0;
-      labels.add(new Label(new Point(1.0, below), "cut two, one mirrored"));
+      double under = leading.get(0).y() - 0.5 * planform.rootChord().millimetres() - 5.0;
+      labels.add(new Label(new Point(1.0, under), "cut two, one mirrored"));
     }
     List<Point> outline = new ArrayList<>();
     if (whole) {

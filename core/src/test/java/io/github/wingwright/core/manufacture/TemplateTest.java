@@ -113,6 +113,41 @@ class TemplateTest {
     assertThat(Templates.panels("fin", fin).svg()).doesNotContain("cut two");
   }
 
+  /** Words of 3 mm height, each letter at most 0.6 of it wide, above the foot of 16 mm and inside the margin. */
+  @Test
+  void no_word_leaves_its_sheet() throws Exception {
+    BodySolid body = BodySolid.of(new Fuselage(BodyShape.capsule(), mm(60), mm(12))).markedAt(mm(55));
+    Planform slim = Planform.tapered(mm(60), mm(9), mm(6));
+    for (Template template : List.of(
+        Templates.panels("half", WING), Templates.panels("slim", slim), Templates.whole("tail", WING),
+        Templates.ribs("ribs", WING, new Lens(0.08, 0.03)), Templates.body("body", body))) {
+      Element svg = root(template);
+      double width = Double.parseDouble(svg.getAttribute("width").replace("mm", ""));
+      double height = Double.parseDouble(svg.getAttribute("height").replace("mm", ""));
+      for (int i = 2; i < svg.getElementsByTagName("text").getLength(); i++) {
+        Element text = (Element) svg.getElementsByTagName("text").item(i);
+        double x = Double.parseDouble(text.getAttribute("x"));
+        double y = Double.parseDouble(text.getAttribute("y"));
+        assertThat(x).as("%s of %s", text.getTextContent(), template).isGreaterThanOrEqualTo(10.0 - 1e-9);
+        assertThat(x + 1.8 * text.getTextContent().length()).as("%s of %s", text.getTextContent(), template)
+            .isLessThanOrEqualTo(width - 10.0 + 1e-3);
+        assertThat(y).as("%s of %s", text.getTextContent(), template).isBetween(12.9, height - 26.0);
+      }
+      // On the sheet of the PDF the window for the drawing ends above the foot.
+      Matcher window = Pattern.compile("q 10\\.000 22\\.000 \\S+ (\\S+) re W n\n1 0 0 1 \\S+ (\\S+) cm").matcher(new String(template.pdf(), PDF));
+      assertThat(window.find()).isTrue();
+      double up = Double.parseDouble(window.group(2));
+      assertThat(template.labels()).allMatch(label -> up + label.at().y() >= 22.0);
+    }
+  }
+
+  @Test
+  void a_half_says_which_end_is_the_root_and_which_edge_leads() throws Exception {
+    assertThat(root(Templates.panels("wing half", WING)).getTextContent()).contains("root, 88 mm", "tip, 66 mm", "leading edge");
+    assertThat(root(Templates.ribs("ribs", WING, new Lens(0.08, 0.03))).getTextContent())
+        .contains(", root, chord 88 mm", "240 mm from the root, chord 66 mm");
+  }
+
   @Test
   void a_tail_is_drawn_from_tip_to_tip() throws Exception {
     Element svg = root(Templates.whole("tailplane", Planform.tapered(mm(150), mm(50), mm(40))));

@@ -163,7 +163,7 @@ class WingSolidTest {
 
   @Test
   void plates_tubes_and_shims_have_the_volume_of_their_formulas() {
-    assertThat(volume(PlateSolid.of(TAPERED, mm(0.8)), FINE)).isCloseTo(0.8 * 400.0 * 45.0, withinPercentage(1e-9));
+    assertThat(volume(PlateSolid.of(TAPERED.withDihedral(Angle.ZERO), mm(0.8)), FINE)).isCloseTo(0.8 * 400.0 * 45.0, withinPercentage(1e-9));
     Planform fin = Planform.fin(mm(50), List.of(new Panel(mm(60), mm(30), Angle.degrees(20), Angle.ZERO, Angle.ZERO)));
     assertThat(volume(PlateSolid.of(fin, mm(1)), FINE)).isCloseTo(60.0 * 40.0, withinPercentage(1e-9));
     double cut = 60.0 * 40.0 - 6.0 * (50.0 + 48.0) / 2.0;
