@@ -54,8 +54,8 @@ final class DesignReport {
   Report report() {
     List<Supplier<Chapter>> works = new ArrayList<>();
     works.add(this::asked);
-    works.add(this::drawing);
     works.add(this::sheet);
+    works.add(this::drawing);
     works.add(this::cautions);
     works.add(() -> Chapter.of("Findings", new Block.Findings(design.findings())));
     works.add(() -> fuselage.join().chapter());
@@ -148,7 +148,8 @@ final class DesignReport {
   private Chapter drawing() {
     return Chapter.of(
         "Three views",
-        new Block.Picture(threeView().element(), "Plan, side and front view. CG: centre of gravity, NP: neutral point."));
+        new Block.Picture(threeView().element(), "Plan, side and front view. CG: centre of gravity, NP: neutral point. Printed smaller than its sheet the drawing has the"
+                + " scale of its bar."));
   }
 
   private Chapter sheet() {
