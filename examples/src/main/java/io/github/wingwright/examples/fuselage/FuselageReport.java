@@ -7,7 +7,6 @@ import io.github.wingwright.core.basis.FeasibleRegion.Side;
 import io.github.wingwright.core.basis.Price;
 import io.github.wingwright.core.drawing.Svg;
 import io.github.wingwright.core.geometry.Fuselage;
-import io.github.wingwright.core.quantity.FlexuralRigidity;
 import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Pressure;
 import io.github.wingwright.core.report.Block;
@@ -188,7 +187,7 @@ final class FuselageReport {
         row(
             "bending stiffness of the greatest section",
             f ->
-                FlexuralRigidity.NEWTON_SQUARE_METRE.format(
+                units.stiffness().format(
                     brief.shell().bendingStiffness(f.diameter()).si(), 3)));
     rows.add(row("drag area", f -> units.dragArea().format(study.dragAreaOf(f), 3)));
     rows.add(row(brief.mission().name(), f -> brief.mission().unit().format(study.figureOf(f), 4)));
