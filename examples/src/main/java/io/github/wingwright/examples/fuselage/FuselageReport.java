@@ -107,14 +107,6 @@ final class FuselageReport {
   private Chapter region(Svg picture) {
     List<Block> blocks = new ArrayList<>();
     FeasibleRegion region = study.region();
-    blocks.add(
-        new Block.Picture(
-            picture.element(),
-            region.isEmpty()
-                ? "Nothing is left. The lines that clash are heavy; the marks are bodies at which"
-                      + " one of them would give way."
-                : "What all limits and guidelines leave together is tinted; each line is the edge"
-                      + " of one of them, hatched on the side it refuses."));
     blocks.addAll(new Advice(study).blocks());
     for (FeasibleRegion.Outline outline : region.outlines()) {
       blocks.add(
@@ -136,6 +128,14 @@ final class FuselageReport {
       }
       blocks.add(new Block.Table(List.of("side bound by", "from length × diameter", "to"), rows));
     }
+    blocks.add(
+        new Block.Picture(
+            picture.element(),
+            region.isEmpty()
+                ? "Nothing is left. The lines that clash are heavy; the marks are bodies at which"
+                      + " one of them would give way."
+                : "What all limits and guidelines leave together is tinted; each line is the edge"
+                      + " of one of them, hatched on the side it refuses."));
     return new Chapter("What is left", blocks);
   }
 
