@@ -80,7 +80,7 @@ record DirectionalRequirement(double yawStiffness, Airframe airframe, Length cen
         FinLateral.END_PLATE,
         reflected,
         Step.given(
-            "span of the tailplane over height of the fin", "r", plate / fin.planform().span().si(), Source.BRIEF));
+            "span of the tailplane over height of the fin", "r", plate / fin.planform().span().si(), Sources.AIRFRAME));
   }
 
   @Override
@@ -103,12 +103,12 @@ record DirectionalRequirement(double yawStiffness, Airframe airframe, Length cen
           "a fin must lie behind the centre of gravity at " + centreOfGravity + " to stabilise, was at "
               + fin.quarterChordX());
     }
-    Step area = Step.given("wing reference area", "S", wing.area(), Source.BRIEF);
-    Step span = Step.given("wing span", "b", wing.span(), Source.BRIEF);
+    Step area = Step.given("wing reference area", "S", wing.area(), Sources.AIRFRAME);
+    Step span = Step.given("wing span", "b", wing.span(), Sources.AIRFRAME);
     Step volume =
         Step.of(
             BODY_VOLUME,
-            Step.given("volume of the fuselage", "Q", airframe.fuselage().volume(), Source.BRIEF),
+            Step.given("volume of the fuselage", "Q", airframe.fuselage().volume(), Sources.AIRFRAME),
             area,
             span);
     Step factor =
@@ -134,6 +134,6 @@ record DirectionalRequirement(double yawStiffness, Airframe airframe, Length cen
         span,
         slope,
         Step.given("efficiency of the fin", "η_v", FIN_EFFICIENCY, Source.library("as a horizontal tail's")),
-        Step.given("distance of the fin behind the centre of gravity", "l", arm, Source.BRIEF));
+        Step.given("distance of the fin behind the centre of gravity", "l", arm, Sources.AIRFRAME));
   }
 }

@@ -127,7 +127,7 @@ public final class ElevatorRange {
                     .orElseThrow(() -> new IllegalStateException("an elevator needs a horizontal tail"))
                     .incidence());
     Step[] common = {
-      Step.given("decalage as built", "δ_b", built, Source.BRIEF),
+      Step.given("decalage as built", "δ_b", built, Sources.AIRFRAME),
       effectiveness(model, elevator),
       none.step(),
       new Step.Given(
@@ -188,7 +188,7 @@ public final class ElevatorRange {
                 Step.of(
                     VTail.ELEVATOR_EFFECTIVENESS,
                     flap,
-                    Step.given("dihedral of each half", "Γ", PitchTerms.dihedral(t), Source.BRIEF)))
+                    Step.given("dihedral of each half", "Γ", PitchTerms.dihedral(t), Sources.AIRFRAME)))
         .orElse(flap);
   }
 

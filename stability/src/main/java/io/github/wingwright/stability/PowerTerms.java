@@ -35,7 +35,7 @@ final class PowerTerms {
             "height of the thrust line above the centre of gravity",
             "z_T",
             propeller.hub.z().minus(centreOfGravityHeight),
-            Source.BRIEF);
+            Source.taken("places of the propeller and of the centre of gravity"));
     share = Step.of(PropellerFormulas.DISC_SHARE, diameter, wingArea);
     discThrust = Step.of(PropellerFormulas.DISC_THRUST, thrust, share);
   }

@@ -63,11 +63,11 @@ final class TailSolver {
     aspect = chosen("aspect ratio of the tail", "A_t", c.aspectRatio, c.aircraftClass.tailAspectRatio(c.role));
     taper = chosen("taper ratio of the tail", "λ_t", c.taperRatio, c.aircraftClass.tailTaperRatio(c.role));
     Planform wing = c.wing.planform();
-    wingArea = Step.given("wing reference area", "S", wing.area(), Source.BRIEF);
+    wingArea = Step.given("wing reference area", "S", wing.area(), Sources.AIRFRAME);
     reference =
         level
-            ? Step.given("mean aerodynamic chord", "c̄", wing.meanAerodynamicChord(), Source.BRIEF)
-            : Step.given("wing span", "b", wing.span(), Source.BRIEF);
+            ? Step.given("mean aerodynamic chord", "c̄", wing.meanAerodynamicChord(), Sources.AIRFRAME)
+            : Step.given("wing span", "b", wing.span(), Sources.AIRFRAME);
     volumes = c.arrangement.tailVolume(c.aircraftClass, c.role);
   }
 
@@ -185,7 +185,7 @@ final class TailSolver {
         v -> v[1] + v[2] + overhang() * Math.sqrt(areaAt(v[2])) - v[0],
         CLOSING,
         Step.given("trailing edge of the tail behind the nose", "x_te", trailingEdge, Source.BRIEF),
-        Step.given("quarter mean chord of the wing behind the nose", "x_w", c.wing.quarterChordX(), Source.BRIEF));
+        Step.given("quarter mean chord of the wing behind the nose", "x_w", c.wing.quarterChordX(), Sources.AIRFRAME));
   }
 
   private double longestArm(double distance) {
@@ -281,13 +281,13 @@ final class TailSolver {
     Step place =
         Step.of(
             BEHIND,
-            Step.given("quarter mean chord of the wing behind the nose", "x_w", c.wing.quarterChordX(), Source.BRIEF),
+            Step.given("quarter mean chord of the wing behind the nose", "x_w", c.wing.quarterChordX(), Sources.AIRFRAME),
             arm,
             Step.given(
                 "quarter mean chord of the tail behind its root leading edge",
                 "x_q",
                 tail.planform().quarterMeanAerodynamicChordX(),
-                Source.DEFINITION));
+                Sources.AIRFRAME));
     return List.of(span, tip, mean, volume, place);
   }
 }

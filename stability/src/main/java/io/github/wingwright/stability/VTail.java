@@ -165,11 +165,11 @@ public final class VTail {
           "a V-tail stands for a horizontal and a vertical tail, was given a " + horizontal.role().words() + " and a "
               + fin.role().words());
     }
-    Step level = Step.given("horizontal tail area", "S_h", horizontal.planform().area(), Source.BRIEF);
+    Step level = Step.given("horizontal tail area", "S_h", horizontal.planform().area(), Sources.AIRFRAME);
     Step upright =
         Step.of(
             STIFF_FIN,
-            Step.given("vertical tail area", "S_v", fin.planform().area(), Source.BRIEF),
+            Step.given("vertical tail area", "S_v", fin.planform().area(), Sources.AIRFRAME),
             slope("lift-curve slope of the fin", "a_v", FinLateral.BODY_REFLECTION * fin.planform().aspectRatio()),
             Step.given("what a half keeps in sideslip", "K", ANTISYMMETRIC_FACTOR, PURSER),
             slope("lift-curve slope in the panel's own plane", "a_N", horizontal.planform().aspectRatio()));
@@ -183,7 +183,7 @@ public final class VTail {
         LiftSlope.HELMBOLD,
         new Step.Given(
             "lift-curve slope of the section", "a_0", NamedUnit.PER_RADIAN, 2.0 * Math.PI, Source.library("2π")),
-        Step.given("aspect ratio", "A", aspectRatio, Source.BRIEF));
+        Step.given("aspect ratio", "A", aspectRatio, Sources.AIRFRAME));
   }
 
   /**

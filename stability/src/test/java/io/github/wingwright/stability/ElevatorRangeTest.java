@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import io.github.wingwright.core.atmosphere.AirState;
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.geometry.Airframe;
 import io.github.wingwright.core.geometry.Tail;
 import io.github.wingwright.core.quantity.Angle;
@@ -89,5 +91,18 @@ class ElevatorRangeTest {
         .isInstanceOf(IllegalStateException.class)
         .hasMessageContaining("static margin is -5.0 %")
         .hasMessageContaining("Move the centre of gravity forward first");
+  }
+
+  @Test
+  void the_decalage_as_built_is_read_from_the_airframe_and_the_travel_is_given() {
+    List<Step> steps = range(2, 3).workings().steps();
+    assertThat(steps)
+        .filteredOn(step -> step.symbol().equals("δ_b"))
+        .isNotEmpty()
+        .allMatch(step -> step.source().equals(Sources.AIRFRAME));
+    assertThat(steps)
+        .filteredOn(step -> step instanceof Step.Given && step.source().equals(Source.BRIEF))
+        .extracting(Step::symbol)
+        .containsOnly("δ_e", "E");
   }
 }

@@ -10,6 +10,7 @@ import static org.assertj.core.api.Assertions.within;
 import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.basis.Severity;
 import io.github.wingwright.core.basis.Sized;
+import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.geometry.Airframe;
 import io.github.wingwright.core.geometry.Planform;
@@ -183,5 +184,18 @@ class TailSizingTest {
     TailSizing base = small().arm(millimetres(190)).volumeCoefficient(0.6);
     base.volumeCoefficient(0.8).arm(millimetres(100));
     assertThat(TailVolume.of(base.solve().value(), GLIDER)).isCloseTo(0.6, within(1e-12));
+  }
+
+  @Test
+  void what_is_read_from_the_wing_is_not_said_to_be_given_by_the_brief() {
+    List<Step> given =
+        small().arm(millimetres(190)).volumeCoefficient(0.6).solve().workings().steps().stream()
+            .filter(Step.Given.class::isInstance)
+            .toList();
+    assertThat(given)
+        .filteredOn(step -> step.source().equals(Source.BRIEF))
+        .extracting(Step::value)
+        .containsExactlyInAnyOrder(0.19, 0.6, 3.5, 0.8);
+    assertThat(given).filteredOn(step -> step.source().equals(Sources.AIRFRAME)).extracting(Step::symbol).contains("S", "c̄");
   }
 }

@@ -5,6 +5,7 @@ import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Volume;
 import java.io.Serializable;
 import java.util.Objects;
@@ -229,6 +230,16 @@ public record Fuselage(BodyShape shape, Length length, Length diameter) implemen
     // A station that went through arithmetic may miss the aft end by a rounding error.
     Door.within(x, Length.ZERO, length.times(1.0 + 1e-12), "station");
     return Math.min(x.si(), length.si());
+  }
+
+  /**
+   * The body in a unit of choice.
+   *
+   * @param unit unit of length and diameter
+   * @return for example {@code "fuselage 21.98 ft × 4.331 ft, capsule"}
+   */
+  public String format(NamedUnit<Length> unit) {
+    return "fuselage " + length.format(unit, 4) + " × " + diameter.format(unit, 4) + ", " + shape.name();
   }
 
   @Override

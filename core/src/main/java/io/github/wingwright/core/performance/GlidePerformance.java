@@ -334,6 +334,16 @@ public final class GlidePerformance implements Serializable {
     return air;
   }
 
+  /**
+   * The best glide in a unit of choice.
+   *
+   * @param unit unit of speed and sink rate
+   * @return for example {@code "glide: L/D 9.3 at 22 ft/s, sink 2.1 ft/s, C_L 0.53"}
+   */
+  public String format(NamedUnit<Speed> unit) {
+    return "glide: " + bestGlide.format(unit);
+  }
+
   @Override
   public String toString() {
     return "glide: " + bestGlide;

@@ -6,6 +6,7 @@ import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Speed;
 import java.io.Serializable;
+import java.util.Objects;
 
 /**
  * One steady glide.
@@ -39,10 +40,21 @@ public record GlidePoint(
     return SteadyGlide.liftToDrag(liftCoefficient, dragCoefficient);
   }
 
+  /**
+   * The point in a unit of choice, for a reader who thinks in knots or in feet per second.
+   *
+   * @param unit unit of speed and sink rate
+   * @return for example {@code "L/D 9.3 at 22 ft/s, sink 2.1 ft/s, C_L 0.53"}
+   */
+  public String format(NamedUnit<Speed> unit) {
+    Objects.requireNonNull(unit, "unit");
+    return "L/D " + NamedUnit.NUMBER.format(liftToDrag(), 3) + " at " + speed.format(unit, 3)
+        + ", sink " + sinkRate.format(unit, 3) + ", C_L "
+        + NamedUnit.NUMBER.format(liftCoefficient, 3);
+  }
+
   @Override
   public String toString() {
-    return "L/D " + NamedUnit.NUMBER.format(liftToDrag(), 3) + " at " + speed.format(Speed.METRE_PER_SECOND, 3)
-        + ", sink " + sinkRate.format(Speed.METRE_PER_SECOND, 3) + ", C_L "
-        + NamedUnit.NUMBER.format(liftCoefficient, 3);
+    return format(Speed.METRE_PER_SECOND);
   }
 }

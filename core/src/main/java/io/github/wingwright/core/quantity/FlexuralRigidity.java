@@ -27,13 +27,30 @@ public final class FlexuralRigidity extends AdditiveQuantity<FlexuralRigidity> {
   public static final NamedUnit<FlexuralRigidity> NEWTON_SQUARE_MILLIMETRE =
       new NamedUnit<>("N·mm²", 1.0, 1_000_000.0, 0.0, "N·mm2");
 
+  /** The unit kN·m². */
+  public static final NamedUnit<FlexuralRigidity> KILONEWTON_SQUARE_METRE =
+      new NamedUnit<>("kN·m²", 1_000.0, 1.0, 0.0, "kN·m2");
+
+  /** The unit lbf·in². */
+  public static final NamedUnit<FlexuralRigidity> POUND_FORCE_SQUARE_INCH =
+      new NamedUnit<>("lbf·in²", 0.45359237 * 9.80665 * 0.0254 * 0.0254, 1.0, 0.0, "lbf·in2");
+
+  /** The unit lbf·ft². */
+  public static final NamedUnit<FlexuralRigidity> POUND_FORCE_SQUARE_FOOT =
+      new NamedUnit<>("lbf·ft²", 0.45359237 * 9.80665 * 0.3048 * 0.3048, 1.0, 0.0, "lbf·ft2");
+
   /** The kind of quantity: its name, its units and its text. */
   public static final QuantityKind<FlexuralRigidity> KIND =
       new QuantityKind<>(
           "flexural rigidity",
           new Dimension(1, 3, -2, 0, 0),
           FlexuralRigidity::new,
-          List.of(NEWTON_SQUARE_METRE, NEWTON_SQUARE_MILLIMETRE),
+          List.of(
+              NEWTON_SQUARE_METRE,
+              NEWTON_SQUARE_MILLIMETRE,
+              KILONEWTON_SQUARE_METRE,
+              POUND_FORCE_SQUARE_INCH,
+              POUND_FORCE_SQUARE_FOOT),
           List.of(NEWTON_SQUARE_METRE));
 
   private FlexuralRigidity(double si) {
@@ -60,6 +77,39 @@ public final class FlexuralRigidity extends AdditiveQuantity<FlexuralRigidity> {
    */
   public static FlexuralRigidity newtonSquareMillimetres(double value) {
     return new FlexuralRigidity(Check.finite(value / 1_000_000.0, value, KIND, NEWTON_SQUARE_MILLIMETRE));
+  }
+
+  /**
+   * A flexural rigidity in kilonewton square metres.
+   *
+   * @param value the number of kilonewton square metres [kN·m²], finite
+   * @return the flexural rigidity
+   * @throws IllegalArgumentException if the value is NaN or infinite
+   */
+  public static FlexuralRigidity kilonewtonSquareMetres(double value) {
+    return new FlexuralRigidity(Check.finite(value * 1_000.0, value, KIND, KILONEWTON_SQUARE_METRE));
+  }
+
+  /**
+   * A flexural rigidity in pound force square inches.
+   *
+   * @param value the number of pound force square inches [lbf·in²], finite
+   * @return the flexural rigidity
+   * @throws IllegalArgumentException if the value is NaN or infinite
+   */
+  public static FlexuralRigidity poundForceSquareInches(double value) {
+    return new FlexuralRigidity(Check.finite(value * (0.45359237 * 9.80665 * 0.0254 * 0.0254), value, KIND, POUND_FORCE_SQUARE_INCH));
+  }
+
+  /**
+   * A flexural rigidity in pound force square feet.
+   *
+   * @param value the number of pound force square feet [lbf·ft²], finite
+   * @return the flexural rigidity
+   * @throws IllegalArgumentException if the value is NaN or infinite
+   */
+  public static FlexuralRigidity poundForceSquareFeet(double value) {
+    return new FlexuralRigidity(Check.finite(value * (0.45359237 * 9.80665 * 0.3048 * 0.3048), value, KIND, POUND_FORCE_SQUARE_FOOT));
   }
 
   /**
@@ -122,6 +172,33 @@ public final class FlexuralRigidity extends AdditiveQuantity<FlexuralRigidity> {
    */
   public double newtonSquareMillimetres() {
     return si * 1_000_000.0;
+  }
+
+  /**
+   * This flexural rigidity in kilonewton square metres.
+   *
+   * @return the number of kilonewton square metres [kN·m²]
+   */
+  public double kilonewtonSquareMetres() {
+    return si / 1_000.0;
+  }
+
+  /**
+   * This flexural rigidity in pound force square inches.
+   *
+   * @return the number of pound force square inches [lbf·in²]
+   */
+  public double poundForceSquareInches() {
+    return si / (0.45359237 * 9.80665 * 0.0254 * 0.0254);
+  }
+
+  /**
+   * This flexural rigidity in pound force square feet.
+   *
+   * @return the number of pound force square feet [lbf·ft²]
+   */
+  public double poundForceSquareFeet() {
+    return si / (0.45359237 * 9.80665 * 0.3048 * 0.3048);
   }
 
   /**

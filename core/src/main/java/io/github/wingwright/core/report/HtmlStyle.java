@@ -43,6 +43,9 @@ final class HtmlStyle {
       td.step, a.reference { color: var(--soft); font-size: .85em; text-decoration: none; white-space: nowrap; }
       .symbols { columns: 26rem; column-gap: 2rem; max-width: none; list-style: none; padding: 0; font-size: .88rem; line-height: 1.4; }
       .symbols li { break-inside: avoid; }
+      .steps th:nth-child(1) { width: 2.6rem; }
+      .steps th:nth-child(2) { width: 4.6rem; }
+      .steps th:nth-child(3) { width: 9rem; }
       .steps td { padding-top: .5rem; padding-bottom: .5rem; }
       .formula { font: .95em/1.5 'DejaVu Sans Mono', Menlo, Consolas, monospace; margin: .15rem 0; overflow-wrap: anywhere; }
       tr:target td { background: #d3ebe6; }
@@ -64,7 +67,11 @@ final class HtmlStyle {
         th.number { white-space: normal; }
         .steps td { padding-top: .15rem; padding-bottom: .15rem; }
         .formula { margin: 0; line-height: 1.35; }
+        .steps th:nth-child(1) { width: 1.7rem; }
+        .steps th:nth-child(2) { width: 3rem; }
+        .steps th:nth-child(3) { width: 6rem; }
         .symbols { columns: 2; font-size: 8pt; }
+        nav { columns: 3; padding: .4rem 0; }
         nav a, figcaption { font-size: 8.5pt; line-height: 1.5; }
         .finding { max-width: none; margin: .5rem 0; padding: .3rem .8rem; font-size: 8.5pt; }
         tr, figure, .finding, li { break-inside: avoid; }
@@ -73,7 +80,8 @@ final class HtmlStyle {
         tbody > tr:first-child, tbody > tr:nth-last-child(2) { break-after: avoid; }
         thead { display: table-header-group; }
         figure { margin: .6rem 0 .8rem; }
-        figure svg { width: auto; max-width: 100%; max-height: 98mm; }
+        figure svg { width: auto; max-width: 100%; max-height: 90mm; }
+        figure.tall svg { max-height: 145mm; }
         .finding, tr:target td { print-color-adjust: exact; -webkit-print-color-adjust: exact; }
       }
       """;

@@ -7,13 +7,17 @@ import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Workings;
 import io.github.wingwright.core.quantity.MinusSign;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.StringJoiner;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /** Writes a report as one page of HTML, pictures inside, nothing outside. */
 final class HtmlWriter {
@@ -23,12 +27,16 @@ final class HtmlWriter {
   private static final Pattern INDEXED =
       Pattern.compile("(?<![\\p{L}\\p{N}_.])(\\p{L})_((?:[\\p{L}\\p{N}]\\p{M}?){1,3})(?![\\p{L}\\p{N}_])");
 
+  private static final Pattern VIEW_BOX = Pattern.compile("viewBox=\"[-0-9.]+ [-0-9.]+ ([0-9.]+) ([0-9.]+)\"");
+  private static final double TALL = 0.92;
+
   private static final char OPENING = '\uE000';
   private static final char CLOSING = '\uE001';
   private static final Pattern REFERENCE = Pattern.compile(" " + OPENING + "([0-9]+)" + CLOSING);
   private static final String LINK = " <a class=\"reference\" href=\"#step-$1\">[$1]</a>";
 
   private final IdentityHashMap<Step, Integer> anchors = new IdentityHashMap<>();
+  private final Map<String, Integer> byNumber = new HashMap<>();
   private final Set<Integer> written = new HashSet<>();
 
   String write(Report report) {
@@ -70,7 +78,10 @@ final class HtmlWriter {
   /** Steps that stand in the workings can be linked to from a sheet. */
   private void collectAnchors(Block block) {
     if (block instanceof Block.Steps steps) {
-      steps.workings().steps().forEach(step -> anchors.putIfAbsent(step, anchors.size() + 1));
+      for (Step step : steps.workings().steps()) {
+        anchors.putIfAbsent(step, anchors.size() + 1);
+        byNumber.putIfAbsent(number(step), anchors.get(step));
+      }
     }
   }
 
@@ -86,7 +97,7 @@ final class HtmlWriter {
     } else if (block instanceof Block.Sheet sheet) {
       sheet(out, sheet.entries());
     } else if (block instanceof Block.Picture picture) {
-      out.append("<figure>\n").append(picture.svg()).append("<figcaption>");
+      out.append(isTall(picture.svg()) ? "<figure class=\"tall\">\n" : "<figure>\n").append(picture.svg()).append("<figcaption>");
       out.append(prose(picture.caption())).append("</figcaption>\n</figure>\n");
     } else if (block instanceof Block.Findings findings) {
       findings(out, findings.findings());
@@ -95,6 +106,12 @@ final class HtmlWriter {
     } else if (block instanceof Block.Symbols symbols) {
       symbols(out, SymbolList.of(symbols.workings()));
     }
+  }
+
+  /** About as high as wide or higher: half a page would make its lettering too small to read. */
+  private static boolean isTall(String svg) {
+    Matcher box = VIEW_BOX.matcher(svg);
+    return box.find() && Double.parseDouble(box.group(2)) > TALL * Double.parseDouble(box.group(1));
   }
 
   private static void table(StringBuilder out, Block.Table table) {
@@ -177,7 +194,7 @@ final class HtmlWriter {
       out.append("><td class=\"step\">").append(anchor == null ? "" : anchor).append("</td><td class=\"symbol\">");
       out.append(symbol(step.symbol())).append("</td><td class=\"number\">");
       out.append(escape(Workings.result(step))).append("</td><td>").append(escape(step.name()));
-      String how = REFERENCE.matcher(escape(Workings.explain(step, this::reference))).replaceAll(LINK);
+      String how = REFERENCE.matcher(escape(Workings.explain(step, input -> reference(input, anchor)))).replaceAll(LINK);
       out.append("<div class=\"formula\">= ").append(how).append("</div>");
       if (!(step instanceof Step.Given) && !(step instanceof Step.Sum)) {
         out.append("<div class=\"source\">").append(escape(step.source().cite())).append("</div>");
@@ -187,10 +204,20 @@ final class HtmlWriter {
     out.append("</tbody>\n</table></div>\n");
   }
 
+  /**
+   * What two lines have in common that tell the same number, though parts of the library that do not know each other made
+   * them. Of whole numbers there are many alike: these must be called alike as well.
+   */
+  private static String number(Step step) {
+    boolean whole = step.value() == Math.rint(step.value());
+    String value = String.format(Locale.ROOT, "%.11e", step.value());
+    return step.symbol() + ' ' + step.unit().symbol() + ' ' + value + (whole ? step.name() : "");
+  }
+
   /** Where an input stands in this report, between marks that no text holds. */
-  private String reference(Step input) {
-    Integer anchor = anchors.get(input);
-    return anchor == null ? "" : " " + OPENING + anchor + CLOSING;
+  private String reference(Step input, @Nullable Integer own) {
+    Integer anchor = anchors.getOrDefault(input, byNumber.get(number(input)));
+    return anchor == null || anchor.equals(own) ? "" : " " + OPENING + anchor + CLOSING;
   }
 
   private void symbols(StringBuilder out, List<SymbolList.Meanings> symbols) {
@@ -199,7 +226,7 @@ final class HtmlWriter {
       out.append("<li><i>").append(symbol(one.symbol())).append("</i> ");
       out.append(one.unit().isEmpty() ? "" : "in " + escape(one.unit()) + " ").append("&#8211; ");
       StringJoiner meanings = new StringJoiner("; ");
-      one.firsts().forEach(s -> meanings.add(REFERENCE.matcher(escape(s.name() + reference(s))).replaceAll(LINK)));
+      one.firsts().forEach(s -> meanings.add(REFERENCE.matcher(escape(s.name() + reference(s, null))).replaceAll(LINK)));
       out.append(meanings).append("</li>\n");
     }
     out.append("</ul>\n");

@@ -69,6 +69,10 @@ record Pricing(Optional<DragArea> drag, Optional<BodyShell> shell, List<FigureOf
     NamedUnit<Area> skin = !large ? small : inches ? Area.SQUARE_FOOT : Area.SQUARE_METRE;
     NamedUnit<Mass> grams = inches ? Mass.OUNCE : Mass.GRAM;
     NamedUnit<Mass> mass = !large ? grams : inches ? Mass.POUND : Mass.KILOGRAM;
+    NamedUnit<FlexuralRigidity> metric =
+        large ? FlexuralRigidity.KILONEWTON_SQUARE_METRE : FlexuralRigidity.NEWTON_SQUARE_METRE;
+    NamedUnit<FlexuralRigidity> imperial =
+        large ? FlexuralRigidity.POUND_FORCE_SQUARE_FOOT : FlexuralRigidity.POUND_FORCE_SQUARE_INCH;
     NamedUnit<Volume> litres = inches ? Volume.CUBIC_INCH : Volume.CUBIC_CENTIMETRE;
     NamedUnit<Volume> space = !large ? litres : inches ? Volume.CUBIC_FOOT : Volume.CUBIC_METRE;
     List<Price> prices = new ArrayList<>();
@@ -101,7 +105,7 @@ record Pricing(Optional<DragArea> drag, Optional<BodyShell> shell, List<FigureOf
               "bending stiffness",
               wall.bendingStiffness(reference.diameter()).si(),
               wall.bendingStiffness(chosen.diameter()).si(),
-              FlexuralRigidity.NEWTON_SQUARE_METRE,
+              inches ? imperial : metric,
               true));
       prices.add(new Price("shell mass", mass(wall, reference), mass(wall, chosen), mass, false));
     }

@@ -94,4 +94,14 @@ class OriginsTest {
     assertThat(origins.trace(tail)).isNotSameAs(origins.trace(again));
     assertThat(Workings.of(List.of(origins.trace(tail), origins.trace(again))).steps()).hasSize(4);
   }
+
+  @Test
+  void of_two_origins_of_one_symbol_and_value_that_of_the_same_name_is_taken() {
+    Step ahead = Step.given("share ahead", "k", 0.5, Source.taken("a choice"));
+    Step behind = Step.given("share behind", "k", 0.5, Source.taken("another"));
+    Origins origins = new Origins(List.of(ahead, behind));
+    assertThat(origins.trace(Step.given("share behind", "k", 0.5, Source.BRIEF))).isSameAs(behind);
+    assertThat(origins.trace(Step.given("share", "k", 0.5, Source.BRIEF))).isSameAs(ahead);
+    assertThat(behind.source().cite()).isEqualTo("another");
+  }
 }

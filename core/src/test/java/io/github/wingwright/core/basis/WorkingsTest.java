@@ -104,6 +104,29 @@ class WorkingsTest {
   }
 
   @Test
+  void a_mark_stands_behind_each_input_and_a_method_names_where_it_starts() {
+    Formula sum = formula("a + b", Double::sum);
+    Step a = number("a", 1);
+    Step b = number("b", 2);
+    assertThat(Workings.explain(Step.of(sum, a, b), input -> input == a ? " [1]" : "")).isEqualTo("a + b with a = 1 [1], b = 2");
+    assertThat(Workings.explain(Step.sum("both", "s", List.of(a, b)), input -> " [" + input.symbol() + "]")).isEqualTo("1 [a] + 2 [b]");
+    Step root =
+        Step.solution("root", "x", NamedUnit.NUMBER, "bisection", "x² = b", v -> Math.sqrt(v[0]), v -> v[1] * v[1] - v[0],
+            Source.DEFINITION, b);
+    assertThat(Workings.explain(root, input -> " [2]")).endsWith(", from b [2]");
+    assertThat(Workings.explain(root)).doesNotContain("from");
+  }
+
+  @Test
+  void beyond_what_stands_elsewhere_only_the_rest_is_told() {
+    Formula sum = formula("a + b", Double::sum);
+    Step a = number("a", 1);
+    Step b = number("b", 2);
+    Step c = Step.of(sum, a, b);
+    assertThat(Workings.of(List.of(c)).beyond(List.of(a)).steps()).containsExactly(b, c);
+  }
+
+  @Test
   void findings_of_all_steps_come_together() {
     Formula narrow = Formula.named("narrow").gives("y").as("a").where("a", "first", 0, 1)
         .computedBy(a -> a);

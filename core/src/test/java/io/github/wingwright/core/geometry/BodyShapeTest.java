@@ -9,6 +9,7 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
+import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.testing.PublishedValues;
 import io.github.wingwright.testing.Seeded;
 import java.util.Map;
@@ -166,5 +167,11 @@ class BodyShapeTest {
 
   private static void refuses(org.assertj.core.api.ThrowableAssert.ThrowingCallable call, String message) {
     assertThatIllegalArgumentException().isThrownBy(call).withMessage(message);
+  }
+
+  @Test
+  void a_fuselage_is_told_in_the_unit_of_its_reader() {
+    Fuselage body = new Fuselage(BodyShape.capsule(), Length.feet(22), Length.feet(4.25));
+    assertThat(body.format(Length.FOOT)).isEqualTo("fuselage 22 ft × 4.25 ft, capsule");
   }
 }

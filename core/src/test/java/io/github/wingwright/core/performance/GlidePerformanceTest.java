@@ -229,4 +229,12 @@ class GlidePerformanceTest {
     assertThatIllegalArgumentException().isThrownBy(() -> new ThrowOptimum(a, 12, Double.NaN, GlideGoal.DISTANCE))
         .withMessage("least value nearby must be finite, was NaN");
   }
+
+  @Test
+  void a_glide_is_told_in_the_unit_of_its_reader() {
+    GlidePerformance glide = glide(SECTION, 28);
+    String speed = glide.bestGlide().speed().format(Speed.FOOT_PER_SECOND, 3);
+    assertThat(glide.bestGlide().format(Speed.FOOT_PER_SECOND)).contains(" at " + speed + ", sink ").doesNotContain("m/s");
+    assertThat(glide.format(Speed.METRE_PER_SECOND)).isEqualTo(glide.toString());
+  }
 }

@@ -174,6 +174,9 @@ class UnitFactorTest {
     unit(SecondMomentOfArea.KIND, "cm⁴", CENTI(METRE).pow(4));
     unit(FlexuralRigidity.KIND, "N·m²", NEWTON.multiply(SQUARE_METRE));
     unit(FlexuralRigidity.KIND, "N·mm²", NEWTON.multiply(MILLI(METRE).pow(2)));
+    unit(FlexuralRigidity.KIND, "kN·m²", NEWTON.multiply(1000).multiply(SQUARE_METRE));
+    unit(FlexuralRigidity.KIND, "lbf·in²", POUND_FORCE.multiply(USCustomary.INCH.pow(2)));
+    unit(FlexuralRigidity.KIND, "lbf·ft²", POUND_FORCE.multiply(USCustomary.FOOT.pow(2)));
   }
 
   static Stream<QuantityKind<?>> kinds() {

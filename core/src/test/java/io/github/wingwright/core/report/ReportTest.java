@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.wingwright.core.basis.Finding;
+import io.github.wingwright.core.basis.Formula;
 import io.github.wingwright.core.basis.Severity;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
@@ -119,7 +120,7 @@ class ReportTest {
             .filter(r -> ("#" + r.getAttribute("id")).equals(link.getAttribute("href")))
             .findFirst()
             .orElseThrow();
-    assertThat(row.getTextContent()).startsWith("b").contains("span", span.source().cite());
+    assertThat(row.getTextContent()).startsWith("3b").contains("span", span.source().cite());
   }
 
   @Test
@@ -218,5 +219,51 @@ class ReportTest {
     String html =
         new Report("t", "", List.of(Chapter.of("c", new Block.Sheet(List.of(Entry.of(step)))))).toHtml();
     assertThat(html).containsPattern("<table>\\s*<thead>").contains("counter(page)", "table-header-group");
+  }
+
+  private static Report handout() {
+    Formula twice =
+        Formula.named("twice").gives("y").as("2·a").where("a", "first", -1e9, 1e9).computedBy((double a) -> 2.0 * a);
+    Step a = Step.given("first", "a", 1.25, Source.BRIEF);
+    Step b = Step.of("second", "b", twice, a);
+    Step again = Step.given("second, read again", "b", 2.5, Source.taken("elsewhere"));
+    Step c = Step.of("third", "c_d", twice, again);
+    return new Report(
+        "handout",
+        "",
+        List.of(
+            Chapter.of("one", new Block.Steps(Workings.of(List.of(b)))),
+            Chapter.of("two", new Block.Steps(Workings.of(List.of(c)).computed()))));
+  }
+
+  @Test
+  void each_line_of_the_workings_has_a_number_and_each_input_that_of_its_line() throws Exception {
+    String html = handout().toHtml();
+    assertThat(html).contains("= 2·a with a = 1.25 <a class=\"reference\" href=\"#step-1\">[1]</a>");
+    // Read again elsewhere it is the same number: the reader is led to the line that made it.
+    assertThat(html).contains("= 2·a with a = 2.5 <a class=\"reference\" href=\"#step-2\">[2]</a>");
+    assertThat(html).contains("id=\"step-3\"><td class=\"step\">3</td>");
+    assertThat(handout().toMarkdown()).contains("2·a with a = 1.25 |").doesNotContain("[1]");
+    parse(html);
+  }
+
+  @Test
+  void the_list_of_symbols_tells_each_meaning_with_the_line_at_which_it_stands_first() throws Exception {
+    Report report = handout().withSymbols();
+    assertThat(report.toHtml())
+        .contains(
+            "<li><i>b</i> &#8211; second <a class=\"reference\" href=\"#step-2\">[2]</a></li>",
+            "<li><i>c<sub>d</sub></i> &#8211; third <a class=\"reference\" href=\"#step-3\">[3]</a></li>");
+    assertThat(report.toMarkdown()).contains("- a: first\n- b: second\n");
+    parse(report.toHtml());
+  }
+
+  @Test
+  void a_picture_that_is_about_as_high_as_wide_is_given_more_of_the_page() {
+    String tall = "<svg viewBox=\"0 0 185 200.4\"></svg>";
+    String wide = "<svg viewBox=\"0 0 170 112\"></svg>";
+    Report report =
+        new Report("pictures", "", List.of(Chapter.of("x", new Block.Picture(tall, "a"), new Block.Picture(wide, "b"))));
+    assertThat(report.toHtml()).contains("<figure class=\"tall\">\n" + tall, "<figure>\n" + wide);
   }
 }

@@ -28,12 +28,16 @@ import io.github.wingwright.core.geometry.BodyShape;
 import io.github.wingwright.core.geometry.Fuselage;
 import io.github.wingwright.core.mass.Materials;
 import io.github.wingwright.core.quantity.Angle;
+import io.github.wingwright.core.quantity.Density;
 import io.github.wingwright.core.quantity.FlexuralRigidity;
 import io.github.wingwright.core.quantity.Force;
 import io.github.wingwright.core.quantity.Length;
+import io.github.wingwright.core.quantity.NamedUnit;
+import io.github.wingwright.core.quantity.Pressure;
 import io.github.wingwright.core.quantity.Time;
 import io.github.wingwright.core.quantity.Volume;
 import java.util.List;
+import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 
 class FuselageSizingTest {
@@ -388,5 +392,27 @@ class FuselageSizingTest {
     assertThat(sizing.diameterRange().impossible()).extracting(Bound::name).containsExactly("fills the hoop");
     assertThat(sizing.length(Length.millimetres(200)).diameterRange().variable()).isEqualTo("fuselage diameter");
     assertThat(sizing.showing(Length.INCH).diameterRange().variable()).endsWith("at length 10.08 in");
+  }
+
+  @Test
+  void prices_are_told_in_units_of_the_size_of_the_body() {
+    Function<NamedUnit<Length>, String> stiffness =
+        unit ->
+            FuselageSizing.of(BodyShape.capsule())
+                .showing(unit)
+                .madeOf(BodyShell.of(Length.millimetres(2), Density.kilogramsPerCubicMetre(1900), Pressure.gigapascals(20)))
+                .considering(Considerations.finenessWithin(6, 10))
+                .length(Length.metres(6))
+                .diameter(Length.metres(0.5))
+                .prices()
+                .stream()
+                .filter(price -> price.what().equals("bending stiffness"))
+                .findFirst()
+                .orElseThrow()
+                .toString();
+    assertThat(stiffness.apply(Length.METRE)).contains(" kN·m² instead of ");
+    assertThat(stiffness.apply(Length.MILLIMETRE)).contains(" N·m² instead of ");
+    assertThat(stiffness.apply(Length.FOOT)).contains(" lbf·ft² instead of ");
+    assertThat(stiffness.apply(Length.INCH)).contains(" lbf·in² instead of ");
   }
 }

@@ -50,4 +50,12 @@ class MarginWordsTest {
     assertThat(MarginWords.of(new Weighed(LONG_ENOUGH, Decision.provisional("it is weighed")), 0.25, 0.02))
         .isEqualTo("kept by 25 %, provisional until it is weighed");
   }
+
+  @Test
+  void a_margin_alone_is_worded_as_that_of_a_bound() {
+    assertThat(MarginWords.ofBound(0.25)).isEqualTo("kept by 25 %");
+    assertThat(MarginWords.ofBound(-0.2)).isEqualTo("missed by 20 %");
+    assertThat(MarginWords.ofBound(1e-9)).isEqualTo("at the edge");
+    assertThat(MarginWords.ofBound(40.0)).isEqualTo("kept amply");
+  }
 }

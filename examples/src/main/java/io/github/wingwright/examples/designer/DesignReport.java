@@ -55,8 +55,8 @@ final class DesignReport {
   Report report() {
     List<Supplier<Chapter>> works = new ArrayList<>();
     works.add(this::asked);
-    works.add(this::drawing);
     works.add(this::sheet);
+    works.add(this::drawing);
     works.add(this::cautions);
     works.add(() -> Chapter.of("Findings", new Block.Findings(design.findings())));
     works.add(() -> fuselage.join().chapter());
@@ -149,7 +149,8 @@ final class DesignReport {
   private Chapter drawing() {
     return Chapter.of(
         "Three views",
-        new Block.Picture(threeView().element(), "Plan, side and front view. CG: centre of gravity, NP: neutral point."));
+        new Block.Picture(threeView().element(), "Plan, side and front view. CG: centre of gravity, NP: neutral point. Printed smaller than its sheet the drawing has the"
+                + " scale of its bar."));
   }
 
   private Chapter sheet() {

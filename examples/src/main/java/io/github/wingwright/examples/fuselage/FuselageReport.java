@@ -7,7 +7,6 @@ import io.github.wingwright.core.basis.FeasibleRegion.Side;
 import io.github.wingwright.core.basis.Price;
 import io.github.wingwright.core.drawing.Svg;
 import io.github.wingwright.core.geometry.Fuselage;
-import io.github.wingwright.core.quantity.FlexuralRigidity;
 import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Pressure;
 import io.github.wingwright.core.report.Block;
@@ -108,14 +107,6 @@ final class FuselageReport {
   private Chapter region(Svg picture) {
     List<Block> blocks = new ArrayList<>();
     FeasibleRegion region = study.region();
-    blocks.add(
-        new Block.Picture(
-            picture.element(),
-            region.isEmpty()
-                ? "Nothing is left. The lines that clash are heavy; the marks are bodies at which"
-                      + " one of them would give way."
-                : "What all limits and guidelines leave together is tinted; each line is the edge"
-                      + " of one of them, hatched on the side it refuses."));
     blocks.addAll(new Advice(study).blocks());
     for (FeasibleRegion.Outline outline : region.outlines()) {
       blocks.add(
@@ -137,6 +128,14 @@ final class FuselageReport {
       }
       blocks.add(new Block.Table(List.of("side bound by", "from length × diameter", "to"), rows));
     }
+    blocks.add(
+        new Block.Picture(
+            picture.element(),
+            region.isEmpty()
+                ? "Nothing is left. The lines that clash are heavy; the marks are bodies at which"
+                      + " one of them would give way."
+                : "What all limits and guidelines leave together is tinted; each line is the edge"
+                      + " of one of them, hatched on the side it refuses."));
     return new Chapter("What is left", blocks);
   }
 
@@ -188,7 +187,7 @@ final class FuselageReport {
         row(
             "bending stiffness of the greatest section",
             f ->
-                FlexuralRigidity.NEWTON_SQUARE_METRE.format(
+                units.stiffness().format(
                     brief.shell().bendingStiffness(f.diameter()).si(), 3)));
     rows.add(row("drag area", f -> units.dragArea().format(study.dragAreaOf(f), 3)));
     rows.add(row(brief.mission().name(), f -> brief.mission().unit().format(study.figureOf(f), 4)));

@@ -8,7 +8,6 @@ import io.github.wingwright.core.basis.Price;
 import io.github.wingwright.core.basis.Severity;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.geometry.Fuselage;
-import io.github.wingwright.core.quantity.FlexuralRigidity;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.report.Entry;
@@ -139,7 +138,7 @@ final class FuselageSheet {
         + " to "
         + units.dragArea().format(band.high() * part, 3)
         + "; bending stiffness "
-        + FlexuralRigidity.NEWTON_SQUARE_METRE.format(
+        + units.stiffness().format(
             study.brief().shell().bendingStiffness(study.body().diameter()).si(), 3);
   }
 

@@ -185,19 +185,19 @@ record Mission(
 
   String name() {
     return switch (figure) {
-      case GLIDE_DISTANCE -> "glide from " + Length.METRE.format(amount, 3) + ", still air";
+      case GLIDE_DISTANCE -> "glide from " + units.distance().format(amount, 3) + ", still air";
       case ENDURANCE ->
           "endurance on "
               + Energy.WATT_HOUR.format(amount, 3)
               + " at "
               + units.show(flight.airspeed());
-      case LEVEL_SPEED -> "level speed on " + Power.KILOWATT.format(amount, 3);
+      case LEVEL_SPEED -> "level speed on " + units.power().format(amount, 3);
     };
   }
 
   NamedUnit<?> unit() {
     return switch (figure) {
-      case GLIDE_DISTANCE -> Length.METRE;
+      case GLIDE_DISTANCE -> units.distance();
       case ENDURANCE -> Time.MINUTE;
       case LEVEL_SPEED -> units.speed();
     };

@@ -3,10 +3,12 @@ package io.github.wingwright.examples.fuselage;
 
 import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Area;
+import io.github.wingwright.core.quantity.FlexuralRigidity;
 import io.github.wingwright.core.quantity.Force;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.quantity.NamedUnit;
+import io.github.wingwright.core.quantity.Power;
 import io.github.wingwright.core.quantity.QuantityKind;
 import io.github.wingwright.core.quantity.ScalarQuantity;
 import io.github.wingwright.core.quantity.Speed;
@@ -81,6 +83,21 @@ record Units(NamedUnit<Length> length, NamedUnit<Mass> mass, NamedUnit<Speed> sp
   /** Drag areas are small. */
   NamedUnit<Area> dragArea() {
     return inches() ? Area.SQUARE_INCH : Area.SQUARE_CENTIMETRE;
+  }
+
+  NamedUnit<FlexuralRigidity> stiffness() {
+    return inches()
+        ? (large() ? FlexuralRigidity.POUND_FORCE_SQUARE_FOOT : FlexuralRigidity.POUND_FORCE_SQUARE_INCH)
+        : (large() ? FlexuralRigidity.KILONEWTON_SQUARE_METRE : FlexuralRigidity.NEWTON_SQUARE_METRE);
+  }
+
+  /** Heights and distances of flight. */
+  NamedUnit<Length> distance() {
+    return inches() ? Length.FOOT : Length.METRE;
+  }
+
+  NamedUnit<Power> power() {
+    return inches() ? Power.HORSEPOWER : Power.KILOWATT;
   }
 
   NamedUnit<Volume> volume() {
