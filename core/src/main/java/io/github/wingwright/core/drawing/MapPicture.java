@@ -312,10 +312,12 @@ public record MapPicture(
       double top = foot + 4.0 + KEY_ROW * kind;
       double half = 0.5 * BAR;
       svg.rectangle(from, top, BAR, BAR, new Pen(Pen.INK, 0.12, Pen.PAPER, ""));
-      for (int cell = 0; cell < 4; cell++) {
-        double left = from + half * (cell % 2);
-        double upper = top + half * (cell / 2);
-        Strokes.values()[kind].draw(svg, left, upper, left + half, upper + half);
+      for (int line = 0; line < 2; line++) {
+        for (int column = 0; column < 2; column++) {
+          double left = from + half * column;
+          double upper = top + half * line;
+          Strokes.values()[kind].draw(svg, left, upper, left + half, upper + half);
+        }
       }
       String words = TextWidth.cut(hatchings.get(kind).words, WIDTH - from - BAR - 2.0, figures);
       svg.text(from + BAR + 1.5, top + half + 1.1, words, figures);

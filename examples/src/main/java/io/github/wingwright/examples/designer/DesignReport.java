@@ -64,7 +64,7 @@ final class DesignReport {
     works.add(() -> fuselage.join().chapter());
     works.add(this::wing);
     works.add(this::section);
-    works.add(new SectionChapter(design)::chapter);
+    works.add(new SectionChapter(design, units, flight.thrown())::chapter);
     works.add(this::masses);
     works.addAll(stabilityWorks());
     works.add(this::drag);
