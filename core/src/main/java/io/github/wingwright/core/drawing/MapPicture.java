@@ -314,8 +314,10 @@ public record MapPicture(
       double top = foot + 4.0 + KEY_ROW * kind;
       double half = 0.5 * BAR;
       svg.rectangle(from, top, BAR, BAR, new Pen(Pen.INK, 0.12, Pen.PAPER, ""));
-      for (double upper : new double[] {top, top + half}) {
-        for (double left : new double[] {from, from + half}) {
+      for (int line = 0; line < 2; line++) {
+        for (int column = 0; column < 2; column++) {
+          double left = from + half * column;
+          double upper = top + half * line;
           Strokes.values()[kind].draw(svg, left, upper, left + half, upper + half);
         }
       }

@@ -26,6 +26,8 @@ final class FlightAdvice {
             case "stall" -> slower(model, how, finding, flight -> flight.firstStall().isEmpty(), "it does not stall");
             case "ceiling" ->
                 slower(model, how, finding, flight -> flight.end() != FlightEnd.CEILING, "it stays below the ceiling");
+            case "turning over" ->
+                slower(model, how, finding, flight -> flight.manner() != FlightManner.TURNS_OVER, "it stays upright");
             case "wall" ->
                 slower(model, how, finding, flight -> flight.end() == FlightEnd.FLOOR, "it lands before the wall");
             default -> finding;

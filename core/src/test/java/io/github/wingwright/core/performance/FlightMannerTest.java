@@ -63,5 +63,8 @@ class FlightMannerTest {
         });
     assertThat(flown(FREE, 9, 0, 30).findings())
         .anySatisfy(f -> assertThat(f.message()).startsWith("It goes upside down on its way."));
+    // √3 of 5 m/s is 8.66.
+    assertThat(FREE.advice(new Throw(Speed.metresPerSecond(9), Angle.ZERO, Length.metres(30))))
+        .anySatisfy(f -> assertThat(f.message()).containsPattern("At 8\\.[56]\\d? m/s and this angle it stays upright\\."));
   }
 }

@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.examples.designer;
 
+import io.github.wingwright.core.performance.GlideGoal;
 import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Speed;
+import io.github.wingwright.core.quantity.Time;
 import io.github.wingwright.core.quantity.Volume;
 import io.github.wingwright.core.quantity.WingLoading;
 
@@ -41,6 +43,11 @@ record BriefUnits(NamedUnit<Length> length, NamedUnit<Length> distance, NamedUni
 
   NamedUnit<Angle> angle() {
     return Angle.DEGREE;
+  }
+
+  /** How far or how long something flew, from metres or seconds. */
+  String flown(GlideGoal goal, double value) {
+    return goal == GlideGoal.DISTANCE ? distance.format(value, 3) : Time.SECOND.format(value, 3);
   }
 
   /** The unit to show a number of a design in that is kept in an SI unit. */

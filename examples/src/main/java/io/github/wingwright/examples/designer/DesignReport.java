@@ -62,7 +62,7 @@ final class DesignReport {
     works.add(() -> fuselage.join().chapter());
     works.add(new WingChapter(design, units)::chapter);
     works.add(this::section);
-    works.add(new SectionChapter(design)::chapter);
+    works.add(new SectionChapter(design, units, flight.thrown())::chapter);
     works.add(this::masses);
     works.addAll(stabilityWorks());
     works.add(this::drag);

@@ -3,7 +3,6 @@ package io.github.wingwright.examples.designer;
 
 import io.github.wingwright.core.performance.GlideGoal;
 import io.github.wingwright.core.quantity.NamedUnit;
-import io.github.wingwright.core.quantity.Time;
 import io.github.wingwright.stability.comparison.Judgement;
 import java.util.ArrayList;
 import java.util.List;
@@ -64,9 +63,6 @@ final class FlownComparison {
   }
 
   private String shown(double value) {
-    if (!(value > 0.0)) {
-      return "does not fly";
-    }
-    return goal == GlideGoal.DISTANCE ? units.distance().format(value, 3) : Time.SECOND.format(value, 3);
+    return value > 0.0 ? units.flown(goal, value) : "does not fly";
   }
 }

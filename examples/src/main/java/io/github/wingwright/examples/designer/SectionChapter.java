@@ -32,9 +32,13 @@ final class SectionChapter {
   private final Design design;
   private final GlidePerformance glide;
   private final GlidePoint best;
+  private final BriefUnits units;
+  private final FlownThrow thrown;
 
-  SectionChapter(Design design) {
+  SectionChapter(Design design, BriefUnits units, FlownThrow thrown) {
     this.design = design;
+    this.units = units;
+    this.thrown = thrown;
     this.glide = design.glide();
     this.best = glide.bestGlide();
   }
@@ -159,14 +163,15 @@ final class SectionChapter {
     blocks.add(
         new Block.Paragraph(
             (loose.isEmpty() ? "" : "At best glide: " + loose + " ")
-                + "What the sections are to make, at the mean chord and with the walls of this wing:"));
+                + "What the sections are to make, at the mean chord and with the walls of this wing, and what this glider with each of"
+                + " them flies when it is launched level, masses, tails and trim reckoned anew with estimated polars:"));
     blocks.add(
         new Block.Table(
-            List.of("section", "section L/D, may be", "at lift", "greatest lift", "trailing edge", "room for a spar", "mass of span"),
-            candidates.stream().map(SectionChapter::making).toList()));
+            List.of("section", "section L/D, may be", "at lift", "greatest lift", "trailing edge", "room for a spar", "mass of span", "flown level"),
+            candidates.stream().map(this::making).toList()));
   }
 
-  private static List<String> making(SectionCandidate c) {
+  private List<String> making(SectionCandidate c) {
     return List.of(
         c.section().name(),
         NamedUnit.NUMBER.format(c.liftToDrag().low(), 3) + " to " + NamedUnit.NUMBER.format(c.liftToDrag().high(), 3),
@@ -174,7 +179,22 @@ final class SectionChapter {
         NamedUnit.NUMBER.format(c.greatestLift().high(), 3),
         Length.MILLIMETRE.format(c.trailingEdge().si(), 2),
         Length.MILLIMETRE.format(c.sparDepth().si(), 2),
-        LinearDensity.GRAM_PER_METRE.format(c.massPerSpan().si(), 3));
+        LinearDensity.GRAM_PER_METRE.format(c.massPerSpan().si(), 3),
+        flown(c.section()));
+  }
+
+  /** The sheet's own number for the section as chosen. */
+  private String flown(ComposedSection section) {
+    boolean chosen = section.equals(design.aircraft().airframe().wing().section());
+    boolean estimated = design.brief().wingPolar() instanceof EstimatedPolar;
+    try {
+      FlownThrow flown =
+          chosen && estimated ? thrown : new FlownThrow(design.withSection(section, EstimatedPolar.of(section)), thrown.hall());
+      double value = flown.flies() && flown.pitch().isPresent() ? flown.value(design.brief().goal(), false) : 0.0;
+      return value > 0.0 ? units.flown(design.brief().goal(), value) : "does not fly";
+    } catch (IllegalStateException unbalanced) {
+      return "does not balance";
+    }
   }
 
   private static CurvePicture.Point markOn(SectionCandidate chosen, String label, GlidePoint point) {

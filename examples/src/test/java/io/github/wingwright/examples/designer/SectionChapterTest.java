@@ -16,6 +16,12 @@ class SectionChapterTest {
     ProgramRun.of(folder);
     String report = Files.readString(folder.resolve("hall-glider").resolve("report.html"));
     assertThat(report).contains("Section in the air", "NACA 4406", "NACA 2406", "NACA 4404", "plate data", "boundary layers");
+    String table = report.substring(report.indexOf("flown level"));
+    assertThat(table.substring(0, table.indexOf("</table>")).replaceAll("<[^>]+>", " ").replaceAll("\\s+", " "))
+        .as("the sheet's own number for the chosen section")
+        .containsPattern("NACA 4406 [^N]* 14\\.6 m ")
+        .containsPattern("NACA 2406 [^N]* \\d+\\.?\\d* m ")
+        .containsPattern("NACA 4404 [^N]* \\d+\\.?\\d* m ");
   }
 
   @Test

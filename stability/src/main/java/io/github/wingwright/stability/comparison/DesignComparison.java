@@ -2,6 +2,7 @@
 package io.github.wingwright.stability.comparison;
 
 import io.github.wingwright.core.basis.Finding;
+import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.StepChange;
 import io.github.wingwright.stability.design.Design;
@@ -20,6 +21,7 @@ import java.util.function.Predicate;
  * changed.numbers();       // mass 50.7 g to 46.2 g, better …
  * changed.roots();         // span 480 mm to 440 mm
  * changed.cameFindings();
+ * changed.table();         // all of it, line by line
  * }</pre>
  */
 public final class DesignComparison {
@@ -111,12 +113,15 @@ public final class DesignComparison {
   }
 
   /**
-   * The given values among what changed by itself: what somebody decided.
+   * The given values among what changed by itself: what somebody decided, or took from a catalogue. What the library read from
+   * the shape is none of them.
    *
    * @return the given values
    */
   public List<StepChange> decisions() {
-    return roots.stream().filter(r -> r.before() instanceof Step.Given && r.after() instanceof Step.Given).toList();
+    return roots.stream()
+        .filter(r -> r.before() instanceof Step.Given && r.after() instanceof Step.Given given && given.source().standing() != Source.Standing.LIBRARY)
+        .toList();
   }
 
   /**
@@ -163,6 +168,15 @@ public final class DesignComparison {
   public long count(Judgement judgement) {
     Objects.requireNonNull(judgement, "judgement");
     return numbers.stream().filter(n -> n.judgement() == judgement).count();
+  }
+
+  /**
+   * The comparison to look at in a shell, line by line.
+   *
+   * @return the table
+   */
+  public ComparisonTable table() {
+    return new ComparisonTable(this);
   }
 
   @Override

@@ -10,6 +10,8 @@
  *       <td>31 of 45 numbers changed, 4 better, 2 worse</td></tr>
  *   <tr><td>{@link io.github.wingwright.stability.comparison.ChangedNumber}</td><td>one number before and after</td>
  *       <td>mass 50.7 g to 46.2 g, better</td></tr>
+ *   <tr><td>{@link io.github.wingwright.stability.comparison.ComparisonTable}</td><td>both designs as text</td>
+ *       <td>{@code mass_kg   50.7 g to 46.2 g   -8.9 %  better}</td></tr>
  *   <tr><td>{@link io.github.wingwright.stability.comparison.Judgement}</td><td>better, worse, or neither</td>
  *       <td>{@code BETTER}</td></tr>
  * </table>

@@ -3,11 +3,13 @@ package io.github.wingwright.stability.design;
 
 import io.github.wingwright.core.aerodynamics.AircraftDrag;
 import io.github.wingwright.core.aerodynamics.DragBreakdown;
+import io.github.wingwright.core.aerodynamics.SectionPolar;
 import io.github.wingwright.core.aircraft.Aircraft;
 import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.basis.Sized;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Workings;
+import io.github.wingwright.core.geometry.AirfoilSection;
 import io.github.wingwright.core.geometry.Airframe;
 import io.github.wingwright.core.geometry.Fuselage;
 import io.github.wingwright.core.geometry.Tail;
@@ -321,13 +323,30 @@ public final class Design {
    * @throws IllegalStateException if it is too short for the tails, or no ballast balances it
    */
   public Design withFuselage(Fuselage other) {
-    Objects.requireNonNull(other, "other");
-    List<Step> made = List.of(number("wing.span_m"), number("wing.root_chord_m"), number("wing.tip_chord_m"));
-    Sized<Wing> same =
-        new Sized<>(aircraft.airframe().wing(), wing.range(), Workings.of(made), wing.findings(), wing.prices());
+    return reckoned(brief, aircraft.airframe().wing(), other);
+  }
+
+  /**
+   * The same planform and fuselage, as they are made, with another section of the wing: tails, masses, ballast, balance, glide and
+   * trim are reckoned anew and not rounded. What the choice of the section alone is worth.
+   *
+   * @param section the section; it is not held against the considerations of the brief
+   * @param polar its polar
+   * @return the design with it
+   * @throws IllegalStateException if no ballast balances it
+   */
+  public Design withSection(AirfoilSection section, SectionPolar polar) {
+    Wing made = aircraft.airframe().wing();
+    Wing other = new Wing(made.planform(), section, made.placement(), made.incidence());
+    return reckoned(brief.wingPolar(polar), other, aircraft.airframe().fuselage());
+  }
+
+  private Design reckoned(DesignBrief asked, Wing made, Fuselage other) {
+    List<Step> lengths = List.of(number("wing.span_m"), number("wing.root_chord_m"), number("wing.tip_chord_m"));
+    Sized<Wing> same = new Sized<>(made, wing.range(), Workings.of(lengths), wing.findings(), wing.prices());
     Sized<Fuselage> body = FuselageSizing.of(other.shape()).length(other.length()).diameter(other.diameter());
-    QuickDesign quick = new QuickDesign(brief, same.value(), other);
-    return new DesignEvaluation(new SizedGlider(brief, Making.EXACT, same, body, quick, quick.settled())).design();
+    QuickDesign quick = new QuickDesign(asked, made, other);
+    return new DesignEvaluation(new SizedGlider(asked, Making.EXACT, same, body, quick, quick.settled())).design();
   }
 
   private double tailReynolds() {

@@ -26,7 +26,6 @@ import io.github.wingwright.stability.dynamics.LateralForces;
 import io.github.wingwright.stability.dynamics.LongitudinalDerivatives;
 import io.github.wingwright.stability.dynamics.LongitudinalForces;
 import io.github.wingwright.stability.dynamics.Mode;
-import io.github.wingwright.stability.dynamics.ModeApproximations;
 import io.github.wingwright.stability.dynamics.ModeKind;
 import io.github.wingwright.stability.dynamics.Modes;
 import io.github.wingwright.stability.dynamics.StateMatrix;
@@ -121,10 +120,7 @@ public final class FlightModes {
     without.addAll(sideways.stateMatrix(flight, body).modes().all());
     Modes first = longitudinal.modes();
     Modes second = lateral.modes();
-    List<Row> all = new ArrayList<>();
-    first.all().forEach(m -> all.add(row(m, approximation(m.kind()), without)));
-    second.all().forEach(m -> all.add(row(m, approximation(m.kind()), without)));
-    rows = List.copyOf(all);
+    rows = new ModeRows(longitudinal, lateral, without, flight.gravity()).all(first, second);
     boolean small = model.aircraftClass().isModel();
     FlyingQualities qualities =
         small ? FlyingQualities.freeFlightModel() : FlyingQualities.lightAeroplane();
@@ -185,38 +181,6 @@ public final class FlightModes {
     public String toString() {
       return mode.toString();
     }
-  }
-
-  private static Row row(Mode mode, Optional<Mode> approximation, List<Mode> without) {
-    return new Row(
-        mode,
-        approximation,
-        without.stream()
-            .filter(m -> m.kind() == mode.kind() && m.isOscillatory() == mode.isOscillatory())
-            .min(
-                (a, b) ->
-                    Double.compare(
-                        Math.abs(a.real() - mode.real()), Math.abs(b.real() - mode.real()))));
-  }
-
-  private Optional<Mode> approximation(ModeKind kind) {
-    double g = flight.gravity();
-    return switch (kind) {
-      case PHUGOID -> Optional.of(ModeApproximations.phugoid(longitudinal, g));
-      case SHORT_PERIOD -> Optional.of(ModeApproximations.shortPeriod(longitudinal));
-      case ROLL -> Optional.of(ModeApproximations.roll(lateral));
-      case SPIRAL -> Optional.of(ModeApproximations.spiral(lateral, g));
-      case DUTCH_ROLL -> Optional.of(ModeApproximations.dutchRoll(lateral));
-      case SHORT_PERIOD_SUBSIDENCE,
-          PITCH_DIVERGENCE,
-          PHUGOID_SUBSIDENCE,
-          SPEED_DIVERGENCE,
-          THIRD_OSCILLATION,
-          YAW_SUBSIDENCE,
-          YAW_DIVERGENCE,
-          ROLL_SPIRAL_OSCILLATION ->
-          Optional.empty();
-    };
   }
 
   /**

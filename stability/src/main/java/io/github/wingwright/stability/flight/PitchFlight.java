@@ -5,9 +5,7 @@ import io.github.wingwright.core.aerodynamics.AircraftDrag;
 import io.github.wingwright.core.aircraft.Aircraft;
 import io.github.wingwright.core.atmosphere.AirState;
 import io.github.wingwright.core.basis.Finding;
-import io.github.wingwright.core.geometry.Planform;
 import io.github.wingwright.core.performance.Flight;
-import io.github.wingwright.core.performance.FlightEnd;
 import io.github.wingwright.core.performance.FlightEquations;
 import io.github.wingwright.core.performance.FlightModel;
 import io.github.wingwright.core.performance.GlideGoal;
@@ -17,7 +15,6 @@ import io.github.wingwright.core.performance.SteadyGlide;
 import io.github.wingwright.core.performance.Throw;
 import io.github.wingwright.core.quantity.Acceleration;
 import io.github.wingwright.core.quantity.Angle;
-import io.github.wingwright.core.quantity.Density;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Speed;
@@ -26,16 +23,12 @@ import io.github.wingwright.stability.PitchParts;
 import io.github.wingwright.stability.TaillessTrim;
 import io.github.wingwright.stability.Trim;
 import io.github.wingwright.stability.TrimmedPolar;
-import io.github.wingwright.stability.derivatives.TailPitchRate;
-import io.github.wingwright.stability.derivatives.WingPitchRate;
 import io.github.wingwright.stability.design.Design;
-import io.github.wingwright.stability.dynamics.WingApparentMass;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Predicate;
 
 /**
  * The flight of a design with pitch: it nods, it swings, and it stalls when it must.
@@ -51,12 +44,6 @@ import java.util.function.Predicate;
  * The elevator is the decalage, as on a glider whose tail is set by shims; without a tail it is the moment of the wing.
  */
 public final class PitchFlight implements FlightModel {
-  /** What the wing adds to the pitch damping of the tail (Nelson, from memory). */
-  private static final double WING_DAMPING = 1.1;
-
-  /** A shim of six degrees is the most that is advised. */
-  private static final int MOST_TENTHS = 60;
-
   private final Glider glider;
   private final double setting;
   private final double wind;
@@ -171,40 +158,9 @@ public final class PitchFlight implements FlightModel {
     double area = aircraft.airframe().wing().planform().area().si();
     double pressure = SteadyGlide.weightOverArea(aircraft.mass().si(), g, area);
     double speed = SteadyGlide.levelSpeed(pressure, density, lift);
-    PitchDynamics.Body body = body(parts, aircraft, density, area, g);
+    PitchDynamics.Body body = PitchBody.of(parts, aircraft, density, area, g);
     Glider glider = new Glider(parts, polar, body, setting.angle, speed, air.kinematicViscosity().si());
     return of(glider, setting.value, 0.0, Double.NaN, Hall.OUTDOORS);
-  }
-
-  private static PitchDynamics.Body body(PitchParts parts, Aircraft aircraft, double density, double area, double g) {
-    Length centreOfGravity = aircraft.centreOfGravity().x();
-    Planform wing = aircraft.airframe().wing().planform();
-    WingApparentMass apparent = WingApparentMass.of(Density.kilogramsPerCubicMetre(density), aircraft.airframe().wing(), centreOfGravity);
-    double volume = parts.tailShare() * parts.tailArm();
-    double damping = TailPitchRate.pitchDamping(1.0, volume, parts.tailSlope(), parts.tailArm());
-    double lift = TailPitchRate.liftDueToPitchRate(1.0, volume, parts.tailSlope());
-    boolean behind = parts.hasTail() && !parts.hasForeplane();
-    if (!behind) {
-      double root = centreOfGravity.minus(aircraft.airframe().wing().placement().x()).si();
-      damping += WingPitchRate.moment(wing, parts.wingOnAircraft(), root);
-      lift += WingPitchRate.lift(wing, parts.wingOnAircraft(), root);
-    }
-    return new PitchDynamics.Body(
-        aircraft.mass(),
-        aircraft.inertia().pitch().si() + apparent.pitchInertia(),
-        apparent,
-        density,
-        area,
-        wing.meanAerodynamicChord().si(),
-        g,
-        lift,
-        behind ? WING_DAMPING * damping : damping,
-        behind ? TailPitchRate.liftDueToAngleRate(1.0, volume, parts.tailSlope(), parts.downwash()) : 0.0,
-        behind ? TailPitchRate.downwashLag(1.0, volume, parts.tailSlope(), parts.tailArm(), parts.downwash()) : 0.0,
-        parts.liftSlope(),
-        parts.momentSlope(),
-        Double.NaN,
-        Double.NaN);
   }
 
   /**
@@ -296,40 +252,19 @@ public final class PitchFlight implements FlightModel {
    */
   @Override
   public List<Finding> advice(Throw how) {
-    return Finding.inOrderOfWeight(
-        FlightModel.super.advice(how).stream()
-            .map(
-                finding ->
-                    switch (finding.subject()) {
-                      case "stall" -> byShim(finding, how, f -> f.firstStall().isEmpty(), "it does not stall");
-                      case "ceiling" -> byShim(finding, how, f -> f.end() != FlightEnd.CEILING, "it stays below the ceiling");
-                      default -> finding;
-                    })
-            .toList());
+    List<Finding> findings = FlightModel.super.advice(how);
+    return glider.parts.hasTail() ? ShimAdvice.added(findings, this, how) : findings;
   }
 
-  /** The least turn of the tail, in tenths of a degree, from which this throw is mended while the glider still trims. */
-  private Finding byShim(Finding finding, Throw how, Predicate<Flight> mended, String what) {
-    if (!glider.parts.hasTail()) {
-      return finding;
-    }
+  /** With less lift by a shim of some tenths of a degree. */
+  PitchFlight shimmed(int tenths) {
     double sign = glider.parts.hasForeplane() ? 1.0 : -1.0;
-    for (int tenths = 1; tenths <= MOST_TENTHS; tenths++) {
-      PitchFlight other = of(glider, setting + sign * Math.toRadians(0.1 * tenths), wind, heldAt, hall);
-      if (other.trimmedLift().isEmpty()) {
-        return finding;
-      }
-      if (mended.test(other.thrown(how))) {
-        return Finding.of(
-            finding.severity(),
-            finding.subject(),
-            String.format(
-                Locale.ROOT, "%s With %.1f° %s decalage %s, thrown as it is.", finding.message(), 0.1 * tenths,
-                sign < 0.0 ? "less" : "more", what),
-            finding.source());
-      }
-    }
-    return finding;
+    return of(glider, setting + sign * Math.toRadians(0.1 * tenths), wind, heldAt, hall);
+  }
+
+  /** Whether less decalage makes less lift, as with a tail behind the wing. */
+  boolean liftsByDecalage() {
+    return !glider.parts.hasForeplane();
   }
 
   @Override

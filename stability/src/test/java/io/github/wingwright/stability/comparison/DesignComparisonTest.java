@@ -10,6 +10,7 @@ import io.github.wingwright.stability.design.Design;
 import io.github.wingwright.stability.design.DesignBrief;
 import io.github.wingwright.stability.design.SizingLoop;
 import io.github.wingwright.stability.design.TestGlider;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class DesignComparisonTest {
@@ -45,6 +46,20 @@ class DesignComparisonTest {
     assertThat(mass.percent()).startsWith("+").endsWith(" %");
     assertThat(changed.decisions()).anySatisfy(d -> assertThat(d.after().name()).isEqualTo("density of PLA"));
     assertThat(changed.cameFindings()).anySatisfy(f -> assertThat(f.subject()).isEqualTo("launch speed"));
+  }
+
+  @Test
+  void the_table_has_a_line_for_each_change_and_says_what_was_decided() {
+    DesignComparison changed =
+        DesignComparison.of(design(TestGlider.brief()), design(TestGlider.brief().staticMargin(0.1)));
+    List<String> lines = changed.table().toString().lines().toList();
+    assertThat(lines.get(0)).isEqualTo(changed.toString());
+    assertThat(lines)
+        .hasSize(
+            1 + changed.decisions().size() + changed.numbers().size() + changed.cameFindings().size() + changed.wentFindings().size())
+        .allSatisfy(line -> assertThat(line.length()).isLessThan(110))
+        .anySatisfy(line -> assertThat(line).isEqualTo("because of wanted static margin, 0.15 to 0.1"))
+        .anySatisfy(line -> assertThat(line).matches("mass_kg +\\S+ kg to \\S+ kg +[-+]\\S+ %  (better|worse)"));
   }
 
   @Test

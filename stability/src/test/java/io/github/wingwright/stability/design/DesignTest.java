@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import io.github.wingwright.core.basis.Step;
+import io.github.wingwright.core.geometry.AirfoilSection;
 import io.github.wingwright.core.geometry.Airframe;
 import io.github.wingwright.core.geometry.Fuselage;
 import io.github.wingwright.core.geometry.Planform;
@@ -14,6 +15,8 @@ import io.github.wingwright.core.geometry.Wing;
 import io.github.wingwright.core.performance.GlidePoint;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
+import io.github.wingwright.stability.flighttest.CorrectedPolar;
+import io.github.wingwright.stability.flighttest.Measured;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -230,5 +233,17 @@ class DesignTest {
     Design thick = exact.withFuselage(new Fuselage(body.shape(), body.length(), body.diameter().times(1.3)));
     assertThat(thick.glide().bestGlide().liftToDrag()).isLessThan(exact.glide().bestGlide().liftToDrag());
     assertThat(thick.aircraft().airframe().wing().planform()).isEqualTo(exact.aircraft().airframe().wing().planform());
+  }
+
+  @Test
+  void with_its_own_section_it_is_the_design_before_rounding_and_a_better_polar_glides_better() {
+    Design exact = SizingLoop.of(TestGlider.brief()).solve();
+    AirfoilSection section = exact.aircraft().airframe().wing().section();
+    Design same = exact.withSection(section, exact.brief().wingPolar());
+    exact.numbers().forEach((name, step) ->
+        assertThat(same.number(name).value()).as(name).isCloseTo(step.value(), within(1e-7 * Math.max(1e-3, Math.abs(step.value())))));
+    Design better = exact.withSection(section, CorrectedPolar.of(exact.brief().wingPolar(), new Measured(-0.005, 0.0)));
+    assertThat(better.glide().bestGlide().liftToDrag()).isGreaterThan(1.05 * exact.glide().bestGlide().liftToDrag());
+    assertThat(better.aircraft().airframe().fuselage()).isEqualTo(exact.aircraft().airframe().fuselage());
   }
 }
