@@ -52,7 +52,7 @@ public record Joint(
    * @return the joint
    */
   public static Joint lightest(SlenderPart part, Length at) {
-    return new JointChoice(part).at(at.si());
+    return new JointChoice(part).at(at.si(), part.length().si());
   }
 
   /**

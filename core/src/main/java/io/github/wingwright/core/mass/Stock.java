@@ -93,8 +93,7 @@ public final class Stock {
   public static MassItem tubeAcross(
       String name, Material material, Length outer, Length inner, Length length, Placement centreOfGravity) {
     MassItem along = tube(name, material, outer, inner, length, centreOfGravity);
-    Inertia own = along.ownInertia();
-    return along.withOwnInertia(Inertia.of(own.pitch(), own.roll(), own.yaw()));
+    return along.withOwnInertia(along.ownInertia().turnedAcross());
   }
 
   /**

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.examples.designer;
 
+import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.geometry.Placement;
 import io.github.wingwright.core.mass.MassItem;
 import io.github.wingwright.core.mass.Material;
@@ -40,7 +41,8 @@ final class CarriedItem {
     if (said != 1) {
       throw field.error("needs one of \"mass\", \"tube\" and \"sheet\", has " + (said == 0 ? "none" : Long.toString(said)));
     }
-    return weighed.or(() -> tube).or(() -> sheet).orElseThrow();
+    // Sizes and places are the brief's, and so is the choice of the material.
+    return weighed.or(() -> tube).or(() -> sheet).orElseThrow().withSource(Source.BRIEF);
   }
 
   private static MassItem tube(Field field, String name, Placement place) {
