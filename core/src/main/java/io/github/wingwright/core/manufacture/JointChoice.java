@@ -35,6 +35,9 @@ final class JointChoice {
   /** A section that much wider than deep is that of a wing, whose tongue is flat. */
   private static final double FLAT = 3.0;
 
+  /** A pin is held at least that many of its diameters deep (common practice, no source). */
+  private static final double HELD = 3.0;
+
   private static final double SHORTEST = 5e-3;
   private static final double LONGEST_TONGUE = 10e-3;
 
@@ -49,19 +52,24 @@ final class JointChoice {
     return Math.min(LONGEST_TONGUE, Math.max(SHORTEST, 0.5 * part.depth().si()));
   }
 
-  /** The lightest joint with enough reserve, else the strongest there is. */
-  Joint at(double place) {
+  /**
+   * The lightest joint with enough reserve, else the strongest there is.
+   *
+   * @param place where, along the part [m]
+   * @param room how deep it may go into each piece [m]: behind that the next joint begins
+   */
+  Joint at(double place, double room) {
     SlenderPart.Station station = part.at(Length.metres(place));
     List<Joint> joints = new ArrayList<>();
     if (part.wall().isPositive()) {
-      tongue(station).ifPresent(joints::add);
-      pinned(joints, station);
+      tongue(station, room).ifPresent(joints::add);
+      pinned(joints, station, room);
     } else {
-      joints.add(strip(station));
-      pinned(joints, station);
+      joints.add(strip(station, room));
+      pinned(joints, station, room);
     }
     if (joints.isEmpty()) {
-      joints.add(strip(station));
+      joints.add(strip(station, room));
     }
     return joints.stream()
         .filter(j -> j.reserve() >= RESERVE)
@@ -70,22 +78,22 @@ final class JointChoice {
   }
 
   /** What goes from one hollow piece into the next: flat in a wing, round in a body; both are bent across their layers. */
-  private Optional<Joint> tongue(SlenderPart.Station s) {
-    return s.width().si() > FLAT * s.depth().si() ? Optional.of(flatTongue(s)) : sleeve(s);
+  private Optional<Joint> tongue(SlenderPart.Station s, double room) {
+    return s.width().si() > FLAT * s.depth().si() ? Optional.of(flatTongue(s, room)) : sleeve(s, room);
   }
 
   /** The solid tongue of a wing, as {@link Pieces} makes it. */
-  private Joint flatTongue(SlenderPart.Station s) {
+  private Joint flatTongue(SlenderPart.Station s, double room) {
     double thick = Tongue.THICKNESS * s.depth().si();
     double width = (Tongue.TO - Tongue.FROM) * s.width().si();
-    double overlap = overlap(part);
+    double overlap = Math.min(room, overlap(part));
     double moment = JointStrength.ACROSS_LAYERS * strength(part.material()) * width * thick * thick / 6.0;
     return joint(JointKind.TONGUE, s, overlap, thick, TIGHT, part.material().density().si() * width * thick * overlap, moment);
   }
 
   /** A sleeve of the part's own wall inside it, in the narrower of the sections at its two ends. */
-  private Optional<Joint> sleeve(SlenderPart.Station seam) {
-    double overlap = overlap(part);
+  private Optional<Joint> sleeve(SlenderPart.Station seam, double room) {
+    double overlap = Math.min(room, overlap(part));
     SlenderPart.Station end = part.at(Length.metres(Math.min(part.length().si(), seam.at().si() + overlap)));
     double w = part.wall().si();
     double inset = 2.0 * (w + TIGHT);
@@ -103,8 +111,8 @@ final class JointChoice {
   }
 
   /** A strip as thick as the plate over the seam, on both sides of it. */
-  private Joint strip(SlenderPart.Station s) {
-    double overlap = SHORTEST;
+  private Joint strip(SlenderPart.Station s, double room) {
+    double overlap = Math.min(room, SHORTEST);
     double thick = Math.max(1e-4, s.depth().si());
     double width = s.width().si();
     double moment = strength(part.material()) * width * thick * thick / 6.0;
@@ -113,14 +121,14 @@ final class JointChoice {
   }
 
   /** Tubes that fill the depth, and in solid parts dowels, with a wall of the part around them. */
-  private void pinned(List<Joint> joints, SlenderPart.Station s) {
+  private void pinned(List<Joint> joints, SlenderPart.Station s, double room) {
     double wall = Math.max(part.wall().si(), 0.4e-3);
     double carbon = strength(Materials.CARBON_TUBE);
     double density = Materials.CARBON_TUBE.density().si();
     for (double[] tube : TUBES) {
-      double overlap = Math.max(15e-3, 5.0 * tube[0]);
+      double overlap = Math.min(room, Math.max(15e-3, 5.0 * tube[0]));
       double depth = least(s, overlap);
-      if (tube[0] <= depth - 2.0 * wall - 2.0 * TIGHT && depth <= SNUG * tube[0]) {
+      if (overlap >= HELD * tube[0] && tube[0] <= depth - 2.0 * wall - 2.0 * TIGHT && depth <= SNUG * tube[0]) {
         double inner = tube[0] - 2.0 * tube[1];
         double area = 0.25 * Math.PI * (tube[0] * tube[0] - inner * inner);
         joints.add(
@@ -135,9 +143,9 @@ final class JointChoice {
       }
     }
     for (double dowel : DOWELS) {
-      double overlap = Math.max(8e-3, 4.0 * dowel);
-      double room = least(s, overlap) - 2.0 * wall - 2.0 * TIGHT;
-      if (!part.wall().isPositive() && dowel <= room && s.width().si() >= 6.0 * dowel) {
+      double overlap = Math.min(room, Math.max(8e-3, 4.0 * dowel));
+      double inside = least(s, overlap) - 2.0 * wall - 2.0 * TIGHT;
+      if (!part.wall().isPositive() && overlap >= HELD * dowel && dowel <= inside && s.width().si() >= 6.0 * dowel) {
         double moment = 2.0 * JointStrength.tubeMoment(strength(part.material()), dowel, 0.0);
         double volume = 2.0 * 0.25 * Math.PI * dowel * dowel * 2.0 * overlap;
         joints.add(

@@ -74,6 +74,9 @@ public final class PrintGuidelines {
           "Print it with a brim, slowly towards the top.",
           Source.COMMON_PRACTICE);
 
+  /** A section that much wider than deep is that of a wing. */
+  private static final double FLAT = 3.0;
+
   private PrintGuidelines() {}
 
   private static Guideline length(String name, double lower, double upper, String advice, Source source) {
@@ -81,7 +84,7 @@ public final class PrintGuidelines {
   }
 
   /**
-   * What to know about a part in its lay: wall, overhang, foot.
+   * What to know about a part in its lay: wall, thinnest section, overhang, foot.
    *
    * @param part the part in one piece, or a piece of it by {@link SlenderPart#between}
    * @param orientation how it lies
@@ -95,6 +98,7 @@ public final class PrintGuidelines {
     if (wall > 0.0) {
       Guideline guideline = wall < WALL.range().lower() ? SINGLE_WALL : WALL;
       guideline.check(wall).ifPresent(f -> findings.add(named(part.name(), f)));
+      thinnest(part).flatMap(FEATURE::check).ifPresent(f -> findings.add(named(part.name(), f)));
     } else {
       FEATURE.check(part.depth().si()).ifPresent(f -> findings.add(named(part.name(), f)));
     }
@@ -129,7 +133,10 @@ public final class PrintGuidelines {
     }
     List<Finding> findings = new ArrayList<>(worst.values());
     for (Joint joint : made.joints()) {
-      findings.addAll(check("joint of the " + made.part().name(), joint));
+      // A sleeve is as thick as the wall, which has been looked at.
+      if (joint.kind() != JointKind.TONGUE || !joint.size().equals(made.part().wall())) {
+        findings.addAll(check("joint of the " + made.part().name(), joint));
+      }
     }
     return findings;
   }
@@ -146,8 +153,7 @@ public final class PrintGuidelines {
     double size = joint.size().si();
     double hole = size + 2.0 * joint.clearance().si();
     switch (joint.kind()) {
-      // A sleeve closes to a ring, for which a single line will do.
-      case TONGUE -> (size < FEATURE.range().lower() ? SINGLE_WALL : FEATURE).check(size).ifPresent(f -> findings.add(named(name, f)));
+      case TONGUE -> FEATURE.check(size).ifPresent(f -> findings.add(named(name, f)));
       case DOWEL -> {
         PIN.check(size).ifPresent(f -> findings.add(named(name, f)));
         HOLE.check(hole).ifPresent(f -> findings.add(named(name, f)));
@@ -201,6 +207,14 @@ public final class PrintGuidelines {
             TRAILING_EDGE.range(),
             Length.MILLIMETRE,
             GUIDES));
+  }
+
+  /** The thinnest section of a wing [m]; the ends of a body close to a point, which is no feature. */
+  private static Optional<Double> thinnest(SlenderPart part) {
+    return part.stations().stream()
+        .filter(s -> s.width().si() > FLAT * s.depth().si())
+        .map(s -> s.depth().si())
+        .min(Comparator.naturalOrder());
   }
 
   /** By how much a finding leaves its range, over the limit that it passes: to tell the worst of several. */

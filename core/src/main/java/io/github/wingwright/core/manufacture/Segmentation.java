@@ -34,6 +34,10 @@ public final class Segmentation implements Serializable {
   private static final long serialVersionUID = 1L;
 
   private static final int GRID = 200;
+
+  /** How deep a joint may go into a piece, over its length: another comes from the other end. */
+  private static final double JOINT_SHARE = 0.45;
+
   private static final Source SPLIT = Source.library("fewest segments, joints where the bending is least");
 
   private final SlenderPart part;
@@ -88,7 +92,8 @@ public final class Segmentation implements Serializable {
             machine.orientation(Length.metres(length), piece.width(), piece.depth(), unraised).orElseThrow();
         segments.add(new Segment(Length.metres(from), Length.metres(to), lying));
         if (!last) {
-          joints.add(choice.at(to));
+          double next = i + 1 == seams.size() ? part.length().si() : seams.get(i + 1);
+          joints.add(choice.at(to, JOINT_SHARE * Math.min(to - from, next - to)));
         }
         from = to;
       }

@@ -155,6 +155,17 @@ public record Inertia(
   }
 
   /**
+   * The inertia of the same body turned by a right angle about the z axis: what lay along now lies across.
+   *
+   * @return roll and pitch exchanged, and the products as the axes ask
+   */
+  public Inertia turnedAcross() {
+    MomentOfInertia aboutX = pitch;
+    MomentOfInertia aboutY = roll;
+    return new Inertia(aboutX, aboutY, yaw, productXy.times(-1.0), productYz.times(-1.0), productXz);
+  }
+
+  /**
    * A moment of inertia about an axis at a distance.
    *
    * <pre>{@code I = I_0 + m·(a² + b²)}</pre>

@@ -5,7 +5,7 @@ import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.quantity.Density;
 import io.github.wingwright.core.quantity.Pressure;
 import java.util.List;
-import java.util.Objects;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
@@ -192,7 +192,23 @@ public final class Materials {
           SPRUCE, BIRCH_PLYWOOD, BALSA_PLYWOOD, CARD, EPS, XPS, FOAM_SHEET, FOAM_BOARD, EPP, CARBON_TUBE, GLASS_LAMINATE, STEEL, BRASS,
           LEAD, TUNGSTEN, TUNGSTEN_PUTTY, MODELLING_CLAY);
 
+  /** What is cut, glued or bought, not printed. */
+  private static final Set<Material> NOT_PRINTED =
+      Set.of(
+          BALSA_LIGHT, BALSA_MEDIUM, BALSA_HARD, SPRUCE, BIRCH_PLYWOOD, BALSA_PLYWOOD, CARD, EPS, XPS, FOAM_SHEET, FOAM_BOARD,
+          EPP, CARBON_TUBE, GLASS_LAMINATE, STEEL, BRASS, LEAD, TUNGSTEN, TUNGSTEN_PUTTY, MODELLING_CLAY);
+
   private Materials() {}
+
+  /**
+   * Whether a material comes out of a printer's nozzle.
+   *
+   * @param material of this catalogue, or one's own
+   * @return false for those of this catalogue that are cut, glued or bought; true for polymers and for one's own
+   */
+  public static boolean isPrinted(Material material) {
+    return NOT_PRINTED.stream().noneMatch(m -> m.name().equalsIgnoreCase(material.name()));
+  }
 
   /**
    * The whole catalogue.

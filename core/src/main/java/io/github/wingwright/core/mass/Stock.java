@@ -82,6 +82,23 @@ public final class Stock {
   }
 
   /**
+   * A tube, or a rod without a bore, along the y axis: a spar through both halves of a wing, a joiner.
+   *
+   * @param name what it is
+   * @param material what it is made of
+   * @param outer outer diameter, positive
+   * @param inner inner diameter, less than the outer; zero for a rod
+   * @param length its length, positive
+   * @param centreOfGravity its middle
+   * @return the item with the range of the density and its own inertia
+   */
+  public static MassItem tubeAcross(
+      String name, Material material, Length outer, Length inner, Length length, Placement centreOfGravity) {
+    MassItem along = tube(name, material, outer, inner, length, centreOfGravity);
+    return along.withOwnInertia(along.ownInertia().turnedAcross());
+  }
+
+  /**
    * A solid part, such as a wing cut from foam.
    *
    * @param name what it is

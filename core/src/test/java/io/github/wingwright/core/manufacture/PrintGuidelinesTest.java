@@ -103,11 +103,23 @@ class PrintGuidelinesTest {
         .containsExactly("seam: pin", "seam: hole");
     assertThat(PrintGuidelines.check("seam", joint(JointKind.TUBE, 1.5, 0.1))).extracting(f -> f.subject()).containsExactly("seam: hole");
     assertThat(PrintGuidelines.check("seam", joint(JointKind.TUBE, 2.0, 0.1))).isEmpty();
-    assertThat(PrintGuidelines.check("seam", joint(JointKind.TONGUE, 0.42, 0.1))).isEmpty();
-    assertThat(PrintGuidelines.check("seam", joint(JointKind.TONGUE, 0.3, 0.1))).hasSize(1);
+    assertThat(PrintGuidelines.check("seam", joint(JointKind.TONGUE, 0.84, 0.1))).isEmpty();
+    assertThat(PrintGuidelines.check("seam", joint(JointKind.TONGUE, 0.6, 0.1)))
+        .extracting(f -> f.subject())
+        .containsExactly("seam: smallest feature");
     assertThat(PrintGuidelines.check("rod", Bore.along(0.3, mm(1.2), Length.ZERO, mm(30))))
         .hasValueSatisfying(f -> assertThat(f.value().orElseThrow()).isCloseTo(1.2e-3, within(1e-15)));
     assertThat(PrintGuidelines.check("rod", Bore.along(0.3, mm(2.2), Length.ZERO, mm(30)))).isEmpty();
+  }
+
+  @Test
+  void a_wing_thinner_at_its_tip_than_the_smallest_feature_is_found_a_pointed_body_is_not() {
+    SlenderPart thin = new SlenderPart("panel", Materials.PLA, mm(0.42), List.of(
+        new SlenderPart.Station(Length.ZERO, Length.ZERO, mm(40), mm(2), Moment.ZERO),
+        new SlenderPart.Station(mm(100), Length.ZERO, mm(20), mm(0.7), Moment.ZERO)));
+    assertThat(PrintGuidelines.check(thin, Orientation.UPRIGHT)).extracting(f -> f.subject()).containsExactly("panel: smallest feature");
+    SlenderPart body = SlenderPart.body(new Fuselage(BodyShape.capsule(), mm(100), mm(20)), Materials.PLA, mm(0.84), x -> 0);
+    assertThat(PrintGuidelines.check(body, Orientation.UPRIGHT)).noneSatisfy(f -> assertThat(f.subject()).contains("feature"));
   }
 
   @Test

@@ -209,6 +209,21 @@ class SegmentationTest {
   }
 
   @Test
+  void joints_from_both_ends_of_a_short_piece_do_not_meet_in_it() {
+    // Swept by 1 : 1 over 250 mm on a bed of 90 mm: the section takes most of it, pieces are short.
+    SlenderPart swept = new SlenderPart("beam", Materials.PLA, mm(0.42), List.of(
+        new SlenderPart.Station(Length.ZERO, Length.ZERO, mm(80), mm(8), Moment.newtonMetres(1)),
+        new SlenderPart.Station(mm(250), mm(250), mm(310), mm(6), Moment.ZERO)));
+    Segmentation pieces = Segmentation.of(swept, cube(90), UPRIGHT);
+    assertThat(pieces.segments()).hasSizeGreaterThan(4);
+    for (int i = 0; i < pieces.joints().size(); i++) {
+      double before = pieces.segments().get(i).length().si();
+      double after = pieces.segments().get(i + 1).length().si();
+      assertThat(pieces.joints().get(i).overlap().si()).isPositive().isLessThanOrEqualTo(0.45 * Math.min(before, after) + 1e-12);
+    }
+  }
+
+  @Test
   void the_tongue_of_a_wing_carries_what_its_flat_section_does_across_its_layers() {
     Joint tongue = Joint.lightest(beam(240, 60, 2.4, x -> 1e-4), mm(100));
     assertThat(tongue.kind()).isEqualTo(JointKind.TONGUE);

@@ -10,6 +10,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
+import io.github.wingwright.core.quantity.MomentOfInertia;
 import org.junit.jupiter.api.Test;
 
 class InertiaTest {
@@ -42,6 +43,44 @@ class InertiaTest {
     assertThat(tube.roll().si()).isCloseTo(roll, within(1e-12));
     assertThat(tube.pitch().si()).isCloseTo(pitch, within(1e-6));
     assertThat(tube.yaw()).isEqualTo(tube.pitch());
+  }
+
+  @Test
+  void a_body_turned_across_has_the_sums_of_its_turned_points() {
+    double[][] points = {{0.3, 0.1, 0.05}, {-0.2, 0.04, 0.1}, {0.05, -0.12, -0.07}};
+    Inertia own = sums(points);
+    double[][] turned = new double[3][];
+    for (int i = 0; i < 3; i++) {
+      // By 90° from x towards y.
+      turned[i] = new double[] {-points[i][1], points[i][0], points[i][2]};
+    }
+    Inertia expected = sums(turned);
+    Inertia got = own.turnedAcross();
+    assertThat(got.roll().si()).isCloseTo(expected.roll().si(), within(1e-15));
+    assertThat(got.pitch().si()).isCloseTo(expected.pitch().si(), within(1e-15));
+    assertThat(got.yaw().si()).isCloseTo(expected.yaw().si(), within(1e-15));
+    assertThat(got.productXy().si()).isCloseTo(expected.productXy().si(), within(1e-15));
+    assertThat(got.productXz().si()).isCloseTo(expected.productXz().si(), within(1e-15));
+    assertThat(got.productYz().si()).isCloseTo(expected.productYz().si(), within(1e-15));
+    assertThat(own.times(2).yaw().si()).isCloseTo(2 * own.yaw().si(), within(1e-18));
+  }
+
+  /** Points of 1 kg each. */
+  private static Inertia sums(double[][] points) {
+    double[] s = new double[6];
+    for (double[] p : points) {
+      s[0] += p[1] * p[1] + p[2] * p[2];
+      s[1] += p[0] * p[0] + p[2] * p[2];
+      s[2] += p[0] * p[0] + p[1] * p[1];
+      s[3] += p[0] * p[1];
+      s[4] += p[0] * p[2];
+      s[5] += p[1] * p[2];
+    }
+    return new Inertia(moment(s[0]), moment(s[1]), moment(s[2]), moment(s[3]), moment(s[4]), moment(s[5]));
+  }
+
+  private static MomentOfInertia moment(double si) {
+    return kilogramSquareMetres(si);
   }
 
   @Test

@@ -40,6 +40,25 @@ class MaterialsTest {
   }
 
   @Test
+  void wood_foam_and_metal_are_not_printed_and_polymers_are() {
+    assertThat(Materials.all().stream().filter(Materials::isPrinted))
+        .containsExactly(Materials.PLA, Materials.FOAMING_PLA, Materials.FOAMING_PLA_PARTLY, Materials.PETG, Materials.ABS,
+            Materials.ASA, Materials.PA, Materials.PA12, Materials.PC, Materials.PP, Materials.TPU);
+    assertThat(Materials.isPrinted(Material.of("my own", gramsPerCubicCentimetre(1.1), Source.BRIEF))).isTrue();
+    Density weighed = Density.kilogramsPerCubicMetre(101);
+    assertThat(Materials.isPrinted(Materials.BALSA_LIGHT.withDensity(weighed, weighed, weighed, Source.BRIEF))).isFalse();
+  }
+
+  @Test
+  void foam_board_weighs_what_builders_weighed() {
+    // 20 in × 30 in × 3/16 in: 115 g; A1 of 5 mm: 225 g (public weighings; kitchen scales, to a gram and to 2 %).
+    double dollar = Stock.sheetMass(Materials.FOAM_BOARD, Length.inches(20).times(Length.inches(30)), Length.inches(0.1875)).grams();
+    double a1 = Stock.sheetMass(Materials.FOAM_BOARD, Length.millimetres(594).times(Length.millimetres(841)), Length.millimetres(5)).grams();
+    assertThat(115 / dollar * 75).isBetween(61.5, 90.5);
+    assertThat(225 / a1 * 75).isBetween(61.5, 90.5);
+  }
+
+  @Test
   void balsa_grades_meet_the_range_of_the_trade() {
     // 40 to 340 kg/m³, encyclopaedia figure repeated on a trade page.
     for (Material balsa : new Material[] {Materials.BALSA_LIGHT, Materials.BALSA_MEDIUM, Materials.BALSA_HARD}) {

@@ -98,6 +98,16 @@ class StockTest {
   }
 
   @Test
+  void a_spar_across_rolls_as_a_boom_along_pitches() {
+    MassItem boom = Stock.tube("boom", Materials.CARBON_TUBE, mm(4), mm(3), mm(500), HERE);
+    MassItem spar = Stock.tubeAcross("spar", Materials.CARBON_TUBE, mm(4), mm(3), mm(500), HERE);
+    assertThat(spar.massBand()).isEqualTo(boom.massBand());
+    assertThat(spar.ownInertia().roll()).isEqualTo(boom.ownInertia().pitch());
+    assertThat(spar.ownInertia().pitch()).isEqualTo(boom.ownInertia().roll());
+    assertThat(spar.ownInertia().yaw()).isEqualTo(boom.ownInertia().yaw());
+  }
+
+  @Test
   void sheets_cores_and_coverings_weigh_density_times_size() {
     Area area = Area.squareCentimetres(100);
     assertThat(Stock.sheet("fin", Materials.BALSA_MEDIUM, area, mm(1.5), HERE).mass().si())

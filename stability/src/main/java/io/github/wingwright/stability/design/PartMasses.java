@@ -71,7 +71,7 @@ final class PartMasses {
     plate(items, steps, airframe.tails().get(1), "vertical_tail");
     for (MassItem item : brief.carried()) {
       items.add(item);
-      steps.put(item.name(), Step.given(item.name(), "m", item.mass(), Source.BRIEF));
+      steps.put(item.name(), Step.given(item.name(), "m", item.mass(), item.source()));
     }
     ballast(items, steps, body);
     MassStatement statement = MassStatement.of(items);

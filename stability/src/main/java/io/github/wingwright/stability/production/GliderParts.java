@@ -70,6 +70,7 @@ public final class GliderParts {
   private final Airframe airframe;
   private final Tail horizontal;
   private final Tail vertical;
+  private final WingSolid plain;
   private final WingSolid half;
   private final BodySolid body;
   private final PlateSolid tailplane;
@@ -88,9 +89,8 @@ public final class GliderParts {
     airframe = design.aircraft().airframe();
     Wing wing = airframe.wing();
     Length thickness = design.brief().tailThickness();
-    WingSolid plain =
-        WingSolid.half(wing.planform(), wing.section()).trailingEdgeAtLeast(design.brief().lineWidth());
-    half = pinned(plain);
+    plain = WingSolid.half(wing.planform(), wing.section()).trailingEdgeAtLeast(design.brief().lineWidth());
+    half = pinned(wing.planform().span());
     pinned = half != plain;
     horizontal = airframe.horizontalTail().orElseThrow(() -> without("tailplane"));
     vertical = airframe.verticalTail().orElseThrow(() -> without("fin"));
@@ -130,8 +130,11 @@ public final class GliderParts {
     return new IllegalStateException("parts of a glider must include a " + what + ", the design has none");
   }
 
-  /** The half with the holes of the joint in the middle, along the panel for a pin bent to the dihedral; without, if there is no room. */
-  private WingSolid pinned(WingSolid plain) {
+  /**
+   * The half with the holes of the joint in the middle, no deeper than so much, along the panel for a pin bent to the dihedral;
+   * without, if there is no room.
+   */
+  private WingSolid pinned(Length deepest) {
     LaunchLoads loads = LaunchLoads.of(design);
     Length wall = design.brief().wingShell().wallThickness();
     Joint joint =
@@ -143,7 +146,7 @@ public final class GliderParts {
     Length hole = joint.size().plus(joint.clearance().times(2.0));
     WingSolid bored = plain;
     for (int i = 0; i < (joint.kind() == JointKind.TUBE ? 1 : 2); i++) {
-      Length depth = joint.overlap();
+      Length depth = joint.overlap().compareTo(deepest) < 0 ? joint.overlap() : deepest;
       while (depth.compareTo(SHALLOWEST) >= 0 && !plain.fits(Bore.along(ROOT_PLACES[i], hole, Length.ZERO, depth))) {
         depth = depth.minus(Length.millimetres(0.5));
       }
@@ -241,7 +244,11 @@ public final class GliderParts {
     if (name.equals(Tail.Role.HORIZONTAL.words())) {
       return Pieces.ofPlate(tailplane, segments);
     }
-    return name.equals(Tail.Role.VERTICAL.words()) ? Pieces.ofPlate(fin, segments) : Pieces.ofWing(half, segments);
+    if (name.equals(Tail.Role.VERTICAL.words())) {
+      return Pieces.ofPlate(fin, segments);
+    }
+    // From the other end of the first piece comes the hole of its seam.
+    return Pieces.ofWing(pinned(segments.segments().get(0).length().times(0.5)), segments);
   }
 
   private Part part(String name, TriangleMesh mesh) {

@@ -17,6 +17,7 @@ import io.github.wingwright.core.manufacture.PrintList;
 import io.github.wingwright.core.manufacture.Segmentation;
 import io.github.wingwright.core.manufacture.SlenderPart;
 import io.github.wingwright.core.mass.Material;
+import io.github.wingwright.core.mass.Materials;
 import io.github.wingwright.core.mass.PrintedShell;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
@@ -144,6 +145,16 @@ public final class PrintPlan {
    */
   public List<Finding> findings() {
     List<Finding> findings = new ArrayList<>(list.findings());
+    Material material = design.brief().material();
+    if (!Materials.isPrinted(material)) {
+      findings.add(
+          Finding.of(
+              Severity.CAUTION,
+              "material",
+              "No printer lays " + material.name() + ". Masses and strength are those of walls and plates as thick as the brief"
+                  + " says, cut from it by the templates; a solid part has an infill of 1.",
+              Source.library("what is printed and what is cut")));
+    }
     findings.addAll(loads.findings());
     findings.addAll(loads.findings(loads.onJoints(list)));
     PrintGuidelines.trailingEdge(design.aircraft().airframe().wing(), design.brief().lineWidth()).ifPresent(findings::add);
