@@ -116,7 +116,7 @@ class BriefRefusalTest {
         fault("{\"a\": \"1 \\m\"}", 1, 11, "a backslash in a text must be followed by one of"),
         fault("{\"a\": \"1 \\u00zm\"}", 1, 14, "\\u in a text must be followed by four hexadecimal digits, was 'z'"),
         fault("{\"a\": [1, 2}", 1, 12, "'}' stands where ']' must close what was opened: the list that begins in line 1, column 7 is not"),
-        fault("{\"a\": 1.}", 1, 8, "'}' closes nothing; leave it out"),
+        fault("{\"a\": 1}}", 1, 9, "'}' closes nothing; leave it out"),
         fault("{\"a\": \"1 m", 1, 11, "the file ends inside a text; its closing quotation mark is missing"),
         fault("{\n  \"a\": {\"b\": 1", 2, 15, "the file ends too early: the object that begins in line 2, column 8 is not closed"),
         fault("{\"a\": 1." + "2".repeat(2_000) + "}", 1, 2_009, "must have at most 1000 characters, had 2001"));
