@@ -50,7 +50,7 @@ class ConsiderationsAgainstSourcesTest {
     all.put(
         "Considerations.lengthAtMost/3",
         () ->
-            Considerations.lengthAtMost(Length.millimetres(250), 3, Length.millimetres(20)).lengthsAt(0.03, ANY).upper());
+            Considerations.lengthAtMost(Length.metres(0.26), 5, Length.metres(0.05)).lengthsAt(0.03, ANY).upper());
     all.put(
         "Considerations.lengthAtLeast/1",
         () -> Considerations.lengthAtLeast(Length.feet(26.42)).margin(Length.feet(31.6).si(), 1.7));
@@ -63,9 +63,9 @@ class ConsiderationsAgainstSourcesTest {
         () -> Considerations.finenessFor(FinenessContext.FIXED_VOLUME).diametersAt(3.0, ANY).upper());
     all.put(
         "Considerations.diameterNear/2",
-        () -> Considerations.diameterNear(2.5, Length.millimetres(12)).preferredDiameter(0.3).orElseThrow());
+        () -> Considerations.diameterNear(2.5, Length.inches(0.6)).margin(0.5, Length.inches(3.44).si()));
     all.put(
-        "Considerations.diameterNear/1", () -> Considerations.diameterNear(Length.millimetres(30)).margin(0.3, 0.024));
+        "Considerations.diameterNear/1", () -> Considerations.diameterNear(Length.feet(5.75)).margin(9.6, Length.feet(5.0).si()));
     all.put(
         "Considerations.diameterAtLeast/1",
         () -> Considerations.diameterAtLeast(Length.metres(0.03 * Math.sqrt(2.0))).margin(0.3, 0.06));
@@ -156,7 +156,7 @@ class ConsiderationsAgainstSourcesTest {
     all.put(
         "BodyLayout.carriesWingThrough/3",
         () ->
-            BodyLayout.carriesWingThrough(Length.millimetres(12), 0.2, Length.millimetres(1))
+            BodyLayout.carriesWingThrough(Length.millimetres(12), 0.76, Length.ZERO)
                 .diametersAt(0.3, ANY)
                 .lower());
     all.put(

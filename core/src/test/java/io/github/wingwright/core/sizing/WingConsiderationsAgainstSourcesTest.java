@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Density;
 import io.github.wingwright.core.quantity.KinematicViscosity;
 import io.github.wingwright.core.quantity.Length;
@@ -26,13 +27,25 @@ class WingConsiderationsAgainstSourcesTest {
   private static final BiconvexSection THIN = new BiconvexSection(0.06);
   private static final BiconvexSection TWELVE = new BiconvexSection(0.12);
 
+  /** At 95 % of the chord 1.14 % above and 0.48 % below, from the table. */
+  private static final BiconvexSection TABLED = new BiconvexSection((0.0114 + 0.0048) / (4.0 * 0.95 * 0.05));
+
+  /** 0.0023772 slug/ft³. */
+  private static final double LANDING_DENSITY = 0.0023772 * Mass.slugs(1).si() / Math.pow(Length.feet(1).si(), 3);
+
+  /** What a square foot carries: 43.2454884 lb of take-off weight, of which 0.975 are left at the landing. */
+  private static final Mass LANDING_MASS = Mass.pounds(43.2454884 * 0.975);
+
+  private static final Length TAIL_SPAN = Length.feet(13.00071793);
+  private static final Area TAIL_AREA = Area.squareFeet(30.73066667);
+
   private static Map<String, DoubleSupplier> cases() {
     Map<String, DoubleSupplier> all = new TreeMap<>();
     all.put(
         "WingConsiderations.printableTrailingEdge/2",
         () ->
             WingConsiderations.printableTrailingEdge(Length.millimetres(0.45), 0.95)
-                .margin(new WingFrame(0.4, 0.6, THIN), 0.05));
+                .margin(new WingFrame(0.4, 0.6, TABLED), 0.05));
     all.put(
         "WingConsiderations.reynoldsNumberAtLeast/3",
         () ->
@@ -43,8 +56,8 @@ class WingConsiderationsAgainstSourcesTest {
         "WingConsiderations.fliesWhenThrown/5",
         () ->
             WingConsiderations.fliesWhenThrown(
-                    Speed.knots(61), 1.0, 2.0, Density.kilogramsPerCubicMetre(1.225), Mass.kilograms(1000))
-                .meanChords(new WingFrame(10, 1.0, TWELVE))
+                    Speed.knots(75.2354794), 1.0, 2.2, Density.kilogramsPerCubicMetre(LANDING_DENSITY), LANDING_MASS)
+                .meanChords(new WingFrame(Length.feet(1.0).si(), 1.0, TWELVE))
                 .lower());
     all.put(
         "WingConsiderations.fliesWhenThrown/6",
@@ -62,7 +75,9 @@ class WingConsiderationsAgainstSourcesTest {
         });
     all.put(
         "WingConsiderations.rootChordAtMost/1",
-        () -> WingConsiderations.rootChordAtMost(Length.millimetres(180)).margin(new WingFrame(0.4, 0.0, THIN), 0.081));
+        () ->
+            WingConsiderations.rootChordAtMost(Length.feet(2.7))
+                .margin(new WingFrame(TAIL_SPAN.si(), 0.75, THIN), TAIL_AREA.dividedBy(TAIL_SPAN).si()));
     all.put(
         "WingConsiderations.piecesOfEachHalf/2",
         () ->
@@ -71,8 +86,8 @@ class WingConsiderationsAgainstSourcesTest {
     all.put(
         "WingConsiderations.aspectRatioWithin/3",
         () ->
-            WingConsiderations.aspectRatioWithin(7.6, 12, Source.COMMON_PRACTICE)
-                .margin(new WingFrame(Length.feet(36).si(), 0.7, TWELVE), Length.feet(174.0 / 36.0).si()));
+            WingConsiderations.aspectRatioWithin(5.5, 12, Source.COMMON_PRACTICE)
+                .margin(new WingFrame(TAIL_SPAN.si(), 0.75, TWELVE), TAIL_AREA.dividedBy(TAIL_SPAN).si()));
     all.put(
         "WingConsiderations.rootThicknessAtLeast/1",
         () ->

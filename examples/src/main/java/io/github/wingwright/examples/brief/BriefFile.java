@@ -17,7 +17,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Pattern;
 
 /** Reads a file of JSON into {@link Field}s. */
 public final class BriefFile {
@@ -28,10 +27,6 @@ public final class BriefFile {
 
   private static final JsonFactory JSON =
       new JsonFactoryBuilder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).build();
-
-  /** What the parser advises its programmers is nothing to the writer of a brief. */
-  private static final Pattern PARSER_ADVICE =
-      Pattern.compile(": enable `[^`]*` to allow|, from `[^`]*`|\\s*\\(start marker at [^)]*\\)|\\s*at \\[Source: [^\\]]*\\]");
 
   private BriefFile() {}
 
@@ -106,9 +101,8 @@ public final class BriefFile {
       return top;
     } catch (JsonProcessingException e) {
       JsonLocation at = e.getLocation() == null ? parser.currentLocation() : e.getLocation();
-      String why = PARSER_ADVICE.matcher(e.getOriginalMessage()).replaceAll("");
       throw new BriefException(
-          name + ", line " + at.getLineNr() + ", column " + at.getColumnNr() + ": not JSON: " + why, e);
+          name + ", line " + at.getLineNr() + ", column " + at.getColumnNr() + ": not JSON: " + JsonFault.words(e, parser), e);
     }
   }
 

@@ -135,18 +135,8 @@ public final class DesignProgram {
         return slotted(
             flyable(SizingLoop.of(brief.brief()).madeTo(brief.making().length(), brief.making().mass()).solve()));
       } catch (ConvergenceException | IllegalStateException | IllegalArgumentException e) {
-        BriefException refused = culprit(e).error("no design satisfies this brief: " + e.getMessage());
-        refused.initCause(e);
-        throw refused;
+        throw NoDesign.of(top, e);
       }
-    }
-
-    /** A mass that does not settle comes of a wing whose area follows the mass: what asks for that is to be looked at. */
-    private Field culprit(RuntimeException refusal) {
-      Field wing = top.required("wing");
-      return refusal instanceof ConvergenceException
-          ? wing.optional("loading").or(() -> wing.optional("target_speed")).orElse(wing)
-          : top;
     }
 
     /** Slots for the tails that take a third of the body or more leave nothing to hold them. */
@@ -168,10 +158,12 @@ public final class DesignProgram {
     }
 
     /** A tail that must stand steeper than any of the methods knows is no tail; the lattice would refuse it. */
-    private static Design flyable(Design design) {
+    private Design flyable(Design design) {
       Angle tail = design.trim().tailIncidence();
       if (!(Math.abs(tail.si()) < Math.PI / 4)) {
-        throw new IllegalStateException(
+        throw NoDesign.unbalanced(
+            top,
+            design,
             "to trim it the tail would have to stand at "
                 + tail.format(Angle.DEGREE, 2)
                 + ", and 45° is the most that can be reckoned; it balances too far "

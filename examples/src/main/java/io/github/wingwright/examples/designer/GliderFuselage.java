@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.examples.designer;
 
+import io.github.wingwright.core.ConvergenceException;
 import io.github.wingwright.core.aerodynamics.BodyFormFactor;
 import io.github.wingwright.core.aerodynamics.FrictionModel;
 import io.github.wingwright.core.atmosphere.FlightCondition;
@@ -115,9 +116,9 @@ final class GliderFuselage {
       return goal == GlideGoal.DISTANCE
           ? height * glider.bestLiftToDrag()
           : height / glider.leastSinkRate();
-    } catch (IllegalStateException cannotFly) {
-      // Too short for its tails, or beyond balancing: such a glider covers no distance and stays up
-      // for no time.
+    } catch (IllegalStateException | ConvergenceException cannotFly) {
+      // Too short for its tails, beyond balancing, or of a mass that does not settle: such a glider covers no distance
+      // and stays up for no time.
       return 0.0;
     }
   }

@@ -119,9 +119,7 @@ public final class FuselageProgram {
     try {
       return BodyStudy.of(brief);
     } catch (ConvergenceException | IllegalStateException | IllegalArgumentException e) {
-      BriefException refused = top.error("no fuselage follows from this brief: " + e.getMessage());
-      refused.initCause(e);
-      throw refused;
+      throw NoFuselage.of(top, brief, e);
     }
   }
 

@@ -92,11 +92,49 @@ class BriefRefusalTest {
     assertThatThrownBy(() -> read(json)).isInstanceOf(BriefException.class).hasMessage(message);
   }
 
-  @Test
-  void a_key_that_is_there_twice_is_named_with_its_place() {
-    assertThatThrownBy(() -> read("{\"span\": \"1 m\",\n \"span\": \"2 m\"}"))
+  static Stream<Arguments> faults() {
+    return Stream.of(
+        fault("{\"span\": \"1 m\",\n \"span\": \"2 m\"}", 2, 8, "the field \"span\" is there twice; leave one of them out"),
+        fault("{\"span\": \"1 m\",, \"pieces\": 2}", 1, 16, "an entry is missing before the ','; leave out a comma"),
+        fault("{\"span\": \"1 m\",}", 1, 16, "an entry is missing before the '}'; leave out a comma"),
+        fault("{\"a\": [1, 2,]}", 1, 13, "an entry is missing before the ']'"),
+        fault("{\"a\": 1\n \"b\": 2}", 2, 2, "a comma or the closing bracket must follow the value before, was '\"'"),
+        fault("{\"a\": 1 m}", 1, 9, "was 'm'; is a comma missing, or the quotation marks around a text?"),
+        fault("{\"a\" 1}", 1, 6, "a colon must stand between the name of a field and its value, was '1'"),
+        fault("{a: 1}", 1, 2, "the name of a field must stand here, in quotation marks like \"this\", was 'a'"),
+        fault("{\"a\": 1,5}", 1, 9, "was '5'; the decimal mark of a number is a point"),
+        fault("{'a': 1}", 1, 2, "text and names must stand in plain quotation marks like \"this\", was '''"),
+        fault("{\"a\": “1 m”}", 1, 7, "text and names must stand in plain quotation marks like \"this\", was '“'"),
+        fault("{\"a\": 01}", 1, 8, "a number must not begin with a further zero"),
+        fault("{\"a\": 1.}", 1, 8, "a number is written like 12, 0.5 or 1e-3"),
+        fault("{\"a\": .5}", 1, 7, "was '.'; a number begins with a digit or a minus"),
+        fault("{\"a\": +5}", 1, 8, "no plus in front, was '+'"),
+        fault("{\"a\": six}", 1, 7, "true or false, a list in brackets or an object in braces, was six"),
+        fault("{\"a\": 1} // note", 1, 10, "JSON has no comments; leave out what follows the '/'"),
+        fault("{\"a\": \"1 m\n}", 1, 11, "a text must end on the line on which it began; its closing quotation mark is missing"),
+        fault("{\"a\": \"1\tm\"}", 1, 9, "a text must not hold control characters such as tabs"),
+        fault("{\"a\": \"1 \\m\"}", 1, 11, "a backslash in a text must be followed by one of"),
+        fault("{\"a\": \"1 \\u00zm\"}", 1, 14, "\\u in a text must be followed by four hexadecimal digits, was 'z'"),
+        fault("{\"a\": [1, 2}", 1, 12, "'}' stands where ']' must close what was opened: the list that begins in line 1, column 7 is not"),
+        fault("{\"a\": 1}}", 1, 9, "'}' closes nothing; leave it out"),
+        fault("{\"a\": \"1 m", 1, 11, "the file ends inside a text; its closing quotation mark is missing"),
+        fault("{\n  \"a\": {\"b\": 1", 2, 15, "the file ends too early: the object that begins in line 2, column 8 is not closed"),
+        fault("{\"a\": 1." + "2".repeat(2_000) + "}", 1, 2_009, "must have at most 1000 characters, had 2001"));
+  }
+
+  private static Arguments fault(String json, int line, int column, String says) {
+    return Arguments.of(json, "b.json, line " + line + ", column " + column + ": not JSON: ", says);
+  }
+
+  @ParameterizedTest
+  @MethodSource("faults")
+  void what_is_no_json_is_told_in_words_for_its_author_and_none_of_the_parser(String json, String place, String says) {
+    assertThatThrownBy(() -> BriefFile.parse("b.json", json))
         .isInstanceOf(BriefException.class)
-        .hasMessageContainingAll("b.json, line 2, column ", "Duplicate field 'span'");
+        .hasMessageStartingWith(place)
+        .hasMessageContaining(says)
+        .message()
+        .doesNotContainIgnoringCase("unexpected", "token", "(code", "marker", "end-of-input");
   }
 
   @Test

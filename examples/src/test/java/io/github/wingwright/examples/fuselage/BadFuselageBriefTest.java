@@ -208,8 +208,30 @@ class BadFuselageBriefTest {
                 "\"nose_impact\": { \"mass\": \"51 g\", \"speed\": \"6.5 m/s\", \"stroke\": \"8"
                     + " mm\", \"wall_strength\": \"3 MPa\" },",
                 ""),
-            "no fuselage follows",
-            "fixed or bounded"));
+            "field \"considerations\": no fuselage follows",
+            "fixed or bounded",
+            "longest_part"),
+        survey(
+            "nearest to no target",
+            "{ \"length\": \"900 mm\", \"diameter\": \"92 mm\" }",
+            "{ \"by\": \"nearest_to_targets\" }",
+            "line 42, column 21, field \"choice.by\": no fuselage follows",
+            "needs a target",
+            "wing_thickness"),
+        survey(
+            "a body stouter than its family",
+            "{ \"length\": \"900 mm\", \"diameter\": \"92 mm\" }",
+            "{ \"length\": \"20 mm\", \"diameter\": \"92 mm\" }",
+            "field \"choice.length\": no fuselage follows",
+            "at least 478.4 mm",
+            "was 20 mm"),
+        survey(
+            "a unit of another kind",
+            "\"mass\": \"520 g\"",
+            "\"mass\": \"3 mm\"",
+            "field \"contents.things[2].mass\": mass must be",
+            "\"mm\" is a unit of length, not of mass",
+            "kg, g"));
   }
 
   @ParameterizedTest

@@ -33,7 +33,8 @@ public record Making(Length length, Mass mass) implements Serializable {
   Step made(Step sized) {
     Step made = madePlace(sized);
     if (made.value() == 0.0 && sized.value() > 0.0) {
-      throw new IllegalStateException(
+      throw new NoArrangementException(
+          NoArrangementException.Matter.ROUNDING,
           sized.name()
               + " must be at least half a step of "
               + length

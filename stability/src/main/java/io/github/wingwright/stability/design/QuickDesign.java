@@ -192,8 +192,9 @@ public final class QuickDesign {
     return room;
   }
 
-  private IllegalStateException tooShort(double room) {
-    return new IllegalStateException(
+  private NoArrangementException tooShort(double room) {
+    return new NoArrangementException(
+        NoArrangementException.Matter.LENGTH,
         "the fuselage must be longer for such tails, or the tails smaller: with the wing as far forward as it may sit ("
             + mm(foremost)
             + " behind the nose) the tails need "
@@ -204,8 +205,9 @@ public final class QuickDesign {
             + mm(length - quarterX - foremost));
   }
 
-  IllegalStateException hopeless(double neutralPoint) {
-    return new IllegalStateException(
+  NoArrangementException hopeless(double neutralPoint) {
+    return new NoArrangementException(
+        NoArrangementException.Matter.BALANCE,
         "no ballast in the nose gives a static margin of "
             + numbers.wanted
             + ": the neutral point lies at "

@@ -92,7 +92,8 @@ final class TailPlates {
   private static double arm(String name, double[] v, TailBrief asked) {
     double arm = TailGeometry.arm(v[3] - v[4], v[0] * v[1] * v[2], asked.aspectRatio(), asked.taperRatio());
     if (Double.isNaN(arm)) {
-      throw new IllegalStateException(
+      throw new NoArrangementException(
+          NoArrangementException.Matter.ROUNDING,
           name + " must exist after rounding, but rounded to what can be made the tail no longer fits: make the steps"
               + " smaller, or the least tail arm greater");
     }
