@@ -5,6 +5,7 @@ import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.quantity.Density;
 import io.github.wingwright.core.quantity.Pressure;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 
