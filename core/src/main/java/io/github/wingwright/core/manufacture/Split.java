@@ -64,7 +64,7 @@ final class Split {
     boolean throughout = end >= part.length().si();
     JointChoice choice = new JointChoice(part);
     for (int i = 1; i < grid; i++) {
-      clear[i] = throughout || at[i] + overlap < end && choice.at(at[i]).reach().si() <= end;
+      clear[i] = throughout || at[i] + overlap < end && choice.at(at[i], Double.POSITIVE_INFINITY).reach().si() <= end;
     }
     return clear;
   }

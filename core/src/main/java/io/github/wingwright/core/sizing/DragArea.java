@@ -82,6 +82,15 @@ public interface DragArea {
   }
 
   /**
+   * Fineness ratios that the method was made for. A least of the drag outside would be one of the method, not of the body.
+   *
+   * @return the range, all if the method knows no end
+   */
+  default Interval fit() {
+    return Interval.ALL;
+  }
+
+  /**
    * What is remarkable about the drag of a body.
    *
    * @param body the body

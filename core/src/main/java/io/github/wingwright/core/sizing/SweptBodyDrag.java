@@ -3,6 +3,7 @@ package io.github.wingwright.core.sizing;
 
 import io.github.wingwright.core.aerodynamics.AfterbodyDrag;
 import io.github.wingwright.core.basis.Finding;
+import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.geometry.BodyShape;
@@ -25,6 +26,11 @@ record SweptBodyDrag(DragArea straight) implements DragArea {
     double u = shape.upsweep(length, diameter);
     double body = straight.dragArea(shape, length, diameter);
     return u > 0.0 ? body + AfterbodyDrag.upsweep(u, FuselageFormulas.frontalArea(diameter)) : body;
+  }
+
+  @Override
+  public Interval fit() {
+    return straight.fit();
   }
 
   @Override

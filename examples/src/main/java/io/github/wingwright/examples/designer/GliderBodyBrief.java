@@ -48,8 +48,13 @@ record GliderBodyBrief(
     LEAST_DRAG
   }
 
+  private static final Source WALLS = Source.taken("walls of the brief at the line width of its machine");
+
   /** Load at the tail in flight at the stall: this part of the weight (common practice, no source). */
-  private static final double TAIL_LOAD_AT_STALL = 0.1;
+  static final double TAIL_LOAD_AT_STALL = 0.1;
+
+  /** Half of the body lies between wing and tail, half ahead and behind, until both are placed. */
+  static final double FREE_SHARE = 0.5;
 
   /**
    * Reads it.
@@ -69,7 +74,7 @@ record GliderBodyBrief(
     Choice choice = field.optional("choose").map(f -> f.choice(Choice.class)).orElse(Choice.NEAREST_TO_TARGETS);
     field.refuseTheRest();
     BodyShell shell =
-        material.elasticModulus().map(known -> BodyShell.of(material, machine.lineWidth().times(walls)))
+        material.elasticModulus().map(known -> BodyShell.of(material, machine.lineWidth().times(walls)).withWallFrom(WALLS))
             .orElseThrow(() -> field.error("needs a material whose elastic modulus is known, \"" + material.name() + "\" has none"));
     DragArea drag = BodyDragArea.at(launch, air);
     Function<Wing, FuselageSizing> sizing =
@@ -87,7 +92,7 @@ record GliderBodyBrief(
           sized =
               sized
                   .considering(Considerations.diameterNear(multiple, wing.maximumThickness()))
-                  .considering(Considerations.tailArmAtLeast(leastArm, 0.5))
+                  .considering(Considerations.tailArmAtLeast(leastArm, 1.0 - FREE_SHARE))
                   .considering(tailMovement(wing, movement, shell, launch, air.density()));
           if (contents.isPresent()) {
             sized = contents.get().on(sized);
@@ -117,7 +122,7 @@ record GliderBodyBrief(
       Wing wing, double movement, BodyShell shell, Speed launch, Density air) {
     double lift = 0.5 * air.si() * launch.si() * launch.si() * GliderBrief.USABLE_LIFT * wing.planform().area().si();
     Force load = Force.newtons(lift * TAIL_LOAD_AT_STALL);
-    return Considerations.tailDeflectionAtMost(load, 0.5, movement, shell);
+    return Considerations.tailDeflectionAtMost(load, FREE_SHARE, movement, shell);
   }
 
   private static BodyShape shape(Field field) {

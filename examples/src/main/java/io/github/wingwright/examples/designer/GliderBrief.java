@@ -66,7 +66,7 @@ record GliderBrief(
   /** Folder names are made of these. */
   private static final String NAME = "[A-Za-z0-9][A-Za-z0-9_-]{0,59}";
 
-  private static final double SPEED_RATIO = 1.2;
+  static final double SPEED_RATIO = 1.2;
   private static final double LEAST_REYNOLDS = 20_000.0;
   /** What a small glider's wing meets from its stall to its throw. */
   private static final Interval COMPUTED_RANGE = Interval.between(15_000.0, 200_000.0);
@@ -108,7 +108,7 @@ record GliderBrief(
             .lineWidth(machine.lineWidth())
             .tailThickness(plate)
             .tailArmAtLeast(least);
-    brief = wing(brief, wingField, machine, air, speed, units);
+    brief = wing(brief, wingField, machine, air, launch, units);
     GliderBodyBrief body = GliderBodyBrief.from(brief.air(), top.required("fuselage"), machine, material, least, speed, units);
     brief = brief.fuselage(wing -> body.choice().apply(body.sizing().apply(wing))).bodyWalls(body.walls());
     ComposedSection section = ComposedSection.plate(0.02, 0.0);
@@ -170,7 +170,7 @@ record GliderBrief(
   }
 
   private static DesignBrief wing(
-      DesignBrief brief, Field field, PrinterBrief machine, AirState air, Speed launch, BriefUnits units) {
+      DesignBrief brief, Field field, PrinterBrief machine, AirState air, Launch launch, BriefUnits units) {
     WingSizing wing = WingSizing.open().showing(units.length());
     Optional<Length> span = field.optional("span").map(f -> f.quantity(Length.KIND, "50 mm", "20 m"));
     if (span.isPresent()) {
@@ -216,7 +216,7 @@ record GliderBrief(
     WingSizing asked =
         wing.section(section)
             .considering(WingConsiderations.printableTrailingEdge(machine.thinnest(), 0.95))
-            .considering(WingConsiderations.reynoldsNumberAtLeast(LEAST_REYNOLDS, launch, air.kinematicViscosity()))
+            .considering(WingConsiderations.reynoldsNumberAtLeast(LEAST_REYNOLDS, launch.speed(), air.kinematicViscosity()))
             .considering(WingConsiderations.rootChordAtMost(machine.longest()))
             .considering(WingConsiderations.piecesOfEachHalf(machine.longest(), pieces));
     // A wing that lacks something is refused here, at its place in the file.

@@ -65,8 +65,8 @@ final class GliderFuselage {
   private static List<Step> origins(Design design, GlidePoint glide) {
     List<Step> known = new ArrayList<>(design.sizedWing().workings().steps());
     Source first = Source.library("half of the length until wing and tail are placed");
-    known.add(Step.given("share of the length from wing to tail", "k", GliderBrief.FREE_SHARE, first));
-    known.add(Step.given("share of the length outside the arm", "k", 1.0 - GliderBrief.FREE_SHARE, first));
+    known.add(Step.given("share of the length from wing to tail", "k", GliderBodyBrief.FREE_SHARE, first));
+    known.add(Step.given("share of the length outside the arm", "k", 1.0 - GliderBodyBrief.FREE_SHARE, first));
     known.add(Step.given("airspeed", "V", glide.speed(), Source.taken("speed of the best glide")));
     known.add(Step.given("air temperature", "T", design.brief().air().temperature(), Source.BRIEF));
     known.add(Step.given("air pressure", "p", design.brief().air().pressure(), Source.BRIEF));
@@ -75,7 +75,7 @@ final class GliderFuselage {
     known.add(
         Step.of(
             TAIL_LOAD,
-            Step.given("load at the tail over the lift, at the stall", "k_t", GliderBrief.TAIL_LOAD_AT_STALL, Source.COMMON_PRACTICE),
+            Step.given("load at the tail over the lift, at the stall", "k_t", GliderBodyBrief.TAIL_LOAD_AT_STALL, Source.COMMON_PRACTICE),
             air.trace(design.brief().air().densityStep(Source.BRIEF)),
             Step.given("launch speed", "V_l", design.brief().launch().speed(), Source.BRIEF),
             Step.given("usable lift coefficient", "C_L", GliderBrief.USABLE_LIFT, Source.library("what a small wing can use")),

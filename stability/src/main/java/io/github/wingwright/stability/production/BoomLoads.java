@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 
 /**
- * Bending of a fuselage in the throw: at the wing, where it is greatest, and behind it, where a boom that is thinner than its
+ * Bending of a fuselage at launch: at the wing, where it is greatest, and behind it, where a boom that is thinner than its
  * pod may have less to spare.
  */
 final class BoomLoads {
@@ -22,7 +22,7 @@ final class BoomLoads {
   /** A boom counts apart once its reserve is less than so much of that at the wing (choice of this library). */
   private static final double WORSE = 0.95;
 
-  private static final String CAUSE = "tails and nose in the throw";
+  private static final String CAUSE = "tails and nose at launch";
 
   private BoomLoads() {}
 

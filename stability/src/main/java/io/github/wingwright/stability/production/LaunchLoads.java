@@ -218,7 +218,7 @@ public final class LaunchLoads {
   /**
    * All loads.
    *
-   * @return wing root, boom, nose; in the throw, at the impact, and in the pull of an elastic
+   * @return wing root, boom, nose; at launch, at the impact, and in the pull of an elastic
    */
   public List<Load> loads() {
     return List.copyOf(loads);
@@ -248,8 +248,7 @@ public final class LaunchLoads {
     double x = wing.quarterChordX().si();
     double diameter = body.diameter().si();
     double ring = BodyShell.secondMoment(diameter, bodyWall);
-    add("fuselage at the wing", "tails and nose at launch", Math.max(bodyBending(x + 1e-9), bodyBending(x - 1e-9)),
-        across * ring / (0.5 * diameter), nm);
+    loads.addAll(BoomLoads.of(design, this::bodyBending, across));
     double middle = Math.max(diameter - bodyWall, 0.5 * diameter);
     double strut = material.strength().map(Pressure::si).orElse(0.0) * Math.PI * bodyWall * middle;
     double pushed = PEAK * massBehind(diameter) * deceleration();

@@ -59,6 +59,7 @@ public final class PrintPlan {
     items.add(item("half wing", 2, shell(design.brief().wingShell()), mass("wing").times(0.5), half, machine, HOLLOW));
     SlenderPart body =
         SlenderPart.body(airframe.fuselage(), material, design.brief().bodyShell().wallThickness(), loads::bodyBending)
+            .markedAt(design.aircraft().masses().centreOfGravity().x())
             .jointedUpTo(slots(airframe));
     items.add(item("fuselage", 1, shell(design.brief().bodyShell()), mass("fuselage"), body, machine, HOLLOW));
     for (Tail tail : airframe.tails()) {
