@@ -37,9 +37,9 @@ final class CarriedItem {
     Optional<MassItem> tube = field.optional("tube").map(f -> tube(f, name, place));
     Optional<MassItem> sheet = field.optional("sheet").map(f -> sheet(f, name, place));
     field.refuseTheRest();
-    long said = (weighed.isPresent() ? 1 : 0) + (tube.isPresent() ? 1 : 0) + (sheet.isPresent() ? 1 : 0);
+    int said = (weighed.isPresent() ? 1 : 0) + (tube.isPresent() ? 1 : 0) + (sheet.isPresent() ? 1 : 0);
     if (said != 1) {
-      throw field.error("needs one of \"mass\", \"tube\" and \"sheet\", has " + (said == 0 ? "none" : Long.toString(said)));
+      throw field.error("needs one of \"mass\", \"tube\" and \"sheet\", has " + (said == 0 ? "none" : Integer.toString(said)));
     }
     // Sizes and places are the brief's, and so is the choice of the material.
     return weighed.or(() -> tube).or(() -> sheet).orElseThrow().withSource(Source.BRIEF);
