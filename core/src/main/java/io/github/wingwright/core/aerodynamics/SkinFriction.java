@@ -151,7 +151,7 @@ public final class SkinFriction {
   /**
    * Turbulent friction, after Prandtl and Schlichting.
    *
-   * <pre>{@code C_f = 0.455/(log₁₀ Ree)^2.58}</pre>
+   * <pre>{@code C_f = 0.455/(log₁₀ Re)^2.58}</pre>
    *
    * <p>Valid from 10⁵ to 10⁹. Example: Re = 10⁷ gives 0.00300371.
    *

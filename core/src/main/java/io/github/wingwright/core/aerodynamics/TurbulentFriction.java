@@ -11,7 +11,7 @@ import java.util.List;
 
 /** The laws for turbulent skin friction, to be chosen by name. */
 public enum TurbulentFriction {
-  /** 0.455/(log₁₀ Ree)^2.58, for 10⁵ to 10⁹: the usual choice. */
+  /** 0.455/(log₁₀ Re)^2.58, for 10⁵ to 10⁹: the usual choice. */
   PRANDTL_SCHLICHTING,
   /** 0.074/Re^0.2, for 10⁵ to 10⁷: simple enough to differentiate by hand. */
   FIFTH_ROOT,

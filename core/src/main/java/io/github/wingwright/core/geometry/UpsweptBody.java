@@ -8,6 +8,7 @@ import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Door;
 import java.io.Serializable;
 import java.util.Objects;
+import java.util.function.ToDoubleFunction;
 
 /**
  * A body whose afterbody is bent up: each section moves up as a whole, upright, along a camber line that starts with a
@@ -69,20 +70,21 @@ record UpsweptBody(BodyShape straight, double afterbody, Angle upsweep, double b
 
   @Override
   public double surfaceCentroid(double length, double diameter) {
-    PatchArea bent = mesh(length, diameter, true);
-    PatchArea flat = mesh(length, diameter, false);
-    double area = straight.wettedArea(length, diameter);
-    double moment = area * straight.surfaceCentroid(length, diameter);
-    return (moment + bent.moment - flat.moment) / (area + bent.area - flat.area);
+    return moved(straight.surfaceCentroid(length, diameter), skin -> skin.moment, length, diameter);
   }
 
   @Override
   public double surfaceCentroidHeight(double length, double diameter) {
+    return moved(straight.surfaceCentroidHeight(length, diameter), skin -> skin.rise, length, diameter);
+  }
+
+  /** A centroid of the skin from that before bending, by what bending does to area and moment. */
+  private double moved(double before, ToDoubleFunction<PatchArea> moment, double length, double diameter) {
     PatchArea bent = mesh(length, diameter, true);
     PatchArea flat = mesh(length, diameter, false);
     double area = straight.wettedArea(length, diameter);
-    double rise = area * straight.surfaceCentroidHeight(length, diameter);
-    return (rise + bent.rise - flat.rise) / (area + bent.area - flat.area);
+    double sum = area * before + moment.applyAsDouble(bent) - moment.applyAsDouble(flat);
+    return sum / (area + bent.area - flat.area);
   }
 
   @Override

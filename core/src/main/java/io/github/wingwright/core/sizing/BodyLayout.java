@@ -122,7 +122,7 @@ public final class BodyLayout {
             eyeBelowTop,
             ahead,
             shape,
-            (length, diameter) -> contents.frontOf(seat, shape, length, diameter) + eyeBehindFront.si(),
+            (length, diameter) -> contents.stowage().frontOf(seat, shape, length, diameter) + eyeBehindFront.si(),
             (length, diameter) ->
                 Step.of(
                     "distance of the eye from the nose",

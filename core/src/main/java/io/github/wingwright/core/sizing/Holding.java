@@ -66,8 +66,8 @@ record Holding(Wording wording, Contents contents, BodyShape shape, double least
               Length.METRE,
               "bisection of the length of the family's stoutest bodies, everything placed as far forward as it fits",
               "no room is left beside the tightest thing or behind the last one",
-              v -> contents.spaced(v[0], v[1], v[2]).leastLength(shape),
-              v -> contents.spaced(v[0], v[1], v[2]).roomBehind(shape, v[3], v[3] / stoutest),
+              v -> contents.spaced(v[0], v[1], v[2]).stowage().leastLength(shape),
+              v -> contents.spaced(v[0], v[1], v[2]).stowage().roomBehind(shape, v[3], v[3] / stoutest),
               Source.library("placed as far forward as it fits"),
               wall,
               clearance,
@@ -83,7 +83,7 @@ record Holding(Wording wording, Contents contents, BodyShape shape, double least
             "bisection of the diameter, everything placed as far forward as it fits",
             "no room is left beside the tightest thing or behind the last one",
             v -> leastDiameter(contents.spaced(v[1], v[2], v[3]), shape, v[0]),
-            v -> contents.spaced(v[1], v[2], v[3]).roomBehind(shape, v[0], v[4]),
+            v -> contents.spaced(v[1], v[2], v[3]).stowage().roomBehind(shape, v[0], v[4]),
             Source.library("placed as far forward as it fits"),
             length,
             wall,
@@ -93,12 +93,12 @@ record Holding(Wording wording, Contents contents, BodyShape shape, double least
   }
 
   private static double leastDiameter(Contents contents, BodyShape shape, double length) {
-    List<int[]> orders = contents.orders();
+    List<int[]> orders = contents.stowage().orders();
     double in = length / shape.leastFinenessRatio();
     double out = 0.0;
     while (in - out > 1e-11 * in) {
       double middle = 0.5 * (in + out);
-      if (contents.fitsAnyhow(shape, length, middle, orders)) {
+      if (contents.stowage().fitsAnyhow(shape, length, middle, orders)) {
         in = middle;
       } else {
         out = middle;

@@ -182,8 +182,8 @@ final class LayoutSteps {
         Length.METRE,
         "bisection for the foremost place with room",
         "no room is left to the contour, or to what lies ahead of it",
-        v -> contents.frontOf(at, shape, v[0], v[1]),
-        v -> contents.roomAhead(at, shape, v[0], v[1], v[2]),
+        v -> contents.stowage().frontOf(at, shape, v[0], v[1]),
+        v -> contents.stowage().roomAhead(at, shape, v[0], v[1], v[2]),
         Source.library("placed as far forward as it fits"),
         length,
         diameter);

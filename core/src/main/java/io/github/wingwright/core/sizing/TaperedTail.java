@@ -99,7 +99,7 @@ final class TaperedTail {
   /** (s/a)²/I at the part s/a of the free length ahead of the tail. */
   private static double integrand(
       BodyShape shape, double length, double diameter, double to, double free, double part, double wall) {
-    double across = 2.0 * Contents.room(shape, to * length - part * free, length, diameter);
+    double across = 2.0 * Stowage.room(shape, to * length - part * free, length, diameter);
     return part * part / BodyShell.secondMoment(across, wall);
   }
 }
