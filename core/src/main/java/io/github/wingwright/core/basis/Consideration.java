@@ -71,6 +71,19 @@ public interface Consideration {
   }
 
   /**
+   * The same where only a part of the search matters, because others leave no more: whoever needs time to find an end may
+   * first look whether it lies there.
+   *
+   * @param length length of the body [m]
+   * @param search the diameters to look at [m], positive and finite
+   * @param part the part of the search that matters
+   * @return an interval that has the same diameters in common with the part; empty only if none in the search satisfies it
+   */
+  default Interval diametersAt(double length, Interval search, Interval part) {
+    return diametersAt(length, search);
+  }
+
+  /**
    * The lengths that satisfy it at one diameter, as one interval.
    *
    * @param diameter diameter of the body [m]

@@ -18,42 +18,57 @@ final class RegionGrid {
   private static final double BEFORE_THE_END = 1e-9;
 
   final double[] lengths;
-  private final double[][] low;
-  private final double[][] high;
+  private final List<Weighed> binding;
+  private final PlaneWindow window;
+
+  /** What each consideration leaves by itself: known only once somebody asks why nothing is left. */
+  private final Interval[][] alone;
 
   RegionGrid(List<Weighed> binding, PlaneWindow window) {
+    this.binding = binding;
+    this.window = window;
     double[] even = even(window.lengths());
+    boolean[][] empty = empty(even);
     List<Double> ends = new ArrayList<>();
-    Interval[][] left = new Interval[binding.size()][even.length];
-    for (int k = 0; k < left.length; k++) {
-      Consideration one = binding.get(k).consideration();
-      for (int j = 0; j < even.length; j++) {
-        left[k][j] = window.left(one, even[j]);
-      }
-      addEnds(one, window, even, left[k], ends);
+    for (int k = 0; k < empty.length; k++) {
+      addEnds(binding.get(k).consideration(), even, empty[k], ends);
     }
     this.lengths = together(even, ends);
-    this.low = new double[binding.size()][lengths.length];
-    this.high = new double[binding.size()][lengths.length];
-    for (int k = 0; k < left.length; k++) {
-      for (int j = 0; j < lengths.length; j++) {
-        int known = Arrays.binarySearch(even, lengths[j]);
-        Interval interval = known >= 0 ? left[k][known] : window.left(binding.get(k).consideration(), lengths[j]);
-        Interval seen = interval.intersect(window.diameters());
-        low[k][j] = seen.isEmpty() ? Double.POSITIVE_INFINITY : seen.lower();
-        high[k][j] = seen.isEmpty() ? Double.NEGATIVE_INFINITY : seen.upper();
+    this.alone = new Interval[binding.size()][lengths.length];
+  }
+
+  /** Where a consideration leaves nothing. All are asked together, so that each needs to look only at what others leave. */
+  private boolean[][] empty(double[] even) {
+    boolean[][] empty = new boolean[binding.size()][even.length];
+    for (int j = 0; j < even.length; j++) {
+      Interval search = window.search(even[j]);
+      Interval part = search;
+      for (int k = 0; k < empty.length; k++) {
+        Interval left = binding.get(k).consideration().diametersAt(even[j], search, part);
+        empty[k][j] = left.isEmpty();
+        part = part.intersect(left);
       }
     }
+    return empty;
   }
 
   /** Least diameter that a consideration leaves at a length of the grid; infinite if it leaves nothing. */
   double low(int consideration, int length) {
-    return low[consideration][length];
+    Interval left = alone(consideration, length);
+    return left.isEmpty() ? Double.POSITIVE_INFINITY : left.lower();
   }
 
   /** Greatest diameter that a consideration leaves at a length of the grid; minus infinite if it leaves nothing. */
   double high(int consideration, int length) {
-    return high[consideration][length];
+    Interval left = alone(consideration, length);
+    return left.isEmpty() ? Double.NEGATIVE_INFINITY : left.upper();
+  }
+
+  private Interval alone(int k, int j) {
+    if (alone[k][j] == null) {
+      alone[k][j] = window.left(binding.get(k).consideration(), lengths[j]).intersect(window.diameters());
+    }
+    return alone[k][j];
   }
 
   private static double[] even(Interval lengths) {
@@ -66,18 +81,17 @@ final class RegionGrid {
     return even;
   }
 
-  private static void addEnds(
-      Consideration one, PlaneWindow window, double[] even, Interval[] left, List<Double> ends) {
-    if (Arrays.stream(left).allMatch(i -> i.isEmpty() || i.equals(Interval.ALL))) {
+  private void addEnds(Consideration one, double[] even, boolean[] empty, List<Double> ends) {
+    if (isOnLengthAlone(one, even)) {
       Interval holds =
           one.lengthsAt(Math.sqrt(window.diameters().lower() * window.diameters().upper()), window.lengths());
       ends.add(holds.lower());
       ends.add(holds.upper());
     }
     for (int j = 1; j < even.length; j++) {
-      if (left[j].isEmpty() != left[j - 1].isEmpty()) {
-        double in = left[j].isEmpty() ? even[j - 1] : even[j];
-        double out = left[j].isEmpty() ? even[j] : even[j - 1];
+      if (empty[j] != empty[j - 1]) {
+        double in = empty[j] ? even[j - 1] : even[j];
+        double out = empty[j] ? even[j] : even[j - 1];
         double inside = in;
         for (int i = 0; i < HALVINGS; i++) {
           double middle = 0.5 * (in + out);
@@ -90,6 +104,16 @@ final class RegionGrid {
         ends.add(in + BEFORE_THE_END * (inside - in));
       }
     }
+  }
+
+  private boolean isOnLengthAlone(Consideration one, double[] even) {
+    for (int j = 0; j < even.length; j += 8) {
+      Interval left = window.left(one, even[j]);
+      if (!left.isEmpty() && !left.equals(Interval.ALL)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static double[] together(double[] even, List<Double> ends) {

@@ -7,7 +7,9 @@ import io.github.wingwright.core.basis.FeasibleRegion.Side;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.IntPredicate;
@@ -15,7 +17,10 @@ import java.util.function.IntPredicate;
 /** Walks around a region: cuts it at many lengths, finds where the cuts begin, end and change hands. */
 final class RegionTracer {
   static final int WINDOW = -1;
-  private static final int HALVINGS = 60;
+
+  /** From a step of the grid down to the last bit. */
+  private static final int HALVINGS = 46;
+
 
   /** A smooth edge is straight enough after four or five halvings; this many pin down where an edge jumps. */
   private static final int DEEPEST = 26;
@@ -32,6 +37,7 @@ final class RegionTracer {
   final List<Weighed> binding;
   final PlaneWindow window;
   final RegionGrid grid;
+  private final Map<Double, Cut> cuts = new HashMap<>();
 
   /** What is left at one length, and whose the two ends are. */
   record Cut(double low, double high, int lowBy, int highBy) {
@@ -61,7 +67,8 @@ final class RegionTracer {
       if (!takesPart.test(k)) {
         continue;
       }
-      Interval interval = binding.get(k).consideration().diametersAt(length, search);
+      Interval part = new Interval(Math.max(low, search.lower()), Math.min(high, search.upper()));
+      Interval interval = binding.get(k).consideration().diametersAt(length, search, part);
       if (interval.isEmpty()) {
         return new Cut(Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY, k, k);
       }
@@ -77,28 +84,14 @@ final class RegionTracer {
     return new Cut(low, high, lowBy, highBy);
   }
 
+  /** Each length is cut once: both edges and the corners ask for the same ones. */
   private Cut cut(double length) {
-    return cut(length, k -> true);
-  }
-
-  /** The gap of the cut at each length of the grid. */
-  private double[] gaps() {
-    double[] gaps = new double[grid.lengths.length];
-    for (int j = 0; j < gaps.length; j++) {
-      double low = window.diameters().lower();
-      double high = window.diameters().upper();
-      for (int k = 0; k < binding.size(); k++) {
-        low = Math.max(low, grid.low(k, j));
-        high = Math.min(high, grid.high(k, j));
-      }
-      gaps[j] = new Cut(low, high, WINDOW, WINDOW).gap();
-    }
-    return gaps;
+    return cuts.computeIfAbsent(length, l -> cut(l, k -> true));
   }
 
   List<Outline> outlines() {
     List<Outline> outlines = new ArrayList<>();
-    double[] gaps = gaps();
+    double[] gaps = Arrays.stream(grid.lengths).map(l -> cut(l).gap()).toArray();
     double[] at = grid.lengths;
     int j = 0;
     while (j < at.length) {

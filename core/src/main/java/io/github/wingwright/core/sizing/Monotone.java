@@ -62,6 +62,13 @@ record Monotone(
   }
 
   @Override
+  public Interval diametersAt(double length, Interval search, Interval part) {
+    boolean inside = part.lower() < part.upper() && part.lower() >= search.lower() && part.upper() <= search.upper();
+    Interval there = inside ? diametersAt(length, part) : Interval.NONE;
+    return there.isEmpty() ? diametersAt(length, search) : there;
+  }
+
+  @Override
   public Interval diametersAt(double length, Interval search) {
     double marginLower = margin(length, search.lower());
     double marginUpper = margin(length, search.upper());

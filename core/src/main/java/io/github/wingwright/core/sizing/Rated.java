@@ -31,6 +31,11 @@ record Rated(Wording wording, Consideration rated, Strength strength) implements
   }
 
   @Override
+  public Interval diametersAt(double length, Interval search, Interval part) {
+    return rated.diametersAt(length, search, part);
+  }
+
+  @Override
   public Interval lengthsAt(double diameter, Interval search) {
     return rated.lengthsAt(diameter, search);
   }

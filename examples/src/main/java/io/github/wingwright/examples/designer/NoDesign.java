@@ -44,7 +44,7 @@ final class NoDesign {
 
   private static BriefException told(Field top, RuntimeException refusal) {
     if (refusal instanceof BriefException placed) {
-      return new BriefException(placed.getMessage());
+      return new BriefException(String.valueOf(placed.getMessage()));
     }
     if (refusal instanceof ConvergenceException unsettled) {
       Field wing = top.required("wing");
@@ -79,7 +79,7 @@ final class NoDesign {
 
   /** The last round in grams instead of a residual: a mass that was begun with, and the one that came of it. */
   private static String unsettled(ConvergenceException unsettled) {
-    String what = unsettled.getMessage().replaceFirst(" \\(kg.*", "");
+    String what = String.valueOf(unsettled.getMessage()).replaceFirst(" \\(kg.*", "");
     double[] last = unsettled.lastValues();
     String rounds = "; after " + unsettled.iterations() + " rounds ";
     return last.length < 2
