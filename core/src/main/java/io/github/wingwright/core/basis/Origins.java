@@ -16,9 +16,9 @@ import java.util.Optional;
  * <p>A part of the library that is handed a finished shape reads its area from it and starts its own workings with
  * "S, given". Where the whole design is known, the step that computed that area is known too. This puts it in its place: a
  * given value is replaced by an origin of the same symbol, the same unit and the same value, to a few units in the last
- * place, one of the same name first. Steps that stand on a replaced one are made again from the same formula, so a traced step is again the value of its
- * own workings. Two given values, or two steps of one formula, with the same name, symbol and inputs are one step: the
- * first.
+ * place, one of the same name first. Steps that stand on a replaced one are made again from the same formula, so a traced
+ * step is again the value of its own workings. Two given values, or two steps of one formula, with the same name, symbol
+ * and inputs are one step: the first.
  */
 public final class Origins {
   /** Two ways to one length differ by rounding in their last places. */

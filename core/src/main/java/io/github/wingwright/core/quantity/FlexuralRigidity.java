@@ -98,7 +98,8 @@ public final class FlexuralRigidity extends AdditiveQuantity<FlexuralRigidity> {
    * @throws IllegalArgumentException if the value is NaN or infinite
    */
   public static FlexuralRigidity poundForceSquareInches(double value) {
-    return new FlexuralRigidity(Check.finite(value * (0.45359237 * 9.80665 * 0.0254 * 0.0254), value, KIND, POUND_FORCE_SQUARE_INCH));
+    return new FlexuralRigidity(
+        Check.finite(value * (0.45359237 * 9.80665 * 0.0254 * 0.0254), value, KIND, POUND_FORCE_SQUARE_INCH));
   }
 
   /**
@@ -109,7 +110,8 @@ public final class FlexuralRigidity extends AdditiveQuantity<FlexuralRigidity> {
    * @throws IllegalArgumentException if the value is NaN or infinite
    */
   public static FlexuralRigidity poundForceSquareFeet(double value) {
-    return new FlexuralRigidity(Check.finite(value * (0.45359237 * 9.80665 * 0.3048 * 0.3048), value, KIND, POUND_FORCE_SQUARE_FOOT));
+    return new FlexuralRigidity(
+        Check.finite(value * (0.45359237 * 9.80665 * 0.3048 * 0.3048), value, KIND, POUND_FORCE_SQUARE_FOOT));
   }
 
   /**

@@ -97,7 +97,8 @@ final class HtmlWriter {
     } else if (block instanceof Block.Sheet sheet) {
       sheet(out, sheet.entries());
     } else if (block instanceof Block.Picture picture) {
-      out.append(isTall(picture.svg()) ? "<figure class=\"tall\">\n" : "<figure>\n").append(picture.svg()).append("<figcaption>");
+      out.append(isTall(picture.svg()) ? "<figure class=\"tall\">\n" : "<figure>\n").append(picture.svg());
+      out.append("<figcaption>");
       out.append(prose(picture.caption())).append("</figcaption>\n</figure>\n");
     } else if (block instanceof Block.Findings findings) {
       findings(out, findings.findings());

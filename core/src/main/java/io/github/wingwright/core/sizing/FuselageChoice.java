@@ -69,7 +69,8 @@ final class FuselageChoice {
   static Sized<Fuselage> leastDrag(FuselageSizing sizing, DragArea drag) {
     Interval fit = drag.fit();
     DragArea ranked =
-        (shape, l, d) -> drag.dragArea(shape, l, d) * (l <= fit.upper() * d && l >= fit.lower() * d ? 1.0 : OUTSIDE_THE_FIT);
+        (shape, l, d) ->
+            drag.dragArea(shape, l, d) * (l <= fit.upper() * d && l >= fit.lower() * d ? 1.0 : OUTSIDE_THE_FIT);
     return least(sizing, "least drag area D/q in the feasible range", fit.equals(Interval.ALL) ? drag : ranked);
   }
 

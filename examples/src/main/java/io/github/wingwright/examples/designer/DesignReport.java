@@ -149,8 +149,10 @@ final class DesignReport {
   private Chapter drawing() {
     return Chapter.of(
         "Three views",
-        new Block.Picture(threeView().element(), "Plan, side and front view. CG: centre of gravity, NP: neutral point. Printed smaller than its sheet the drawing has the"
-                + " scale of its bar."));
+        new Block.Picture(
+            threeView().element(),
+            "Plan, side and front view. CG: centre of gravity, NP: neutral point. Printed smaller than its sheet the"
+                + " drawing has the scale of its bar."));
   }
 
   private Chapter sheet() {

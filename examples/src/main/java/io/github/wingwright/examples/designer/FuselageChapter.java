@@ -159,7 +159,17 @@ public final class FuselageChapter {
    */
   public FuselageChapter knowing(List<Step> origins, List<Step> elsewhere) {
     return new FuselageChapter(
-        sizing, sized, method, drag, made, unit, areaUnit, whole, region, best, new Known(List.copyOf(origins), List.copyOf(elsewhere)));
+        sizing,
+        sized,
+        method,
+        drag,
+        made,
+        unit,
+        areaUnit,
+        whole,
+        region,
+        best,
+        new Known(List.copyOf(origins), List.copyOf(elsewhere)));
   }
 
   /**

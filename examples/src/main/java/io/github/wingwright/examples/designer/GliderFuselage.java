@@ -75,10 +75,18 @@ final class GliderFuselage {
     known.add(
         Step.of(
             TAIL_LOAD,
-            Step.given("load at the tail over the lift, at the stall", "k_t", GliderBodyBrief.TAIL_LOAD_AT_STALL, Source.COMMON_PRACTICE),
+            Step.given(
+                "load at the tail over the lift, at the stall",
+                "k_t",
+                GliderBrief.TAIL_LOAD_AT_STALL,
+                Source.COMMON_PRACTICE),
             air.trace(design.brief().air().densityStep(Source.BRIEF)),
             Step.given("launch speed", "V_l", design.brief().launch().speed(), Source.BRIEF),
-            Step.given("usable lift coefficient", "C_L", GliderBrief.USABLE_LIFT, Source.library("what a small wing can use")),
+            Step.given(
+                "usable lift coefficient",
+                "C_L",
+                GliderBrief.USABLE_LIFT,
+                Source.library("what a small wing can use")),
             area));
     return known;
   }

@@ -27,8 +27,8 @@ final class ContentsChapter {
 
   Chapter chapter(Svg side) {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new Block.Picture(side.element(), caption()));
     study.placing().ifPresent(p -> table(blocks, p));
+    blocks.add(new Block.Picture(side.element(), caption()));
     if (study.brief().inside().isEmpty()) {
       blocks.add(new Block.Paragraph("Nothing is inside."));
     } else if (study.placing().isEmpty()) {

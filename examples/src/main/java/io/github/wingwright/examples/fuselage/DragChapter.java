@@ -32,14 +32,15 @@ final class DragChapter {
 
   Chapter chapter(Svg picture) {
     List<Block> blocks = new ArrayList<>();
+    blocks.add(new Block.Paragraph("What is held fixed decides which slenderness is best:"));
+    blocks.add(new Block.Points(study.dragSurveys().stream().map(this::words).toList()));
     blocks.add(
         new Block.Picture(
             picture.element(),
             "The broad part of a curve costs no more than 1 % more than its least. The axis of drag"
-                + " begins at zero."));
-    blocks.add(new Block.Paragraph("What is held fixed decides which slenderness is best:"));
-    blocks.add(new Block.Points(study.dragSurveys().stream().map(this::words).toList()));
-    Angle up = study.body().upsweep();
+                + " begins at zero."
+                + (fitted() ? " The curves end where the fit of the form factor does, at f = " + ends() + "." : "")));
+    Angle up = SweptBodyDrag.upsweepOf(study.body());
     if (up.si() > 0.0) {
       double all = study.dragArea().value();
       double without =
@@ -57,6 +58,18 @@ final class DragChapter {
     }
     methods(blocks);
     return new Chapter("Drag against diameter, and the methods behind it", blocks);
+  }
+
+  /** Whether the pictures leave out what the surveys hold beyond the fit. */
+  private boolean fitted() {
+    Interval fit = brief.drag().fit();
+    return fit.contains(study.body().finenessRatio())
+        && study.dragSurveys().stream().flatMap(s -> s.points().stream()).anyMatch(p -> !fit.contains(p.fineness()));
+  }
+
+  private String ends() {
+    Interval fit = brief.drag().fit();
+    return NamedUnit.NUMBER.format(fit.lower(), 3) + " and " + NamedUnit.NUMBER.format(fit.upper(), 3);
   }
 
   private String words(DragSurvey s) {

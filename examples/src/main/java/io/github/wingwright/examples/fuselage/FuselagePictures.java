@@ -140,6 +140,12 @@ final class FuselagePictures {
     Length wingHeight =
         level(quarter).plus(body.heightAt(quarter).times(0.5 * brief.wing().heightShare()));
     marks.add(Mark.point("wing, quarter chord", quarter, wingHeight));
+    if (brief.inside().isEmpty()) {
+      // Where nothing else fills the body, the wing that goes through it is what the picture is about.
+      Length chord = brief.wing().rootChord();
+      items.add(
+          Item.box("wing root", quarter.minus(chord.times(0.25)), wingHeight, chord, brief.wing().thickness()));
+    }
     return new ContentsPicture(
             brief.title(), BodyProfile.of(body).withWall(wall), items, lines, marks, units.length())
         .draw();

@@ -59,9 +59,8 @@ final class FuselageReport {
     chapters.add(cautions());
     chapters.add(new WorkingsChapter(study).chapter());
     return new Report(
-        brief.title(),
-        "a fuselage negotiated: every consideration, its price, its picture",
-        chapters).withSymbols();
+            brief.title(), "a fuselage negotiated: every consideration, its price, its picture", chapters)
+        .withSymbols();
   }
 
   private Chapter asked() {
