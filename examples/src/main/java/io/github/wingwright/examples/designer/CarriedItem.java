@@ -10,7 +10,9 @@ import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.examples.brief.Field;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Something that a brief has on board: bought and weighed, or a tube, a rod or a sheet whose mass follows from its size.
@@ -37,12 +39,13 @@ final class CarriedItem {
     Optional<MassItem> tube = field.optional("tube").map(f -> tube(f, name, place));
     Optional<MassItem> sheet = field.optional("sheet").map(f -> sheet(f, name, place));
     field.refuseTheRest();
-    int said = (weighed.isPresent() ? 1 : 0) + (tube.isPresent() ? 1 : 0) + (sheet.isPresent() ? 1 : 0);
-    if (said != 1) {
-      throw field.error("needs one of \"mass\", \"tube\" and \"sheet\", has " + (said == 0 ? "none" : Integer.toString(said)));
+    List<MassItem> said = Stream.of(weighed, tube, sheet).flatMap(Optional::stream).toList();
+    if (said.size() != 1) {
+      String has = said.isEmpty() ? "none" : Integer.toString(said.size());
+      throw field.error("needs one of \"mass\", \"tube\" and \"sheet\", has " + has);
     }
     // Sizes and places are the brief's, and so is the choice of the material.
-    return weighed.or(() -> tube).or(() -> sheet).orElseThrow().withSource(Source.BRIEF);
+    return said.get(0).withSource(Source.BRIEF);
   }
 
   private static MassItem tube(Field field, String name, Placement place) {
