@@ -6,6 +6,7 @@ import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 
 /**
  * A value over two others as a map: cells in steps of one tone, darker for more, with a key of the levels and the value
@@ -106,6 +107,8 @@ public record MapPicture(
   public record Hatching(List<List<Boolean>> cells, String words) {
     /** Keeps its own lists. */
     public Hatching {
+      Objects.requireNonNull(cells, "cells");
+      Objects.requireNonNull(words, "words");
       cells = cells.stream().map(List::copyOf).toList();
       Door.said(words, "words of the hatching");
     }
