@@ -108,6 +108,8 @@ public record MapPicture(
   public record Hatching(List<List<Boolean>> cells, String words) {
     /** Keeps its own lists. */
     public Hatching {
+      Objects.requireNonNull(cells, "cells");
+      Objects.requireNonNull(words, "words");
       cells = cells.stream().map(List::copyOf).toList();
       Door.said(words, "words of the hatching");
     }

@@ -63,6 +63,8 @@
  *   <tr><td>{@link io.github.wingwright.core.performance.Flight}, {@link
  *       io.github.wingwright.core.performance.TrackPoint}, {@link io.github.wingwright.core.performance.Swings}</td>
  *       <td>one flight, its instants, its phugoid</td><td>hits the ceiling after 0.9 s</td></tr>
+ *   <tr><td>{@link io.github.wingwright.core.performance.FlightManner}</td><td>what kind of flight it was</td>
+ *       <td>glides, stalls, dives, turns over, meets ceiling or wall</td></tr>
  *   <tr><td>{@link io.github.wingwright.core.performance.ThrowAngles}, {@link
  *       io.github.wingwright.core.performance.ThrowOptimum}</td><td>the best angles</td>
  *       <td>−24.7°: 15.9 m, but 4.6 m two degrees off</td></tr>

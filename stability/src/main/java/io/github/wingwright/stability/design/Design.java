@@ -336,6 +336,8 @@ public final class Design {
    * @throws IllegalStateException if no ballast balances it
    */
   public Design withSection(AirfoilSection section, SectionPolar polar) {
+    Objects.requireNonNull(section, "section");
+    Objects.requireNonNull(polar, "polar");
     Wing made = aircraft.airframe().wing();
     Wing other = new Wing(made.planform(), section, made.placement(), made.incidence());
     return reckoned(brief.wingPolar(polar), other, aircraft.airframe().fuselage());

@@ -86,6 +86,7 @@ public final class Launch implements Serializable {
    * @return V; from the hand the same for every mass
    */
   public Speed speed(Mass glider) {
+    Objects.requireNonNull(glider, "glider");
     return pulled == null ? speed : pulled.elastic.speed(glider);
   }
 

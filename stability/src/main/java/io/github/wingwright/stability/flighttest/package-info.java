@@ -28,7 +28,10 @@
  * from independent inputs (JCGM 100:2008, eq. 10, from memory), with the slopes taken numerically:
  * <pre>{@code u² = Σ (∂f/∂x_i·u_i)²}</pre>
  * Flights are averaged with the weights 1/u²; the mean is as uncertain as these weights say, or as the flights scatter,
- * whichever is more.
+ * whichever is more. The weights are those of the clock, the tape and the scales at the mean speeds of all flights: if each flight
+ * were weighed by what was read of it, those that err to the steep side would count more. Lift to drag is averaged as its
+ * reciprocal, and what all flights share, the mass, stays as uncertain as it is. So a stated uncertainty holds the truth in 65 to
+ * 78 % of repetitions and twice of it in 92 to 98 % (a test draws 2,000).
  */
 @NullMarked
 package io.github.wingwright.stability.flighttest;
