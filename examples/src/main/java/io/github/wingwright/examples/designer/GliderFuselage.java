@@ -78,7 +78,7 @@ final class GliderFuselage {
             Step.given(
                 "load at the tail over the lift, at the stall",
                 "k_t",
-                GliderBrief.TAIL_LOAD_AT_STALL,
+                GliderBodyBrief.TAIL_LOAD_AT_STALL,
                 Source.COMMON_PRACTICE),
             air.trace(design.brief().air().densityStep(Source.BRIEF)),
             Step.given("launch speed", "V_l", design.brief().launch().speed(), Source.BRIEF),

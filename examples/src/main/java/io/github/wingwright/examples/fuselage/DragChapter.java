@@ -40,7 +40,7 @@ final class DragChapter {
             "The broad part of a curve costs no more than 1 % more than its least. The axis of drag"
                 + " begins at zero."
                 + (fitted() ? " The curves end where the fit of the form factor does, at f = " + ends() + "." : "")));
-    Angle up = SweptBodyDrag.upsweepOf(study.body());
+    Angle up = study.body().upsweep();
     if (up.si() > 0.0) {
       double all = study.dragArea().value();
       double without =
