@@ -162,6 +162,8 @@ public final class AircraftDrag implements DragLaw, Serializable {
    * @return the step of C_D, equal to {@link #likelyCoefficient} to the bit
    */
   public Step step(Step lift, Step speed, Step kinematicViscosity) {
+    Objects.requireNonNull(speed, "speed");
+    Objects.requireNonNull(kinematicViscosity, "kinematic viscosity");
     Source geometry = Source.taken("geometry of the wing");
     Step chordStep = Step.given("mean aerodynamic chord", "c̄", meanAerodynamicChord(), geometry);
     Step reynolds = Step.of("Reynolds number of the wing", "Re", Air.REYNOLDS_NUMBER, speed, chordStep, kinematicViscosity);

@@ -123,6 +123,7 @@ public sealed interface DragComponent extends Serializable permits BodyDrag, Sur
    * @throws IllegalArgumentException if it is swept down, for which there is no formula
    */
   static ItemDrag upsweep(Fuselage fuselage) {
+    Objects.requireNonNull(fuselage, "fuselage");
     return upsweep(fuselage.upsweep(), fuselage.frontalArea());
   }
 

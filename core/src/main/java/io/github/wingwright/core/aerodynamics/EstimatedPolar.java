@@ -201,6 +201,7 @@ public final class EstimatedPolar implements SectionPolar, ShownPolar, Serializa
 
   @Override
   public Step profileDragStep(Step lift, Step reynolds) {
+    Objects.requireNonNull(reynolds, "reynolds");
     Source geometry = Source.taken("geometry of the section");
     Step t = Step.given("thickness ratio of the section", "t", thickness, geometry);
     Step leastDragLift =

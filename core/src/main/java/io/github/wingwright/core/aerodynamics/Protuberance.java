@@ -143,6 +143,7 @@ public enum Protuberance {
    * @return the component; its width across the flow is taken as that of a circle of the area
    */
   public ItemDrag of(String name, Area frontalArea) {
+    Objects.requireNonNull(name, "name");
     Door.notNegative(frontalArea, "frontal area of " + name);
     return of(name, frontalArea, Length.metres(Math.sqrt(4.0 * frontalArea.si() / Math.PI)));
   }
@@ -156,6 +157,7 @@ public enum Protuberance {
    * @return the component
    */
   public ItemDrag of(String name, Area frontalArea, Length width) {
+    Objects.requireNonNull(name, "name");
     Door.notNegative(frontalArea, "frontal area of " + name);
     Door.notNegative(width, "width of " + name);
     return ItemDrag.protuberance(name, coefficient(), frontalArea, source(), width, reynoldsNumbers());
@@ -171,6 +173,7 @@ public enum Protuberance {
    * @return the component
    */
   public ItemDrag sheltered(String name, Area frontalArea, Length height, Length layer) {
+    Objects.requireNonNull(name, "name");
     Door.notNegative(frontalArea, "frontal area of " + name);
     Door.positive(height, "height of " + name);
     Door.positive(layer, "thickness of the layer at " + name);

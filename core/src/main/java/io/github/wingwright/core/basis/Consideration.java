@@ -80,6 +80,7 @@ public interface Consideration {
    * @return an interval that has the same diameters in common with the part; empty only if none in the search satisfies it
    */
   default Interval diametersAt(double length, Interval search, Interval part) {
+    Objects.requireNonNull(part, "part");
     return diametersAt(length, search);
   }
 

@@ -58,6 +58,10 @@ public final class FeasibleRegion {
    */
   public static FeasibleRegion of(
       List<Weighed> considerations, Interval lengths, Interval diameters, NamedUnit<Length> unit) {
+    Objects.requireNonNull(unit, "unit");
+    Objects.requireNonNull(lengths, "lengths");
+    Objects.requireNonNull(diameters, "diameters");
+    Objects.requireNonNull(considerations, "considerations");
     return new FeasibleRegion(considerations, lengths, diameters, 0.0, unit);
   }
 
@@ -78,6 +82,10 @@ public final class FeasibleRegion {
       Interval diameters,
       double leastFineness,
       NamedUnit<Length> unit) {
+    Objects.requireNonNull(unit, "unit");
+    Objects.requireNonNull(lengths, "lengths");
+    Objects.requireNonNull(diameters, "diameters");
+    Objects.requireNonNull(considerations, "considerations");
     Door.positive(leastFineness, "least fineness ratio");
     return new FeasibleRegion(considerations, lengths, diameters, leastFineness, unit);
   }
@@ -339,6 +347,8 @@ public final class FeasibleRegion {
    * @return one entry for each consideration, in their order
    */
   public List<Boundary> boundaries(Interval lengths, Interval diameters) {
+    Objects.requireNonNull(lengths, "lengths");
+    Objects.requireNonNull(diameters, "diameters");
     return new BoundaryTracer(
             new PlaneWindow(window(lengths, "lengths"), window(diameters, "diameters"), leastFineness))
         .trace(considerations);

@@ -126,6 +126,7 @@ public final class Workings {
    * @return one line of text
    */
   public static String explain(Step step) {
+    Objects.requireNonNull(step, "step");
     return explain(step, input -> "");
   }
 
@@ -137,6 +138,8 @@ public final class Workings {
    * @return one line of text
    */
   public static String explain(Step step, Function<? super Step, String> mark) {
+    Objects.requireNonNull(step, "step");
+    Objects.requireNonNull(mark, "mark");
     if (step instanceof Step.Given given) {
       return "given: " + given.source().cite();
     }

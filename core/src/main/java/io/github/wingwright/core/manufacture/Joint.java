@@ -52,6 +52,8 @@ public record Joint(
    * @return the joint
    */
   public static Joint lightest(SlenderPart part, Length at) {
+    Objects.requireNonNull(part, "part");
+    Objects.requireNonNull(at, "at");
     return new JointChoice(part).at(at.si(), part.length().si());
   }
 

@@ -82,11 +82,11 @@ final class JointChoice {
     return s.width().si() > FLAT * s.depth().si() ? Optional.of(flatTongue(s, room)) : sleeve(s, room);
   }
 
-  /** The solid tongue of a wing, as {@link Pieces} makes it. */
+  /** The solid tongue of a wing, as {@link Pieces} makes it, for the thinnest section that it reaches. */
   private Joint flatTongue(SlenderPart.Station s, double room) {
-    double thick = Tongue.THICKNESS * s.depth().si();
-    double width = (Tongue.TO - Tongue.FROM) * s.width().si();
     double overlap = Math.min(room, overlap(part));
+    double thick = Tongue.THICKNESS * least(s, overlap);
+    double width = (Tongue.TO - Tongue.FROM) * s.width().si();
     double moment = JointStrength.ACROSS_LAYERS * strength(part.material()) * width * thick * thick / 6.0;
     return joint(JointKind.TONGUE, s, overlap, thick, TIGHT, part.material().density().si() * width * thick * overlap, moment);
   }

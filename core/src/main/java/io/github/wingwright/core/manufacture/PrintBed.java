@@ -34,6 +34,7 @@ public record PrintBed(BuildVolume machine, String making, List<Part> parts) {
 
   /** Refuses an empty bed. */
   public PrintBed {
+    Objects.requireNonNull(parts, "parts");
     Objects.requireNonNull(machine, "machine");
     Door.said(making, "making of a bed");
     parts = List.copyOf(parts);
@@ -115,6 +116,9 @@ public record PrintBed(BuildVolume machine, String making, List<Part> parts) {
    * @throws IllegalStateException if a part goes on no bed; the message names it, the limit and by how much it is passed
    */
   public static List<PrintBed> fill(BuildVolume machine, String making, List<Part> laid) {
+    Objects.requireNonNull(making, "making");
+    Objects.requireNonNull(machine, "machine");
+    Objects.requireNonNull(laid, "laid");
     List<Part> deepest = new ArrayList<>(laid);
     deepest.sort(Comparator.comparingDouble((Part part) -> part.check().box().width().si()).reversed());
     double turn = machine.isRound() ? Math.sqrt(0.5) : 1.0;

@@ -120,6 +120,7 @@ public final class PrintGuidelines {
    * @return findings, of each guideline the piece that leaves it farthest; none if the part cannot be made
    */
   public static List<Finding> check(Segmentation made) {
+    Objects.requireNonNull(made, "made");
     Map<String, Finding> worst = new LinkedHashMap<>();
     int pieces = made.segments().size();
     for (int i = 0; i < pieces; i++) {
@@ -149,6 +150,8 @@ public final class PrintGuidelines {
    * @return findings
    */
   public static List<Finding> check(String name, Joint joint) {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(joint, "joint");
     List<Finding> findings = new ArrayList<>();
     double size = joint.size().si();
     double hole = size + 2.0 * joint.clearance().si();
@@ -171,6 +174,8 @@ public final class PrintGuidelines {
    * @return a finding if it comes out too narrow
    */
   public static Optional<Finding> check(String name, Bore bore) {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(bore, "bore");
     return HOLE.check(bore.diameter().si()).map(f -> named(name, f));
   }
 
@@ -183,6 +188,8 @@ public final class PrintGuidelines {
    *     thick enough all along
    */
   public static Optional<Finding> trailingEdge(LiftingSurface surface, Length made) {
+    Objects.requireNonNull(surface, "surface");
+    Objects.requireNonNull(made, "made");
     Planform planform = surface.planform();
     double blunt = surface.section().trailingEdgeThickness();
     Length thinnest = planform.stations().stream().min(Comparator.comparing(planform::chordAt)).orElseThrow();

@@ -53,6 +53,8 @@ public record SlenderPart(
       implements Serializable {
     /** Refuses a section of negative size. */
     public Station {
+      Objects.requireNonNull(top, "top");
+      Objects.requireNonNull(depth, "depth");
       Objects.requireNonNull(front, "front");
       Objects.requireNonNull(rear, "rear");
       Door.notNegative(at, "place of the station");
@@ -148,6 +150,9 @@ public record SlenderPart(
    */
   public static SlenderPart half(
       String name, LiftingSurface surface, Material material, Length wall, DoubleUnaryOperator bending) {
+    Objects.requireNonNull(surface, "surface");
+    Objects.requireNonNull(material, "material");
+    Objects.requireNonNull(bending, "bending");
     return half(name, surface, material, wall, Length.ZERO, bending);
   }
 
@@ -165,6 +170,9 @@ public record SlenderPart(
    */
   public static SlenderPart half(
       String name, LiftingSurface surface, Material material, Length wall, Length edge, DoubleUnaryOperator bending) {
+    Objects.requireNonNull(surface, "surface");
+    Objects.requireNonNull(material, "material");
+    Objects.requireNonNull(bending, "bending");
     Planform planform = surface.planform();
     double length = planform.isMirrored() ? 0.5 * planform.span().si() : planform.span().si();
     SectionBox box = new SectionBox(surface, Door.notNegative(edge, "trailing edge of " + name));
@@ -225,6 +233,7 @@ public record SlenderPart(
    */
   public static SlenderPart whole(
       String name, LiftingSurface surface, Material material, Length wall, Length depth, DoubleUnaryOperator bending) {
+    Objects.requireNonNull(depth, "depth");
     Objects.requireNonNull(surface, "surface");
     Objects.requireNonNull(material, "material");
     Objects.requireNonNull(bending, "bending");

@@ -8,10 +8,11 @@ import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.geometry.Placement;
-import io.github.wingwright.core.quantity.ArealDensity;
 import io.github.wingwright.core.quantity.Area;
+import io.github.wingwright.core.quantity.ArealDensity;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Mass;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -189,6 +190,7 @@ public enum ArealMasses {
    * @return the step, equal to {@link #wing(Area)} bit for bit
    */
   public Step wingStep(Step exposed) {
+    Objects.requireNonNull(exposed, "exposed");
     return step("mass of the wing", wing, exposed);
   }
 
@@ -199,6 +201,7 @@ public enum ArealMasses {
    * @return the step, equal to {@link #fuselage(Area)} bit for bit
    */
   public Step fuselageStep(Step wetted) {
+    Objects.requireNonNull(wetted, "wetted");
     return step("mass of the fuselage", fuselage, wetted);
   }
 

@@ -208,6 +208,7 @@ public final class Materials {
    * @return false for those of this catalogue that are cut, glued or bought; true for polymers and for one's own
    */
   public static boolean isPrinted(Material material) {
+    Objects.requireNonNull(material, "material");
     return NOT_PRINTED.stream().noneMatch(m -> m.name().equalsIgnoreCase(material.name()));
   }
 

@@ -256,6 +256,7 @@ public final class PrintedShell implements Serializable {
    * @return the step, equal to {@link #mass(Area, Volume)} bit for bit
    */
   public Step massStep(Step surface, Step volume) {
+    Objects.requireNonNull(surface, "surface");
     Source printer = Source.taken("how the part is printed");
     Step shell =
         Step.of(
@@ -277,6 +278,8 @@ public final class PrintedShell implements Serializable {
    * @return the step, equal to {@link #printedMass} bit for bit
    */
   public Step shellMassStep(Step shell, Step volume) {
+    Objects.requireNonNull(volume, "volume");
+    Objects.requireNonNull(shell, "shell");
     Source printer = Source.taken("how the part is printed");
     return Step.of(
         MASS,

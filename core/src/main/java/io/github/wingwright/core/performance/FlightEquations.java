@@ -2,6 +2,7 @@
 package io.github.wingwright.core.performance;
 
 import io.github.wingwright.core.quantity.Mass;
+import java.util.Objects;
 
 /**
  * The equations of a flight in a vertical plane, on plain numbers: whoever has forces can have them flown.
@@ -49,6 +50,7 @@ public interface FlightEquations {
    * @return true if so; never, unless the equations say otherwise
    */
   default boolean overturned(double[] state) {
+    Objects.requireNonNull(state, "state");
     return false;
   }
 

@@ -28,6 +28,8 @@ public final class ConsiderationWorkings {
    * @return a line of words and the workings for each that has workings; the names of the others at the end
    */
   public static List<Block> of(List<Weighed> considerations, Step length, Step diameter, NamedUnit<?>... units) {
+    Objects.requireNonNull(considerations, "considerations");
+    Objects.requireNonNull(units, "units");
     return of(considerations, length, diameter, new Origins(List.of()), List.of(), units);
   }
 
@@ -50,6 +52,10 @@ public final class ConsiderationWorkings {
       Origins origins,
       List<Step> before,
       NamedUnit<?>... units) {
+    Objects.requireNonNull(units, "units");
+    Objects.requireNonNull(origins, "origins");
+    Objects.requireNonNull(considerations, "considerations");
+    Objects.requireNonNull(before, "before");
     Objects.requireNonNull(length, "length");
     Objects.requireNonNull(diameter, "diameter");
     List<Step> told = new ArrayList<>(before);

@@ -337,6 +337,8 @@ public final class FuselageSizing {
    * @return the region
    */
   public FeasibleRegion region(Interval lengths, Interval diameters) {
+    Objects.requireNonNull(lengths, "lengths");
+    Objects.requireNonNull(diameters, "diameters");
     return FeasibleRegion.of(negotiation.all(), lengths, diameters, shape.leastFinenessRatio(), unit);
   }
 

@@ -131,7 +131,7 @@ public final class WingConsiderations {
    * chord, as one does that is solid or of a given infill. Such a wing can be too large for its thrower as well as too
    * small.
    *
-   * <p>With the mean loading w that the throw carries and the wing's mass ρ_w·a·c²·κ·b, where a is the area of the section
+   * <p>With the mean loading w that the launch carries and the wing's mass ρ_w·a·c²·κ·b, where a is the area of the section
    * over chord squared and κ the mean square of the chord over its squared mean:
    *
    * <pre>{@code

@@ -90,9 +90,9 @@ public final class WingMarginFormulas {
           .from(Source.DEFINITION)
           .computedBy(WingMarginFormulas::above);
 
-  /** Wing loading that the throw carries. */
+  /** Wing loading that the launch carries. */
   public static final Formula LOADING_AT_LAUNCH =
-      Formula.named("wing loading that the throw carries")
+      Formula.named("wing loading that the launch carries")
           .gives("w", WingLoading.KILOGRAM_PER_SQUARE_METRE)
           .as("0.5·ρ·(V / n)²·C_L / g")
           .where("ρ", "air density", Density.KILOGRAM_PER_CUBIC_METRE, 0.01, 2)

@@ -167,7 +167,7 @@ class BodyLayoutTest {
     Consideration rotation =
         clearsGroundAtRotation(Angle.degrees(13), 0.54, Length.metres(0.90), 1.0, Angle.ZERO).on(new Tube());
     assertThat(rotation.givingWayTo(10, 1.2, Length.METRE))
-        .isEqualTo("\"clears the ground at a rotation of 13°\" with a rotation of 11.1°");
+        .isEqualTo("\"clears the ground at a rotation of 13°\" with a rotation of 11°");
     Consideration stands =
         standsOnMainWheels(Angle.degrees(20), 0.435, Length.metres(0.60), 0.40, Length.metres(-0.10)).on(new Tube());
     assertThat(stands.givingWayTo(10, 1.2, Length.METRE)).endsWith("with 17.7°");

@@ -30,7 +30,7 @@ import java.util.List;
 /** The fuselage of a designed glider, priced in what the whole glider is built for. */
 final class GliderFuselage {
   private static final Formula TAIL_LOAD =
-      Formula.named("load at the tail in the throw")
+      Formula.named("load at the tail at launch")
           .gives("F", Force.NEWTON)
           .as("k_t·½·ρ·V_l²·C_L·S")
           .where("k_t", "load at the tail over the lift, at the stall", 0, 1)

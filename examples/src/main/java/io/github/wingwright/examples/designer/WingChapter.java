@@ -78,7 +78,7 @@ final class WingChapter {
     known.add(line("mass_kg"));
     Source lift = Source.library("what a small wing can use");
     known.add(Step.given("usable lift coefficient", "C_L", GliderBrief.USABLE_LIFT, lift));
-    Source ratio = Source.library("a throw that is not to end in a stall");
+    Source ratio = Source.library("a launch that is not to end in a stall");
     known.add(Step.given("launch speed over stall speed", "n", GliderBrief.SPEED_RATIO, ratio));
     return known;
   }

@@ -154,7 +154,7 @@ class DesignProgramTest {
         "The brief", "Sheet of dimensions", "Three views", "Cautions", "Findings", "The fuselage, negotiated", "The wing's chord, negotiated",
         "Wing section", "Mass statement", "Balance, stability, trim", "Downwash at the tail", "The finite wing",
         "Trim, and what it costs", "Across the plane of symmetry", "Natural motions", "After a disturbance",
-        "Drag build-up at best glide", "Glide", "Thrown down the hall", "Workings", "Symbols");
+        "Drag build-up at best glide", "Glide", "The flight down the hall", "Workings", "Symbols");
     assertThat(html.replaceAll("xmlns=\"http://www\\.w3\\.org/(2000/svg|1999/xhtml)\"", "")).doesNotContain("http:", "https:", "<script", "<link", "@import", "src=");
     assertThat(page.getElementsByTagName("svg").getLength()).isGreaterThanOrEqualTo(6);
     assertThat(html).doesNotContain("NaN", "Infinity", "null");

@@ -323,6 +323,7 @@ public final class Design {
    * @throws IllegalStateException if it is too short for the tails, or no ballast balances it
    */
   public Design withFuselage(Fuselage other) {
+    Objects.requireNonNull(other, "other");
     return reckoned(brief, aircraft.airframe().wing(), other);
   }
 

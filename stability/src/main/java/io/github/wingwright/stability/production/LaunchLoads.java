@@ -61,7 +61,7 @@ public final class LaunchLoads {
   /** What a part shall carry over its load. */
   private static final double RESERVE = 2.0;
 
-  /** Load of a tail over the lift of the wing in the throw (common practice, no source). */
+  /** Load of a tail over the lift of the wing at launch (common practice, no source). */
   private static final double TAIL_SHARE = 0.1;
 
   private static final String IMPACT = "impact, ";
@@ -191,7 +191,7 @@ public final class LaunchLoads {
   }
 
   /**
-   * The moment along the fuselage in the throw: the tails are carried at the load factor behind the wing, the nose before it.
+   * The moment along the fuselage at launch: the tails are carried at the load factor behind the wing, the nose before it.
    *
    * @param station distance from the nose [m]
    * @return bending moment [N·m]
@@ -314,7 +314,7 @@ public final class LaunchLoads {
   /**
    * What to know: parts without enough reserve.
    *
-   * @return serious where a part breaks in the throw at its likely strength, a caution where it has little reserve or would
+   * @return serious where a part breaks at launch at its likely strength, a caution where it has little reserve or would
    *     break at an impact; a note if the strength of the material is not known
    */
   public List<Finding> findings() {
@@ -386,6 +386,7 @@ public final class LaunchLoads {
    * @return the lightest that carries the throw twice
    */
   public Joint rootJoint(SlenderPart half) {
+    Objects.requireNonNull(half, "half");
     return Joint.lightest(half, Length.ZERO);
   }
 

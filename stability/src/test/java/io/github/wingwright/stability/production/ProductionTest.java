@@ -135,7 +135,7 @@ class ProductionTest {
         double carries = 6e6 * Math.PI * wall * mean * mean * mean / 8 / (0.5 * d);
         least = Math.min(least, carries / loads.bodyBending(x + 1e-9));
       }
-      double said = loads.loads().stream().filter(l -> l.cause().equals("tails and nose in the throw"))
+      double said = loads.loads().stream().filter(l -> l.cause().equals("tails and nose at launch"))
           .mapToDouble(LaunchLoads.Load::reserve).min().orElseThrow();
       assertThat(said).as("pod of %s", pod).isBetween(0.85 * least, 1.15 * least);
       boom += loads.loads().stream().anyMatch(l -> l.place().startsWith("boom at")) ? 1 : 0;
