@@ -74,7 +74,7 @@ public record SlenderPart(
      * @param bending bending moment there
      */
     public Station(Length at, Length front, Length rear, Length depth, Moment bending) {
-      this(at, front, rear, depth, bending, depth.times(-0.5), depth.times(0.5));
+      this(at, front, rear, depth, bending, Objects.requireNonNull(depth, "depth").times(-0.5), depth.times(0.5));
     }
 
     private Station movedBy(Length first) {
@@ -134,6 +134,7 @@ public record SlenderPart(
   }
 
   private static Length end(List<Station> stations) {
+    Objects.requireNonNull(stations, "stations");
     return stations.isEmpty() ? Length.ZERO : stations.get(stations.size() - 1).at();
   }
 

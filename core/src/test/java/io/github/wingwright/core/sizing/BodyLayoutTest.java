@@ -170,7 +170,7 @@ class BodyLayoutTest {
         .isEqualTo("\"clears the ground at a rotation of 13°\" with a rotation of 11°");
     Consideration stands =
         standsOnMainWheels(Angle.degrees(20), 0.435, Length.metres(0.60), 0.40, Length.metres(-0.10)).on(new Tube());
-    assertThat(stands.givingWayTo(10, 1.2, Length.METRE)).endsWith("with 17.7°");
+    assertThat(stands.givingWayTo(10, 1.2, Length.METRE)).endsWith("with 17.6°");
     Consideration machine = BuildSpace.fitsInto(mm(215), mm(215), mm(215), 4, mm(12));
     // 872.7 mm in four pieces that overlap by 12 mm: (872.7 + 36)/4; five pieces of 215 mm make 1,027 mm.
     assertThat(machine.givingWayTo(0.8727, 0.0884, Length.MILLIMETRE))
