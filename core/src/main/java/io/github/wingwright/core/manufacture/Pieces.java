@@ -28,6 +28,11 @@ public final class Pieces {
 
   private static final double SHORTEST = 5.0;
 
+  /** A tongue that finds no room is made thinner in these steps, down to the thinnest, both as parts of its thickness. */
+  private static final double THINNER = 0.02;
+
+  private static final double THINNEST = 0.6;
+
   private Pieces() {}
 
   /**
@@ -61,7 +66,7 @@ public final class Pieces {
 
   private static WingSolid joined(WingSolid half, WingSolid piece, Joint joint, Length at, boolean outer) {
     if (joint.kind() == JointKind.TONGUE) {
-      Tongue tongue = new Tongue(Tongue.FROM, Tongue.TO, joint.size(), joint.overlap(), joint.clearance());
+      Tongue tongue = tongue(half, joint, at);
       return outer ? piece.endingWith(tongue) : piece.startingOver(tongue);
     }
     double[] places = joint.kind() == JointKind.TUBE ? new double[] {half.thickestAt()} : DOWEL_PLACES;
@@ -70,6 +75,18 @@ public final class Pieces {
       bored = bored.with(hole(half, joint, at, place));
     }
     return bored;
+  }
+
+  /** As thick as the joint has it, less where a thin or much cambered section leaves no skin around its slot. */
+  private static Tongue tongue(WingSolid half, Joint joint, Length at) {
+    Tongue whole = new Tongue(Tongue.FROM, Tongue.TO, joint.size(), joint.overlap(), joint.clearance());
+    for (double part = 1.0; part >= THINNEST; part -= THINNER) {
+      Tongue tongue = whole.withThickness(joint.size().times(part));
+      if (half.fits(tongue, at)) {
+        return tongue;
+      }
+    }
+    return whole;
   }
 
   /** As deep as the joint has it, less where a tapering section leaves no skin around it: alike on both sides of the seam. */

@@ -33,4 +33,8 @@ public record Tongue(double chordFrom, double chordTo, Length thickness, Length 
     Door.positive(length, "length of a tongue");
     Door.notNegative(play, "play of a tongue");
   }
+
+  Tongue withThickness(Length other) {
+    return new Tongue(chordFrom, chordTo, other, length, play);
+  }
 }

@@ -181,6 +181,13 @@ public final class WingSolid implements Solid {
     return hole(frame, loop, bore, 0, 16).hasSkin(frame, loop);
   }
 
+  /** Whether there is enough skin around the slot for a tongue over a cut. */
+  boolean fits(Tongue tongue, Length cut) {
+    WingFrame frame = new WingFrame(planform);
+    SectionLoop loop = loop(frame, 1e-4);
+    return WingInsert.tongue(frame, loop, tongue, cut.si(), tongue.play(), 0).hasSkin(frame, loop);
+  }
+
   @Override
   public TriangleMesh mesh(Length tolerance) {
     double tol = 0.5 * Curves.tolerance(tolerance);
