@@ -36,6 +36,7 @@ final class BuildPage {
   private final PrintPlan plan;
   private final BriefUnits units;
   private final Optional<GliderParts> parts;
+  private final Optional<PartsInHand> inHand;
 
   BuildPage(Design design, GliderBrief brief, PrintPlan plan) {
     this.design = design;
@@ -43,6 +44,7 @@ final class BuildPage {
     this.plan = plan;
     this.units = brief.units();
     this.parts = parts(design);
+    this.inHand = parts.map(p -> new PartsInHand(design, p, plan.list(), units.length()));
   }
 
   /** The page as Markdown. */
@@ -65,10 +67,6 @@ final class BuildPage {
     } catch (IllegalStateException | IllegalArgumentException e) {
       return Optional.empty();
     }
-  }
-
-  private Optional<PartsInHand> inHand() {
-    return parts.map(p -> new PartsInHand(design, p, plan.list(), units.length()));
   }
 
   /** What the parts as made lack in the nose; nothing where the ballast cannot be weighed to it, or they cannot be made. */
@@ -94,7 +92,7 @@ final class BuildPage {
                 + design.brief().material().name()
                 + ". The list is also in print-list.csv, there with the shims, the number of pieces, the file and the bed of each."));
     blocks.add(PrintChapter.table(plan.list()));
-    inHand().flatMap(PartsInHand::bedTable).ifPresent(blocks::add);
+    inHand.flatMap(PartsInHand::bedTable).ifPresent(blocks::add);
     List<String> points = new ArrayList<>();
     for (PrintItem item : plan.list().items()) {
       points.add(
@@ -105,7 +103,7 @@ final class BuildPage {
                   ? item.lying() + ", with a brim; " + item.making() + ", " + closed(item)
                   : item.lying() + "; all layers solid."));
     }
-    inHand().ifPresent(hand -> points.addAll(hand.files()));
+    inHand.ifPresent(hand -> points.addAll(hand.files()));
     points.add("Weigh every part and write the mass down: the sheet says what each should weigh, and 10 % more is common.");
     points.add("Leave seams and first layers as they are unless they stick out; sand only the leading edges, with a mask.");
     blocks.add(new Block.Points(points));
@@ -153,7 +151,7 @@ final class BuildPage {
             + "): lay one half flat, prop the other tip "
             + length(prop)
             + " high, and let it set.");
-    inHand().ifPresent(hand -> points.addAll(hand.seats()));
+    inHand.ifPresent(hand -> points.addAll(hand.seats()));
     airframe.horizontalTail()
         .ifPresent(
             t ->
@@ -284,7 +282,7 @@ final class BuildPage {
     blocks.add(
         new Block.Paragraph("What you see, and what to do. The amounts are those of this design; half of one is a good first step."));
     blocks.add(new Block.Table(List.of("it does this", "do this"), rows));
-    inHand().ifPresent(hand -> blocks.add(new Block.Paragraph(hand.turningTheWing())));
+    inHand.ifPresent(hand -> blocks.add(new Block.Paragraph(hand.turningTheWing())));
     return new Chapter("5. Trim", blocks);
   }
 

@@ -40,6 +40,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The parts of a design as they are made: meshes for the printer, templates for those who cut by hand, and what the parts
@@ -82,6 +85,7 @@ public final class GliderParts {
   private final TriangleMesh bodyMesh;
   private final TriangleMesh tailMesh;
   private final TriangleMesh finMesh;
+  private volatile @Nullable Cut last;
 
   private GliderParts(Design design, Length tolerance) {
     this.design = design;
@@ -213,7 +217,19 @@ public final class GliderParts {
     return beds;
   }
 
+  /** What was cut last: pieces, their lay and their beds are asked for one after the other. */
+  private record Cut(PrintList list, List<PrintPiece> pieces) {}
+
   private List<PrintPiece> cut(PrintList list) {
+    Cut before = last;
+    if (before == null || before.list() != list) {
+      before = new Cut(list, cutAnew(list));
+      last = before;
+    }
+    return before.pieces();
+  }
+
+  private List<PrintPiece> cutAnew(PrintList list) {
     List<PrintPiece> pieces = new ArrayList<>();
     for (Part part : parts()) {
       Optional<PrintItem> item =

@@ -12,10 +12,9 @@ import io.github.wingwright.core.quantity.Angle;
  *
  * @param part the part in the axes of the airframe
  * @param making how it is made; the same words go on the same bed
- * @param lying how it lies in the machine
- * @param lengthAxis the axis along which it is long
+ * @param laid the part as it lies in the machine
  */
-record PrintPiece(Part part, String making, Orientation lying, int lengthAxis) {
+record PrintPiece(Part part, String making, Part laid) {
   /** On a flat side: below, a shim is bent as the wing is. */
   private static final Orientation ON_ITS_SIDE =
       new Orientation(Lay.ON_EDGE, Angle.ZERO, Angle.ZERO, Angle.degrees(90));
@@ -23,18 +22,19 @@ record PrintPiece(Part part, String making, Orientation lying, int lengthAxis) {
   static final String SOLID = "all layers solid";
 
   static PrintPiece shim(Part part) {
-    return new PrintPiece(part, SOLID, ON_ITS_SIDE, 0);
+    return new PrintPiece(part, SOLID, part.lying(ON_ITS_SIDE, 0));
   }
 
   /** A part in one piece; one that the machine cannot make at all lies flat. */
   static PrintPiece whole(Part part, PrintItem item) {
     return item.pieces().segments().isEmpty()
-        ? new PrintPiece(part, making(item), Orientation.STRAIGHT, axis(item))
+        ? new PrintPiece(part, making(item), part.lying(Orientation.STRAIGHT, axis(item)))
         : of(part, item, 0);
   }
 
   static PrintPiece of(Part part, PrintItem item, int number) {
-    return new PrintPiece(part, making(item), item.pieces().segments().get(number).orientation(), axis(item));
+    Orientation lying = item.pieces().segments().get(number).orientation();
+    return new PrintPiece(part, making(item), part.lying(lying, axis(item)));
   }
 
   private static String making(PrintItem item) {
@@ -44,9 +44,5 @@ record PrintPiece(Part part, String making, Orientation lying, int lengthAxis) {
   /** A body is long aft, everything else along the span. */
   private static int axis(PrintItem item) {
     return item.name().equals("fuselage") ? 0 : 1;
-  }
-
-  Part laid() {
-    return part.lying(lying, lengthAxis);
   }
 }
