@@ -237,11 +237,11 @@ public final class PitchModel {
    */
   public Downwash downwash() {
     if (choices.airframe.pitchTail().isEmpty()) {
-      throw new IllegalStateException("downwash needs a horizontal tail, the airframe has none");
+      throw new IllegalStateException("downwash needs a horizontal tail, the airframe has none: without one use slopes() and TaillessTrim");
     }
     Downwash methods = terms().methods;
     if (methods == null) {
-      throw new IllegalStateException("downwash needs a tail behind the wing, the airframe has a foreplane");
+      throw new IllegalStateException("downwash needs a tail behind the wing, the airframe has a foreplane: use slopes() and Foreplane");
     }
     return methods;
   }

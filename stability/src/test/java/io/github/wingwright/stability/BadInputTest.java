@@ -46,7 +46,7 @@ class BadInputTest {
     assertThatThrownBy(() -> bare.trim(cg, 0.5)).isInstanceOf(IllegalStateException.class)
         .hasMessage("trim by decalage needs a horizontal tail, the airframe has none: without one use TaillessTrim");
     assertThatThrownBy(bare::downwash).isInstanceOf(IllegalStateException.class)
-        .hasMessage("downwash needs a horizontal tail, the airframe has none");
+        .hasMessage("downwash needs a horizontal tail, the airframe has none: without one use slopes() and TaillessTrim");
     assertThatThrownBy(() -> LateralStability.of(BARE, 0.5, AircraftClass.HAND_LAUNCHED_GLIDER))
         .isInstanceOf(IllegalStateException.class)
         .hasMessage("spiral parameter needs a vertical tail, the airframe has none");

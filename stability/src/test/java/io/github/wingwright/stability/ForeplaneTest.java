@@ -60,7 +60,7 @@ class ForeplaneTest {
     PitchTerms t = model().terms();
     assertThat(t.downwash.value()).isNegative();
     assertThat(t.wingSlope.value()).isLessThan(t.wingAlone.value());
-    assertThatThrownBy(() -> model().downwash()).hasMessageContaining("has a foreplane");
+    assertThatThrownBy(() -> model().downwash()).hasMessageEndingWith("has a foreplane: use slopes() and Foreplane");
   }
 
   @Test

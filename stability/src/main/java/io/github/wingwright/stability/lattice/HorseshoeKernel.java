@@ -19,7 +19,7 @@ import java.util.Objects;
  * <p>Source: the Biot–Savart integral, as in J. J. Bertin and M. L. Smith, <i>Aerodynamics for Engineers</i>, chapter
  * on the vortex lattice method.
  */
-public final class HorseshoeKernel {
+final class HorseshoeKernel {
   private static final double FOUR_PI = 4 * Math.PI;
 
   /** Squared sine below which a point counts as on the line of a bound vortex, which gives it nothing. */
