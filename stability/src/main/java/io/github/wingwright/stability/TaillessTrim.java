@@ -201,7 +201,7 @@ public final class TaillessTrim {
             : "; moving the centre of gravity %s by %s would trim it, but with a static margin of %.0f %%: unstable.",
         aft > 0.0 ? "aft" : "forward",
         Length.metres(Math.abs(aft)).format(Length.MILLIMETRE, 2),
-        100.0 * margin);
+        Math.rint(100.0 * margin) + 0.0);
   }
 
   /**

@@ -11,13 +11,19 @@ import io.github.wingwright.airfoils.viscous.ViscousMethod;
 import io.github.wingwright.core.aerodynamics.EstimatedPolar;
 import io.github.wingwright.core.atmosphere.AirState;
 import io.github.wingwright.core.atmosphere.Atmosphere;
+import io.github.wingwright.core.geometry.Airframe;
 import io.github.wingwright.core.geometry.BodyShape;
+import io.github.wingwright.core.geometry.Fuselage;
+import io.github.wingwright.core.geometry.Placement;
+import io.github.wingwright.core.geometry.Planform;
+import io.github.wingwright.core.geometry.Wing;
 import io.github.wingwright.core.mass.Materials;
 import io.github.wingwright.core.performance.GlideGoal;
 import io.github.wingwright.core.performance.Hall;
 import io.github.wingwright.core.performance.LaunchTrajectory;
 import io.github.wingwright.core.performance.Throw;
 import io.github.wingwright.core.quantity.Angle;
+import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.quantity.Pressure;
 import io.github.wingwright.core.quantity.Speed;
@@ -25,6 +31,8 @@ import io.github.wingwright.core.quantity.Temperature;
 import io.github.wingwright.core.sizing.Considerations;
 import io.github.wingwright.core.sizing.FuselageSizing;
 import io.github.wingwright.core.sizing.WingSizing;
+import io.github.wingwright.stability.PitchModel;
+import io.github.wingwright.stability.TaillessTrim;
 import io.github.wingwright.stability.design.Design;
 import io.github.wingwright.stability.design.DesignBrief;
 import io.github.wingwright.stability.design.SizingLoop;
@@ -68,6 +76,8 @@ class ScriptsTest {
           ScriptsTest::section,
           "stability.jsh",
           ScriptsTest::stability,
+          "tailless.jsh",
+          ScriptsTest::tailless,
           "throws.jsh",
           ScriptsTest::thrown);
 
@@ -111,6 +121,24 @@ class ScriptsTest {
               Locale.ROOT, "%4d°   %5.1f m    %s", degrees, point.thrown(how).distance().metres(), pitch.thrown(how)));
     }
     lines.add(pitch.bestAngles(GlideGoal.DISTANCE, Speed.metresPerSecond(8), metres(1.6)).toString());
+    return lines;
+  }
+
+  private static List<String> tailless() {
+    Naca4 section = Naca4.parse("0009");
+    Planform swept = Planform.tapered(millimetres(600), millimetres(140), millimetres(90)).withSweep(0.25, Angle.degrees(25));
+    Wing wing = Wing.of(swept, section).placedAt(Placement.at(millimetres(10), Length.ZERO));
+    Fuselage body = new Fuselage(BodyShape.capsule(), millimetres(160), millimetres(22));
+    PitchModel model = PitchModel.of(new Airframe(body, wing, List.of())).withWingSection(EstimatedPolar.of(section), 60_000);
+    Length cg = model.neutralPoint().x().minus(swept.meanAerodynamicChord().times(0.08));
+    TaillessTrim flat = TaillessTrim.of(model, cg, 0.5);
+    Angle washout = flat.washoutMissing().orElseThrow();
+    Wing twisted = new Wing(swept.withWashout(washout), section, wing.placement(), wing.incidence());
+    TaillessTrim trimmed = TaillessTrim.of(model.withAirframe(new Airframe(body, twisted, List.of())), cg, 0.5);
+    List<String> lines = new ArrayList<>(List.of(flat.toString()));
+    flat.findings().forEach(finding -> lines.add(finding.message()));
+    lines.add(washout.toString());
+    lines.add(trimmed.toString());
     return lines;
   }
 

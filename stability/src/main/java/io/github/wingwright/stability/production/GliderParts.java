@@ -222,7 +222,7 @@ public final class GliderParts {
 
   private List<PrintPiece> cut(PrintList list) {
     Cut before = last;
-    if (before == null || before.list() != list) {
+    if (before == null || !before.list().equals(list)) {
       before = new Cut(list, cutAnew(list));
       last = before;
     }
