@@ -237,7 +237,7 @@ public final class FrictionModel implements Serializable {
 
   /** The Reynolds number that counts in the turbulent law: the cut-off, where that is less. */
   private double effective(double reynolds, double length) {
-    return roughness > 0.0 ? Math.min(reynolds, Roughness.cutOffReynolds(length, roughness)) : reynolds;
+    return roughness > 0.0 ? Roughness.effectiveReynolds(reynolds, Roughness.cutOffReynolds(length, roughness)) : reynolds;
   }
 
   private double smooth(double reynolds, double mach) {
@@ -268,7 +268,7 @@ public final class FrictionModel implements Serializable {
     Step laminar = Step.of("laminar friction at transition", "C_lt", SkinFriction.LAMINAR, given);
     Step effective = effectiveStep(reynolds, length);
     Step transition =
-        effective == reynolds ? given : Step.of(Roughness.TRANSITION_AT_CUT_OFF, given, effective, reynolds);
+        effective.value() < reynolds.value() ? Step.of(Roughness.TRANSITION_AT_CUT_OFF, given, effective, reynolds) : given;
     if (kind == Kind.MIXED) {
       return Step.of(
           SkinFriction.MIXED,
@@ -290,8 +290,7 @@ public final class FrictionModel implements Serializable {
       return reynolds;
     }
     Step height = Step.given("height of the roughness", "k", Length.metres(roughness), CHOSEN);
-    Step cutOff = Step.of(Roughness.CUT_OFF, length, height);
-    return cutOff.value() < reynolds.value() ? cutOff : reynolds;
+    return Step.of(Roughness.EFFECTIVE, reynolds, Step.of(Roughness.CUT_OFF, length, height));
   }
 
   private Step turbulentStep(String symbol, Step effective, Step mach) {

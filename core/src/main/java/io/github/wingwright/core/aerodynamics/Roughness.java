@@ -38,6 +38,16 @@ public final class Roughness {
           .from(Sources.raymer("eq. 12.28"))
           .computedBy(Roughness::cutOffReynolds);
 
+  /** Reynolds number of the turbulent law on a rough surface. */
+  public static final Formula EFFECTIVE =
+      Formula.named("Reynolds number of the turbulent law on a rough surface")
+          .gives("Re_e")
+          .as("min(Re, Re_cut)")
+          .where("Re", "Reynolds number", 1e3, 1e9)
+          .where("Re_cut", "cut-off Reynolds number", 1e3, 1e10)
+          .from(Sources.raymer("eq. 12.28"))
+          .computedBy(Roughness::effectiveReynolds);
+
   /** Reynolds number of transition on a surface reckoned at its cut-off. */
   public static final Formula TRANSITION_AT_CUT_OFF =
       Formula.named("Reynolds number of transition at the cut-off")
@@ -76,6 +86,21 @@ public final class Roughness {
    */
   public static double cutOffReynolds(double length, double height) {
     return 38.21 * Math.pow(length / height, 1.053);
+  }
+
+  /**
+   * The Reynolds number with which the turbulent law is entered on a rough surface.
+   *
+   * <pre>{@code Re_e = min(Re, Re_cut)}</pre>
+   *
+   * <p>Example: Re = 2·10⁷, Re_cut = 1.1·10⁷ give 1.1·10⁷: the surface is rough, not smooth, for the layer.
+   *
+   * @param reynolds Reynolds number Re
+   * @param cutOff cut-off Reynolds number Re_cut
+   * @return Re_e
+   */
+  public static double effectiveReynolds(double reynolds, double cutOff) {
+    return Math.min(reynolds, cutOff);
   }
 
   /**

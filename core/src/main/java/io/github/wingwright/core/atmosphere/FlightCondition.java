@@ -2,6 +2,8 @@
 package io.github.wingwright.core.atmosphere;
 
 import io.github.wingwright.core.basis.Finding;
+import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Pressure;
 import io.github.wingwright.core.quantity.Speed;
@@ -83,6 +85,18 @@ public record FlightCondition(AirState air, Speed airspeed) implements Serializa
    */
   public double machNumber() {
     return Air.machNumber(airspeed.metresPerSecond(), air.speedOfSound().metresPerSecond());
+  }
+
+  /**
+   * The Mach number as a line of the workings.
+   *
+   * @param speed step of the airspeed
+   * @param origin who gave the air
+   * @return the step; its value is that of {@link #machNumber()} to the last bit
+   */
+  public Step machNumberStep(Step speed, Source origin) {
+    Step temperature = Step.given("air temperature", "T", air.temperature(), origin);
+    return Step.of(Air.MACH_NUMBER, speed, Step.of(Air.SPEED_OF_SOUND, temperature));
   }
 
   /**

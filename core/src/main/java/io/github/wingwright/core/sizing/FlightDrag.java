@@ -25,7 +25,7 @@ import java.util.Optional;
 /**
  * Drag of a body in flight by friction, form factor and wetted area.
  *
- * <pre>{@code D/q = C_f(V·L/ν)·FF(L/d)·S_wet}</pre>
+ * <pre>{@code D/q = C_f(V·L/ν, M)·FF(L/d)·S_wet}</pre>
  *
  * <p>A flat base adds its own drag, less behind a thick layer. The form factor is held at the nearest end of its fit outside of it, and a finding says so.
  *
@@ -71,7 +71,7 @@ public record FlightDrag(FlightCondition flight, FrictionModel friction, BodyFor
     Objects.requireNonNull(shape, "shape");
     double speed = flight.airspeed().si();
     double reynolds = Air.reynoldsNumber(speed, length, viscosity());
-    double cf = friction.coefficient(reynolds, length, 0.0);
+    double cf = friction.coefficient(reynolds, length, flight.machNumber());
     double body = cf * form.factor(form.domain().clamp(length / diameter), cf) * shape.wettedArea(length, diameter);
     double base = shape.baseArea(length, diameter);
     return base > 0.0 ? body + AfterbodyDrag.shieldedBase(body, base) : body;
@@ -96,7 +96,7 @@ public record FlightDrag(FlightCondition flight, FrictionModel friction, BodyFor
     List<Finding> findings =
         new ArrayList<>(
             component(body.length().si(), body.finenessRatio(), body.wettedArea().si())
-                .findings(flight.airspeed().si(), viscosity(), 0.0));
+                .findings(flight.airspeed().si(), viscosity(), flight.machNumber()));
     findings.addAll(form.findings(body.finenessRatio()));
     return findings;
   }
@@ -106,7 +106,7 @@ public record FlightDrag(FlightCondition flight, FrictionModel friction, BodyFor
     Objects.requireNonNull(body, "body");
     Step speed = Step.given("airspeed", "V", flight.airspeed(), FLIGHT);
     Step viscosity = flight.air().kinematicViscosityStep(FLIGHT);
-    Step mach = Step.given("Mach number, low", "M", 0.0, Source.library("compressibility is left out below M 0.3"));
+    Step mach = flight.machNumberStep(speed, FLIGHT);
     BodyDrag component = component(body.length().value(), body.fineness().value(), body.wettedArea().value());
     Step fineness =
         component.fineness() == body.fineness().value()

@@ -7,6 +7,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import io.github.wingwright.core.aerodynamics.BodyFormFactor;
 import io.github.wingwright.core.aerodynamics.DragComponent;
+import io.github.wingwright.core.aerodynamics.FrictionModel;
+import io.github.wingwright.core.aerodynamics.TurbulentFriction;
 import io.github.wingwright.core.atmosphere.AirState;
 import io.github.wingwright.core.atmosphere.FlightCondition;
 import io.github.wingwright.core.basis.Finding;
@@ -94,6 +96,25 @@ class FlightDragTest {
     FlightDrag polynomial = new FlightDrag(HALL, drag.friction(), BodyFormFactor.SHEVELL);
     assertThat(polynomial.dragArea(BodyShape.capsule(), 0.3, 0.01)).isPositive().isFinite();
     assertThat(polynomial.findings(new Fuselage(BodyShape.capsule(), LENGTH, Length.millimetres(10)))).isNotEmpty();
+  }
+
+  @Test
+  void a_fast_body_drags_alike_here_in_the_build_up_and_in_the_workings() {
+    FlightCondition fast = HALL.withAirspeed(Speed.metresPerSecond(100));
+    FrictionModel painted =
+        FrictionModel.mixed(5e5, TurbulentFriction.PRANDTL_SCHLICHTING).withRoughness(Length.micrometres(6.34));
+    FlightDrag drag = new FlightDrag(fast, painted, BodyFormFactor.TORENBEEK);
+    Fuselage body = new Fuselage(BodyShape.capsule(), Length.metres(6), Length.metres(1));
+    double here = drag.dragArea(body.shape(), 6, 1);
+    double there =
+        DragComponent.body("body", body, painted, BodyFormFactor.TORENBEEK)
+            .dragArea(100, fast.air().kinematicViscosity().si(), fast.machNumber());
+    assertThat(here).isCloseTo(there, within(1e-12 * there));
+    Step shown = drag.step(BodySteps.of(body, Source.BRIEF)).orElseThrow();
+    assertThat(shown.value()).isCloseTo(here, within(1e-12 * here));
+    assertThat(Workings.of(List.of(shown)).steps().stream().map(Step::symbol))
+        .as("rough, though smooth enough here, and compressible")
+        .contains("Re_cut", "Re_e", "M", "a");
   }
 
   @Test

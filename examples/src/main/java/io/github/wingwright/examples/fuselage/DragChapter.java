@@ -129,16 +129,18 @@ final class DragChapter {
     }
     blocks.add(
         new Block.Paragraph(
-            "The same body by every method that is known, without upsweep. They spread by "
+            "The same body by every method that is known, without upsweep, each in place of the chosen one of"
+                + " its kind. "
+                + (methods.rows().stream().allMatch(MethodComparison.Row::applies) ? "They" : "Those made for it")
+                + " spread by "
                 + NamedUnit.NUMBER.format(100.0 * methods.spread(), 2)
-                + " %: the drag is known no better than that."));
+                + " % of the chosen value: the drag is known no better than that."));
     blocks.add(new Block.Table(List.of("method", "drag area", "", "source"), rows));
     List<List<String>> optima = new ArrayList<>();
     for (BodyFormFactor form : BodyFormFactor.values()) {
-      if (form == BodyFormFactor.NACELLE || form == BodyFormFactor.SHEVELL) {
-        continue;
+      if (isOfThisLayer(form)) {
+        optima.add(optimum(form));
       }
-      optima.add(optimum(form));
     }
     blocks.add(
         new Block.Paragraph(
@@ -147,6 +149,16 @@ final class DragChapter {
     blocks.add(
         new Block.Table(
             List.of("form factor", "least at f", "within 1 % from", "drag area there"), optima));
+  }
+
+  /** A nacelle is no fuselage, a polynomial has no least of its own, and the laminar form is for laminar layers. */
+  private boolean isOfThisLayer(BodyFormFactor form) {
+    double reynolds = brief.flight().reynoldsNumber(study.body().length());
+    return switch (form) {
+      case NACELLE, SHEVELL -> false;
+      case HOERNER_LAMINAR -> brief.flow().form() == form || !brief.flow().friction().isTurbulentAt(reynolds);
+      default -> true;
+    };
   }
 
   private List<String> optimum(BodyFormFactor form) {
