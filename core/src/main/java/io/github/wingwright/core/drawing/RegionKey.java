@@ -12,6 +12,8 @@ import java.util.Locale;
 final class RegionKey {
   private static final double LINE = 9.0;
   private static final double BELOW_ADVICE = 2.0;
+  private static final double TEXT = 9.0 + LINE;
+  private static final int MOST_LINES = 4;
   private static final Lettering SMALL = Lettering.start(Lettering.SMALL);
 
   private final RegionChart chart;
@@ -41,7 +43,7 @@ final class RegionKey {
 
   double bottom() {
     return top
-        + row * (advice.size() + chart.boundaries().size())
+        + row * (advice.size() + chart.boundaries().stream().mapToInt(b -> wrapped(b).size()).sum())
         + (advice.isEmpty() ? 0.0 : BELOW_ADVICE);
   }
 
@@ -61,11 +63,20 @@ final class RegionKey {
           chart.number(boundary),
           Lettering.end(Lettering.SMALL).heavy().in(lettering.colour()));
       svg.line(left + 7.0, y - 1.1, left + 7.0 + LINE, y - 1.1, chart.pen(one));
-      double from = left + 9.0 + LINE;
-      Lettering name = chart.binds(one) || chart.clashes(one) ? lettering.heavy() : lettering;
-      svg.text(from, y, TextWidth.cut(words(boundary), width - (from - left), name), name);
-      y += row;
+      for (String text : wrapped(boundary)) {
+        svg.text(left + TEXT, y, text, name(one));
+        y += row;
+      }
     }
+  }
+
+  private Lettering name(Weighed one) {
+    Lettering lettering = chart.lettering(one);
+    return chart.binds(one) || chart.clashes(one) ? lettering.heavy() : lettering;
+  }
+
+  private List<String> wrapped(Boundary boundary) {
+    return TextWidth.wrap(words(boundary), width - TEXT, name(boundary.consideration()), MOST_LINES);
   }
 
   private String words(Boundary boundary) {

@@ -114,6 +114,18 @@ class RegionPictureTest {
   }
 
   @Test
+  void theKeyTellsALongReasonToItsEnd() throws Exception {
+    String reason = "the glider carries nothing; the volume is for a timer that it may carry in a later year, with its battery";
+    FeasibleRegion region =
+        region(
+            chosen(Considerations.lengthAtMost(Length.millimetres(300))),
+            new Weighed(volume(20), Decision.notApplicable(reason)),
+            chosen(Considerations.finenessWithin(6, 10)));
+    Svg svg = new RegionPicture("a long reason", region, List.of()).draw();
+    assertThat(String.join(" ", PictureChecks.isLegible(svg, "long reason").words())).contains("because " + reason);
+  }
+
+  @Test
   void theBoundariesOfAnEmptyRegionThatClashAreWarmAndTheAdviceStandsBelow() throws Exception {
     FeasibleRegion region =
         region(
