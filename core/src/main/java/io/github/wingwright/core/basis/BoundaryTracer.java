@@ -10,6 +10,7 @@ import java.util.function.DoubleUnaryOperator;
 /** Follows the boundary of each consideration through a window, for a picture. */
 final class BoundaryTracer {
   private static final int STEPS = 96;
+  private static final int HALVINGS = 30;
 
   private final PlaneWindow window;
   private final Interval lengths;
@@ -77,8 +78,9 @@ final class BoundaryTracer {
     }
     for (int j = 1; j <= STEPS; j++) {
       Point next = new Point(length(j), curve.applyAsDouble(length(j)));
-      if (inside(next) != inside(previous) && Double.isFinite(next.diameter()) && Double.isFinite(previous.diameter())) {
-        line.add(crossing(previous, next));
+      if (inside(next) != inside(previous)) {
+        boolean beyond = Double.isFinite(next.diameter()) && Double.isFinite(previous.diameter());
+        line.add(beyond ? crossing(previous, next) : last(curve, previous, next));
       }
       if (inside(next)) {
         line.add(next);
@@ -99,6 +101,22 @@ final class BoundaryTracer {
 
   private boolean inside(Point p) {
     return diameters.contains(p.diameter());
+  }
+
+  /** Where a curve that is known inside the window only leaves it: a line must not end in the open. */
+  private Point last(DoubleUnaryOperator curve, Point a, Point b) {
+    Point in = inside(a) ? a : b;
+    double out = inside(a) ? b.length() : a.length();
+    for (int i = 0; i < HALVINGS; i++) {
+      double middle = 0.5 * (in.length() + out);
+      Point there = new Point(middle, curve.applyAsDouble(middle));
+      if (inside(there)) {
+        in = there;
+      } else {
+        out = middle;
+      }
+    }
+    return in;
   }
 
   private Point crossing(Point a, Point b) {

@@ -452,6 +452,37 @@ class FeasibleRegionTest {
   }
 
   @Test
+  void a_steep_boundary_runs_to_the_edge_of_the_window() {
+    // d ≥ 0.1 m + 20·(0.3 m − L), within one step of the tracer from 0.1 to 0.3 m: at L = 0.29 m no diameter is left.
+    Consideration steep =
+        new Consideration() {
+          @Override
+          public String name() {
+            return "steep";
+          }
+
+          @Override
+          public Strength strength() {
+            return Strength.LIMIT;
+          }
+
+          @Override
+          public Source source() {
+            return Source.BRIEF;
+          }
+
+          @Override
+          public double margin(double length, double diameter) {
+            return diameter - (0.1 + 20.0 * (0.3 - length));
+          }
+        };
+    List<Point> line = region(List.of(steep)).boundaries().get(0).lines().get(0);
+    assertThat(line.get(0).length()).isCloseTo(0.29, within(1e-6));
+    assertThat(line.get(0).diameter()).isCloseTo(DIAMETERS.upper(), within(1e-5));
+    assertThat(line.get(line.size() - 1).diameter()).isCloseTo(DIAMETERS.lower(), within(1e-5));
+  }
+
+  @Test
   void the_boundaries_for_a_picture_stay_inside_the_window() {
     Random random = new Random(35);
     for (int k = 0; k < 20; k++) {
