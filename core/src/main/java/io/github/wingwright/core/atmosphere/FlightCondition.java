@@ -95,6 +95,8 @@ public record FlightCondition(AirState air, Speed airspeed) implements Serializa
    * @return the step; its value is that of {@link #machNumber()} to the last bit
    */
   public Step machNumberStep(Step speed, Source origin) {
+    Objects.requireNonNull(speed, "speed");
+    Objects.requireNonNull(origin, "origin");
     Step temperature = Step.given("air temperature", "T", air.temperature(), origin);
     return Step.of(Air.MACH_NUMBER, speed, Step.of(Air.SPEED_OF_SOUND, temperature));
   }

@@ -64,7 +64,7 @@ public final class Materials {
 
   /** Foaming polylactide, printed so that it foams in part. */
   public static final Material FOAMING_PLA_PARTLY =
-      polymer("foaming PLA, partly foamed", 0.70, 0.78, 0.85, FOAMING)
+      polymer("partly foamed PLA", 0.70, 0.78, 0.85, FOAMING)
           .withElasticModulus(gpa(0.8), gpa(1.1), gpa(1.7), FOAM_STIFFNESS)
           .withStrength(mpa(16), mpa(22), mpa(28), FOAM_STRENGTH);
 
