@@ -198,24 +198,8 @@ public final class BodySolid implements Solid {
     TailSlots cut = slots != null && Math.min(slots.tailplaneFrom().si(), slots.finFrom().si()) < to ? slots : null;
     double end = cut == null ? to : Math.min(to, lastWithRoom(frame, cut));
     BodyRing ring = new BodyRing(frame, seat, cut, mark, end);
-    TreeSet<Double> events = new TreeSet<>(List.of(from, end));
-    if (seat != null) {
-      within(events, seat.from().si(), end);
-      within(events, seat.to().si(), end);
-    }
-    if (cut != null) {
-      within(events, cut.tailplaneFrom().si(), end);
-      within(events, cut.finFrom().si(), end);
-    }
-    if (!Double.isNaN(mark)) {
-      within(events, mark - BodyRing.RIB_HALF_LENGTH, end);
-      within(events, mark + BodyRing.RIB_HALF_LENGTH, end);
-    }
     List<BodyPin> pins = pins(frame, end, tol);
-    pins.forEach(pin -> {
-      events.add(pin.from());
-      events.add(pin.to());
-    });
+    NavigableSet<Double> events = events(cut, end, pins);
     double[] dense = dense(events);
     ring.divide(dense, from, end, tol);
     int key = ring.keys();
@@ -263,6 +247,28 @@ public final class BodySolid implements Solid {
               + Length.metres(2.0 * Math.min(frame.halfWidth(needed), frame.halfHeight(needed))).format(Length.MILLIMETRE, 3));
     }
     return last;
+  }
+
+  /** Where its section changes at once. */
+  private NavigableSet<Double> events(@Nullable TailSlots cut, double end, List<BodyPin> pins) {
+    TreeSet<Double> changes = new TreeSet<>();
+    if (seat != null) {
+      within(changes, seat.from().si(), end);
+      within(changes, seat.to().si(), end);
+    }
+    if (cut != null) {
+      within(changes, cut.tailplaneFrom().si(), end);
+      within(changes, cut.finFrom().si(), end);
+    }
+    if (!Double.isNaN(mark)) {
+      within(changes, mark - BodyRing.RIB_HALF_LENGTH, end);
+      within(changes, mark + BodyRing.RIB_HALF_LENGTH, end);
+    }
+    pins.forEach(pin -> {
+      changes.add(pin.from());
+      changes.add(pin.to());
+    });
+    return SlabStack.apart(changes, from, end);
   }
 
   private void within(NavigableSet<Double> events, double x, double end) {

@@ -6,6 +6,7 @@ import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.Objects;
 import java.util.TreeSet;
 
@@ -83,14 +84,15 @@ public final class PlateSolid implements Solid {
   @Override
   public TriangleMesh mesh(Length tolerance) {
     Curves.tolerance(tolerance);
-    TreeSet<Double> stations = new TreeSet<>(List.of(from, to));
+    TreeSet<Double> changes = new TreeSet<>();
     for (Length station : planform.stations()) {
       for (double y : new double[] {0.0 - station.si(), station.si()}) {
         if (y > from && y < to) {
-          stations.add(y);
+          changes.add(y);
         }
       }
     }
+    NavigableSet<Double> stations = SlabStack.apart(changes, from, to);
     WingFrame frame = new WingFrame(planform);
     double half = 0.5 * thickness;
     List<int[]> loops = List.of(new int[] {0, 1, 2, 3});

@@ -7,6 +7,8 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableSet;
+import java.util.TreeSet;
 
 /**
  * Meshes a solid that is a stack of slabs across an axis. Within a slab the section keeps its loops: closed rows of keys,
@@ -42,6 +44,9 @@ final class SlabStack {
     }
   }
 
+  /** The thinnest slab [m]: thinner ones have walls of needles. */
+  private static final double THINNEST = 1e-6;
+
   private final int axis;
   private final Outline outline;
   private final int keys;
@@ -54,6 +59,29 @@ final class SlabStack {
     this.axis = axis;
     this.keys = keys;
     this.outline = outline;
+  }
+
+  /**
+   * Where slabs meet. Two features that end at one place may differ there by a rounding error, or by less than any machine
+   * makes: such a place counts once.
+   *
+   * @param events where the section changes [m]
+   * @param ends the ends of the piece, which stay where they are
+   * @return the ends, and the events 1 µm and more from them and from each other
+   */
+  static NavigableSet<Double> apart(NavigableSet<Double> events, double... ends) {
+    TreeSet<Double> kept = new TreeSet<>();
+    for (double end : ends) {
+      kept.add(end);
+    }
+    for (double event : events) {
+      Double before = kept.floor(event);
+      Double after = kept.ceiling(event);
+      if ((before == null || event - before >= THINNEST) && (after == null || after - event >= THINNEST)) {
+        kept.add(event);
+      }
+    }
+    return kept;
   }
 
   /** Meshes slabs in order of their stations; each begins where the one before ends. */

@@ -7,6 +7,7 @@ import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.Objects;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
@@ -195,18 +196,19 @@ public final class WingSolid implements Solid {
     double chord = Math.max(frame.chord(from), Math.max(frame.chord(to), planform.rootChord().si()));
     SectionLoop loop = loop(frame, tol / chord);
     List<WingInsert> inserts = inserts(frame, loop, tol);
-    TreeSet<Double> events = new TreeSet<>(List.of(from, to));
+    TreeSet<Double> changes = new TreeSet<>();
     for (Length station : planform.stations()) {
       for (double y : new double[] {0.0 - station.si(), station.si()}) {
         if (y > from && y < to) {
-          events.add(y);
+          changes.add(y);
         }
       }
     }
     inserts.forEach(insert -> {
-      events.add(insert.from());
-      events.add(insert.to());
+      changes.add(insert.from());
+      changes.add(insert.to());
     });
+    NavigableSet<Double> events = SlabStack.apart(changes, from, to);
     List<SlabStack.Slab> slabs = new ArrayList<>();
     int[] outline = new int[loop.size()];
     for (int i = 0; i < outline.length; i++) {

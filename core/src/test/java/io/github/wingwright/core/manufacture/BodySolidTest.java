@@ -254,4 +254,22 @@ class BodySolidTest {
           assertThat(fore + rear).isCloseTo(whole, withinPercentage(3));
         });
   }
+
+  /** The end of a socket, reckoned from its bottom, missed the seam by a rounding error and left needles there. */
+  @Test
+  void a_feature_that_ends_at_a_seam_or_less_than_a_hair_from_it_leaves_no_needles() {
+    Spigot tube = new Spigot(mm(4), mm(13.7), mm(0.1));
+    BodySolid body = BodySolid.of(CAPSULE);
+    Seeded.doubles(129, 60, 60, 150).forEach(seam ->
+        assertThat(volume(body.between(Length.ZERO, mm(seam)).endingOver(tube, Length.ZERO), mm(0.5))).isPositive());
+    for (double hair : new double[] {0.0, 1e-12, 1e-8, 1e-6, 1e-4, 9e-4}) {
+      for (double edge : new double[] {0.5, -0.5}) {
+        BodySolid marked = body.markedAt(mm(90 + edge + hair));
+        double whole = volume(marked, mm(0.5));
+        double fore = volume(marked.between(Length.ZERO, mm(90)), mm(0.5));
+        double aft = volume(marked.between(mm(90), mm(220)), mm(0.5));
+        assertThat(fore + aft).as("mark %s mm from the seam", edge + hair).isCloseTo(whole, withinPercentage(2));
+      }
+    }
+  }
 }
