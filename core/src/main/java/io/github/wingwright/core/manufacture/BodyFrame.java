@@ -3,7 +3,9 @@ package io.github.wingwright.core.manufacture;
 
 import io.github.wingwright.core.geometry.BodyShape;
 import io.github.wingwright.core.geometry.Fuselage;
+import io.github.wingwright.core.quantity.Length;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.Supplier;
 
 /** The sections of a body, and where lines meet their outline; angles run from starboard upwards. */
 final class BodyFrame {
@@ -81,8 +83,10 @@ final class BodyFrame {
           return yz[1] - height - slope * yz[0];
         },
         -0.5 * Math.PI,
-        what,
-        x);
+        () ->
+            cuts(what, x, "reaches from " + mm(centre(x) - halfHeight(x)) + " to " + mm(centre(x) + halfHeight(x)))
+                + " above the reference line, where that cut would lie at "
+                + mm(height));
   }
 
   /** The angle to starboard in the upper half at which the outline is so far from the plane of symmetry. */
@@ -94,16 +98,22 @@ final class BodyFrame {
           return y - yz[0];
         },
         0.0,
-        what,
-        x);
+        () -> cuts(what, x, "is " + mm(2.0 * halfWidth(x)) + " wide, the cut " + mm(2.0 * y)));
   }
 
-  private static double root(DoubleUnaryOperator rising, double from, String what, double x) {
+  private static String cuts(String what, double x, String outline) {
+    return what + " must cut the outline of the body, which at " + mm(x) + " from the nose " + outline;
+  }
+
+  private static Length mm(double metres) {
+    return Length.millimetres(Math.rint(1e5 * metres) / 100.0 + 0.0);
+  }
+
+  private static double root(DoubleUnaryOperator rising, double from, Supplier<String> refusal) {
     double low = from;
     double high = 0.5 * Math.PI;
     if (!(rising.applyAsDouble(low) < 0.0 && rising.applyAsDouble(high) > 0.0)) {
-      throw new IllegalStateException(
-          what + " must cut the outline of the body, at " + Math.rint(1e5 * x) / 100.0 + " mm from the nose it does not");
+      throw new IllegalStateException(refusal.get());
     }
     for (int i = 0; i < 52; i++) {
       double middle = 0.5 * (low + high);

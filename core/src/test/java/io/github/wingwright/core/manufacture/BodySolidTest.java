@@ -210,7 +210,9 @@ class BodySolidTest {
     WingSeat high = new WingSeat(mm(40), mm(130), mm(12), Angle.ZERO);
     assertThatThrownBy(() -> BodySolid.of(CAPSULE).with(high).mesh(mm(0.05)))
         .isInstanceOf(IllegalStateException.class)
-        .hasMessageContaining("the wing seat must cut the outline of the body");
+        .hasMessage(
+            "the wing seat must cut the outline of the body, which at 40 mm from the nose reaches from -11 mm to 11 mm above"
+                + " the reference line, where that cut would lie at 12 mm");
     WingSeat far = new WingSeat(mm(40), mm(175), mm(8), Angle.ZERO);
     assertThatThrownBy(() -> BodySolid.of(CAPSULE).with(far).with(SLOTS).mesh(mm(0.05)))
         .hasMessageContaining("must end ahead of the tail slots");
