@@ -37,20 +37,20 @@ final class BodyFrame {
     return (x <= 0.0 || x >= length) && halfWidth(x) < POINT;
   }
 
-  /** The last station with some room around the middle. */
-  double lastWithRoom(double room) {
+  /** The last station with some room around the middle of a plane of some height. */
+  double lastWithRoom(double room, double height) {
     double inside = 0.0;
     double outside = length;
-    if (room(length) >= room) {
+    if (room(length, height) >= room) {
       return length;
     }
     for (int i = 0; i <= 400; i++) {
       double x = length * i / 400.0;
-      inside = room(x) >= room ? x : inside;
+      inside = room(x, height) >= room ? x : inside;
     }
     for (int i = 0; i < 60; i++) {
       double middle = 0.5 * (inside + outside);
-      if (room(middle) >= room) {
+      if (room(middle, height) >= room) {
         inside = middle;
       } else {
         outside = middle;
@@ -59,8 +59,9 @@ final class BodyFrame {
     return inside;
   }
 
-  private double room(double x) {
-    return Math.min(halfWidth(x), halfHeight(x));
+  /** How far the section reaches from the middle of a plane of some height, aside, above and below: the least of them. */
+  double room(double x, double height) {
+    return Math.min(halfWidth(x), halfHeight(x) - Math.abs(height - centre(x)));
   }
 
   /** The outline at an angle: y and z. */

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.manufacture;
 
+import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Length;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -125,13 +126,31 @@ final class BodyRing {
     for (int i = 0; i < breaks; i++) {
       if (!(a[i + 1] - a[i] > LEAST_ANGLE)) {
         throw new IllegalStateException(
-            "seat, slots and mark must lie apart around the body, at " + Length.millimetres(Math.rint(1e5 * x) / 100.0)
-                + " from the nose they touch");
+            edge(Math.min(i, breaks - i - 1)) + " and " + edge(Math.min(i, breaks - i - 1) + 1)
+                + " must lie apart around the body, at " + Length.millimetres(Math.rint(1e5 * x) / 100.0)
+                + " from the nose they overlap by " + Angle.radians(a[i] - a[i + 1]).format(Angle.DEGREE, 2));
       }
     }
     cachedStation = x;
     cached = a;
     return a;
+  }
+
+  /** What a break to starboard is the edge of. */
+  private String edge(int b) {
+    if (b == 0) {
+      return "the lowest line";
+    }
+    if (b == rib) {
+      return "the mark";
+    }
+    if (b == slot || b == slot + 1 && slot > 0) {
+      return "the tailplane's slot";
+    }
+    if (b == seatBreak) {
+      return "the wing seat";
+    }
+    return b == fin ? "the fin's slot" : "the highest line";
   }
 
   private double seatAngle(double x, double[] a) {

@@ -234,17 +234,18 @@ public final class BodySolid implements Solid {
     });
   }
 
-  /** Where a body with slots ends: there is still half a millimetre and half a slot on both sides of them. */
+  /** Where a body with slots ends: there is still a millimetre and half a slot around each. */
   private double lastWithRoom(BodyFrame frame, TailSlots cut) {
     double room = cut.width().si() + 1e-3;
-    double last = frame.lastWithRoom(room);
+    double height = cut.height().si();
+    double last = frame.lastWithRoom(room, height);
     double needed = Math.max(from, Math.min(cut.tailplaneFrom().si(), cut.finFrom().si()));
     if (last <= needed) {
       throw new IllegalStateException(
-          "a body must be " + Length.metres(2.0 * room).format(Length.MILLIMETRE, 3) + " thick where its tail slots of "
-              + cut.width().format(Length.MILLIMETRE, 3) + " are, at "
-              + Length.metres(needed).format(Length.MILLIMETRE, 3) + " from the nose it is "
-              + Length.metres(2.0 * Math.min(frame.halfWidth(needed), frame.halfHeight(needed))).format(Length.MILLIMETRE, 3));
+          "a body must reach " + Length.metres(room).format(Length.MILLIMETRE, 3)
+              + " from the middle of its tail slots aside, above and below, at "
+              + Length.metres(needed).format(Length.MILLIMETRE, 3) + " from the nose it reaches "
+              + Length.metres(frame.room(needed, height)).format(Length.MILLIMETRE, 3));
     }
     return last;
   }

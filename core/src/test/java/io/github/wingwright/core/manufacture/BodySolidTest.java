@@ -223,7 +223,7 @@ class BodySolidTest {
     Fuselage thin = new Fuselage(BodyShape.capsule(), mm(220), mm(3.2));
     assertThatThrownBy(() -> BodySolid.of(thin).with(SLOTS).mesh(mm(0.05)))
         .isInstanceOf(IllegalStateException.class)
-        .hasMessage("a body must be 4 mm thick where its tail slots of 1 mm are, at 170 mm from the nose it is 3.2 mm");
+        .hasMessage("a body must reach 2 mm from the middle of its tail slots aside, above and below, at 170 mm from the nose it reaches 1.6 mm");
     assertThatThrownBy(() -> BodySolid.of(CAPSULE).markedAt(mm(300))).hasMessageContaining("place of the mark");
     assertThatThrownBy(() -> BodySolid.of(CAPSULE).between(mm(100), mm(90))).hasMessageContaining("piece");
   }

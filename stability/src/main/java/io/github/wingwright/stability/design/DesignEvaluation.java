@@ -55,7 +55,7 @@ final class DesignEvaluation {
     Fuselage fuselage = shape.fuselage();
     Wing placed = shape.station(wingPlanform, fuselage);
     Tail horizontal = plates.horizontalTail(fuselage);
-    Tail vertical = plates.verticalTail(fuselage);
+    Tail vertical = plates.verticalTail(fuselage, horizontal.placement().z());
     Airframe airframe = new Airframe(fuselage, placed, List.of(horizontal, vertical));
     MassStatement masses = new PartMasses(sized, numbers).masses(airframe);
     Step mass = numbers.at("mass_kg");

@@ -6,6 +6,7 @@ import io.github.wingwright.core.aerodynamics.FrictionModel;
 import io.github.wingwright.core.aerodynamics.SurfaceFormFactor;
 import io.github.wingwright.core.aerodynamics.TurbulentFriction;
 import io.github.wingwright.core.geometry.AirfoilSection;
+import io.github.wingwright.core.geometry.BodyShape;
 import io.github.wingwright.core.geometry.Fuselage;
 import io.github.wingwright.core.geometry.Panel;
 import io.github.wingwright.core.geometry.Planform;
@@ -54,6 +55,14 @@ final class PartGeometry {
   /** Height of the wing's root chord over the axis. */
   static Length wingHeight(Fuselage fuselage) {
     return fuselage.diameter().times(WING_HEIGHT);
+  }
+
+  /**
+   * Height of the tails over the reference line [m]: that of the middle of the body in the middle of the tailplane's root,
+   * which ends with the body. On a straight body that is the line itself.
+   */
+  static double tailHeight(BodyShape shape, double length, double diameter, double rootChord) {
+    return shape.centreHeight(Math.max(0.0, length - 0.5 * rootChord), length, diameter);
   }
 
   /** Where ballast goes. */

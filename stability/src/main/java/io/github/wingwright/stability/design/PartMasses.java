@@ -65,7 +65,7 @@ final class PartMasses {
         m -> PartInertia.surface(wing.planform(), m, c -> skin.printedArea(c, tip)));
     BodyMasses fitted = new BodyMasses(brief, numbers, wing, body);
     Step bodyMass = fitted.mass();
-    add(items, steps, "fuselage", bodyMass, Placement.at(Length.metres(fitted.centre()), Length.ZERO), 
+    add(items, steps, "fuselage", bodyMass, Placement.at(Length.metres(fitted.centre()), body.surfaceCentroidHeight()),
         m -> PartInertia.shell(body, m, brief.bodyShell().wallThickness().si()));
     plate(items, steps, airframe.tails().get(0), "horizontal_tail");
     plate(items, steps, airframe.tails().get(1), "vertical_tail");

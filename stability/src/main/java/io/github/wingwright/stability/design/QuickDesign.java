@@ -403,9 +403,10 @@ public final class QuickDesign {
             speed * tailChord / numbers.viscosity,
             numbers.horizontal.aspectRatio(),
             numbers.tailHalfSweep);
+    double root = TailGeometry.rootChord(tail, numbers.horizontal.aspectRatio(), numbers.horizontal.taperRatio());
+    double height = PartGeometry.tailHeight(numbers.body, length, diameter, root) - wingHeight;
     double downwash =
-        DownwashMethod.HANDBOOK.gradient(
-            wingSlope, aspectRatio, taperRatio, quarterSweep, arm / span, -wingHeight / span);
+        DownwashMethod.HANDBOOK.gradient(wingSlope, aspectRatio, taperRatio, quarterSweep, arm / span, height / span);
     double fraction =
         NeutralPoint.position(
             wingSlope,

@@ -48,10 +48,14 @@ final class TailPlates {
     check(brief.aircraftClass().tailVolume(Tail.Role.HORIZONTAL), made);
     check(brief.aircraftClass().tailAspectRatio(Tail.Role.HORIZONTAL), numbers.at("horizontal_tail.aspect_ratio"));
     Length x = fuselage.length().minus(planform.rootChord());
-    return new Tail(Tail.Role.HORIZONTAL, planform, brief.tailSection(), Placement.at(x, Length.ZERO), Angle.ZERO);
+    double z =
+        PartGeometry.tailHeight(
+            fuselage.shape(), fuselage.length().si(), fuselage.diameter().si(), planform.rootChord().si());
+    return new Tail(Tail.Role.HORIZONTAL, planform, brief.tailSection(), Placement.at(x, Length.metres(z)), Angle.ZERO);
   }
 
-  Tail verticalTail(Fuselage fuselage) {
+  /** The fin, which stands on the tailplane. */
+  Tail verticalTail(Fuselage fuselage, Length height) {
     TailBrief asked = brief.verticalTail();
     Step volume = Step.given("vertical tail volume coefficient, as asked", "V_v", asked.volumeCoefficient(), Source.BRIEF);
     Step arm = armOf("vertical tail arm, as sized", "l_v", volume, numbers.step("b"), asked);
@@ -65,7 +69,7 @@ final class TailPlates {
     check(brief.aircraftClass().tailVolume(Tail.Role.VERTICAL), made);
     check(brief.aircraftClass().tailAspectRatio(Tail.Role.VERTICAL), numbers.at("vertical_tail.aspect_ratio"));
     Length x = fuselage.length().minus(planform.rootChord());
-    return new Tail(Tail.Role.VERTICAL, planform, brief.tailSection(), Placement.at(x, Length.ZERO), Angle.ZERO);
+    return new Tail(Tail.Role.VERTICAL, planform, brief.tailSection(), Placement.at(x, height), Angle.ZERO);
   }
 
   /** The arm between the wing as made and the end of the fuselage as made. */

@@ -67,8 +67,12 @@ public final class Briefs {
   }
 
   static Function<Wing, Sized<Fuselage>> capsule(Length length, Length diameter) {
+    return body(BodyShape.capsule(), length, diameter);
+  }
+
+  static Function<Wing, Sized<Fuselage>> body(BodyShape shape, Length length, Length diameter) {
     return wing ->
-        FuselageSizing.of(BodyShape.capsule())
+        FuselageSizing.of(shape)
             .considering(Considerations.finenessWithin(5, 20, Source.COMMON_PRACTICE))
             .length(length)
             .diameter(diameter);

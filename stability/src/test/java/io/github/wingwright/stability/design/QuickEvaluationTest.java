@@ -8,8 +8,13 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.sun.management.ThreadMXBean;
 import io.github.wingwright.core.aerodynamics.LiftingLine;
+import io.github.wingwright.core.geometry.Airframe;
+import io.github.wingwright.core.geometry.BodyShape;
 import io.github.wingwright.core.geometry.Fuselage;
+import io.github.wingwright.core.geometry.Tail;
 import io.github.wingwright.core.geometry.Wing;
+import io.github.wingwright.core.quantity.Angle;
+import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.quantity.WingLoading;
 import io.github.wingwright.core.sizing.WingSizing;
@@ -53,6 +58,25 @@ class QuickEvaluationTest {
     Design design = SizingLoop.of(Briefs.brief(wing, Briefs.capsule(millimetres(330), millimetres(20)))).solve();
     double span = design.number("wing.span_m").value();
     agrees(GliderFamily.of(design).evaluate(span, 6, 0.33, 0.02), design);
+  }
+
+  /** Tails sit on the body where it ends, and a body that is swept up lifts them over the wing's wake. */
+  @Test
+  void agreesWithTheFullDesignOfABodyThatIsSweptUp() {
+    WingSizing wing = WingSizing.forSpan(millimetres(410)).aspectRatio(5.5).taperRatio(0.7).section(Briefs.LENS);
+    BodyShape capsule = BodyShape.capsule();
+    BodyShape bent = capsule.upswept(5, Angle.degrees(6), 0.5);
+    Design level = SizingLoop.of(Briefs.brief(wing, Briefs.body(capsule, millimetres(300), millimetres(22)))).solve();
+    Design raised = SizingLoop.of(Briefs.brief(wing, Briefs.body(bent, millimetres(300), millimetres(22)))).solve();
+    Airframe airframe = raised.aircraft().airframe();
+    Tail tailplane = airframe.horizontalTail().orElseThrow();
+    Length middle = tailplane.placement().x().plus(tailplane.planform().rootChord().times(0.5));
+    assertThat(tailplane.placement().z().millimetres()).isBetween(2.0, 11.0);
+    assertThat(tailplane.placement().z()).isEqualTo(airframe.fuselage().centreHeightAt(middle));
+    assertThat(airframe.verticalTail().orElseThrow().placement().z()).isEqualTo(tailplane.placement().z());
+    assertThat(level.aircraft().airframe().horizontalTail().orElseThrow().placement().z()).isEqualTo(Length.ZERO);
+    assertThat(raised.number("neutral_point.x_m").value()).isNotEqualTo(level.number("neutral_point.x_m").value());
+    agrees(GliderFamily.of(raised).evaluate(0.41, 5.5, 0.3, 0.022), raised);
   }
 
   private static void agrees(QuickEvaluation quick, Design design) {
