@@ -108,14 +108,15 @@ final class BodyRing {
     a[0] = -0.5 * Math.PI;
     a[breaks / 2] = 0.5 * Math.PI;
     a[breaks] = 1.5 * Math.PI;
-    if (rib > 0) {
-      a[rib] = -0.5 * Math.PI + ribAngle;
-    }
     if (slots != null) {
       double at = Math.max(x, slots.tailplaneFrom().si());
+      slots.leaveSkin(frame, at);
       a[slot] = frame.crossing(at, slotBottom(), 0.0, "the tailplane's slot");
       a[slot + 1] = frame.crossing(at, slotTop(), 0.0, "the tailplane's slot");
       a[fin] = frame.beside(Math.max(x, slots.finFrom().si()), 0.5 * slots.width().si(), "the fin's slot");
+    }
+    if (rib > 0) {
+      a[rib] = ribAngle(x, a);
     }
     if (seat != null) {
       a[seatBreak] = seatAngle(x, a);
@@ -151,6 +152,15 @@ final class BodyRing {
       return "the wing seat";
     }
     return b == fin ? "the fin's slot" : "the highest line";
+  }
+
+  private double ribAngle(double x, double[] a) {
+    double last = Math.max(mark + RIB_HALF_LENGTH, slots == null ? 0.0 : slots.tailplaneFrom().si());
+    if (slots == null || x <= last) {
+      return a[0] + ribAngle;
+    }
+    // Its break keeps its share of the stretch below the tailplane's slot, whose break comes down on a tail that rises.
+    return a[0] + ribAngle * (a[slot] - a[0]) / (frame.crossing(last, slotBottom(), 0.0, "the tailplane's slot") - a[0]);
   }
 
   private double seatAngle(double x, double[] a) {

@@ -106,6 +106,7 @@ public final class Pieces {
    * @param body the body
    * @param segments where it is cut and how it is joined
    * @return one solid for each segment
+   * @throws IllegalStateException if a joint finds no room in the body
    */
   public static List<BodySolid> ofBody(BodySolid body, Segmentation segments) {
     Objects.requireNonNull(body, "body");
@@ -153,6 +154,12 @@ public final class Pieces {
       Length here = piece.roomAt(joint.at());
       Length there = piece.roomAt(Length.metres(Math.min(reach, piece.body().length().si())));
       Length room = (here.compareTo(there) < 0 ? here : there).minus(wall).minus(joint.clearance());
+      if (room.compareTo(wall.times(0.5)) < 0) {
+        throw new IllegalStateException(
+            "a joint at " + joint.at().format(Length.MILLIMETRE, 5) + " from the nose must leave room for a tongue of "
+                + wall.format(Length.MILLIMETRE, 3) + " inside a wall as thick, leaves "
+                + room.times(2.0).format(Length.MILLIMETRE, 3) + " around the middle of the body");
+      }
       Spigot spigot = new Spigot(room.times(2.0), joint.overlap(), joint.clearance());
       return aft ? piece.endingWith(spigot) : piece.startingOver(spigot, Length.ZERO);
     }

@@ -23,4 +23,21 @@ public record TailSlots(Length tailplaneFrom, Length finFrom, Length height, Len
     Door.finite(height, "height of the tailplane's slot");
     Door.positive(width, "width of the tail slots");
   }
+
+  /**
+   * Checks that the level slot lies inside a body.
+   *
+   * @throws IllegalStateException if it leaves too thin a skin below or above it, or none
+   */
+  void leaveSkin(BodyFrame frame, double x) {
+    double below = height.si() - 0.5 * width.si() - (frame.centre(x) - frame.halfHeight(x));
+    double above = frame.centre(x) + frame.halfHeight(x) - (height.si() + 0.5 * width.si());
+    double skin = Math.min(below, above);
+    if (skin < BodyPin.LEAST_SKIN) {
+      throw new IllegalStateException(
+          "the tailplane's slot must leave a skin of " + Length.metres(BodyPin.LEAST_SKIN) + " of the body, leaves "
+              + Length.metres(skin).format(Length.MILLIMETRE, 3) + (below < above ? " below" : " above") + " it at "
+              + Length.metres(x).format(Length.MILLIMETRE, 5) + " from the nose");
+    }
+  }
 }

@@ -11,6 +11,7 @@ import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Volume;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 
@@ -48,8 +49,9 @@ public final class SkinVolume {
    *
    * <pre>{@code V_w = S·w − M·w² + 4/3·π·w³        M = ∫ ½·(κ₁ + κ₂) dS}</pre>
    *
-   * <p>Exact while the wall is nowhere thicker than the least radius of curvature, so for a sphere, a capsule or a torus; the
-   * point of a cone is off by about w³. {@code BodyShape.curvatureIntegral} gives M.
+   * <p>Exact while the wall is nowhere thicker than the least radius of curvature, so for a sphere, a capsule or a torus. At
+   * the point of a cone of half angle α it lacks π/3·(cos²α/sin α − 2 + 2·sin α)·w³: 0.5·w³ at 30°, 3.4·w³ at 11.3°.
+   * {@code BodyShape.curvatureIntegral} gives M.
    *
    * @param surface surface of the body S [m²]
    * @param curvature integral of its mean curvature M [m]
@@ -115,7 +117,7 @@ public final class SkinVolume {
   }
 
   /**
-   * Volume of the wall of a body of revolution.
+   * Volume of the wall of a body of revolution, with the true corner inside a rim.
    *
    * @param body the body, round
    * @param wall thickness of the wall, positive
@@ -125,7 +127,8 @@ public final class SkinVolume {
     Objects.requireNonNull(body, "body");
     double w = Door.positive(wall, "wall").si();
     double length = body.length().si();
-    double inner = 0.0;
+    double[] inside = new double[STRIPS + 1];
+    Arrays.fill(inside, Double.POSITIVE_INFINITY);
     double lastX = Double.NaN;
     double lastR = 0.0;
     for (int i = 0; i < STRIPS; i++) {
@@ -138,14 +141,17 @@ public final class SkinVolume {
       double steep = Math.hypot(1.0, slope);
       double xi = x + w * slope / steep;
       double ri = Math.max(0.0, r - w / steep);
-      if (!Double.isNaN(lastX) && xi > lastX) {
-        // A frustum between two points.
-        inner += Math.PI / 3.0 * (xi - lastX) * (ri * ri + ri * lastR + lastR * lastR);
+      // Inside a rim the points run over those of the other side: what is farther in counts.
+      for (int k = (int) Math.ceil(lastX / length * STRIPS); lastX < xi && k <= STRIPS && k * length / STRIPS <= xi; k++) {
+        double here = lastR + (ri - lastR) * (k * length / STRIPS - lastX) / (xi - lastX);
+        inside[Math.max(0, k)] = Math.min(inside[Math.max(0, k)], here);
       }
-      if (Double.isNaN(lastX) || xi > lastX) {
-        lastX = xi;
-        lastR = ri;
-      }
+      lastX = xi;
+      lastR = ri;
+    }
+    double inner = 0.0;
+    for (double r : inside) {
+      inner += r < Double.POSITIVE_INFINITY ? Math.PI * r * r * length / STRIPS : 0.0;
     }
     return Volume.cubicMetres(Math.max(0.0, body.volume().si() - inner));
   }

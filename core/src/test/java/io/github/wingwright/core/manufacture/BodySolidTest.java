@@ -154,6 +154,24 @@ class BodySolidTest {
     pieces.forEach(piece -> assertThat(MeshCheck.of(piece.mesh(mm(0.2))).volume().si()).as("%s", piece).isPositive());
   }
 
+  /** Where the seat goes below the middle of the body, the diameter of the spigot was a negative number. */
+  @Test
+  void a_joint_without_room_is_refused_with_its_place() {
+    SlenderPart part = SlenderPart.body(CAPSULE, Materials.FOAMING_PLA, mm(0.84), x -> 1e-9);
+    Segmentation cut = Segmentation.of(part, BuildVolume.box(mm(150), mm(150), mm(150)), EnumSet.of(Lay.UPRIGHT));
+    assertThat(cut.joints()).hasSize(1);
+    assertThat(cut.joints().get(0).kind()).isEqualTo(JointKind.TONGUE);
+    for (double floor : new double[] {-2, 0, 1.2}) {
+      BodySolid low = BodySolid.of(CAPSULE).with(new WingSeat(mm(20), mm(200), mm(floor), Angle.ZERO));
+      assertThatThrownBy(() -> Pieces.ofBody(low, cut))
+          .isInstanceOf(IllegalStateException.class)
+          .hasMessageMatching("a joint at [0-9.]+ mm from the nose must leave room for a tongue of 0.84 mm inside a wall as"
+              + " thick, leaves [-0-9.]+ mm around the middle of the body");
+    }
+    BodySolid high = BodySolid.of(CAPSULE).with(new WingSeat(mm(20), mm(200), mm(1.6), Angle.ZERO));
+    assertThat(Pieces.ofBody(high, cut)).hasSize(2);
+  }
+
   @Test
   void a_flat_seat_takes_a_segment_of_the_circle_along_its_length() {
     double cut = volume(BodySolid.of(CAPSULE), FINE) - volume(BodySolid.of(CAPSULE).with(SEAT), FINE);
@@ -273,5 +291,27 @@ class BodySolidTest {
         assertThat(fore + aft).as("mark %s mm from the seam", edge + hair).isCloseTo(whole, withinPercentage(2));
       }
     }
+  }
+
+  /** The break of the rib kept its angle and came within micrometres of the slot's where a tail rises. */
+  @Test
+  void a_tail_that_rises_above_its_slot_is_closed_or_refused_for_its_skin() {
+    TailSlots slots = new TailSlots(mm(144.5), mm(155), mm(0), mm(2.145));
+    int made = 0;
+    int refused = 0;
+    for (double rise = 4.0; rise < 5.2; rise += 0.02) {
+      BodyShape shape = BodyShape.of(EndProfile.tangentOgive(), 1.5, EndProfile.hemisphere(), 0.5);
+      Fuselage body = new Fuselage(shape.upswept(3, Angle.degrees(rise), 0.5), mm(172), mm(10.5));
+      try {
+        assertThat(volume(BodySolid.of(body).with(slots).markedAt(mm(83.4)), mm(0.05))).isPositive();
+        made++;
+      } catch (IllegalStateException e) {
+        assertThat(e.getMessage())
+            .matches("the tailplane's slot must leave a skin of 0.2 mm of the body, leaves [-0-9.]+ mm below it at [0-9.]+ mm from the nose");
+        refused++;
+      }
+    }
+    assertThat(made).isGreaterThan(20);
+    assertThat(refused).isGreaterThan(5);
   }
 }

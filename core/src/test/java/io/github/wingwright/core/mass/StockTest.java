@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.within;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.geometry.AirfoilSection;
 import io.github.wingwright.core.geometry.BodyShape;
+import io.github.wingwright.core.geometry.EndProfile;
 import io.github.wingwright.core.geometry.Fuselage;
 import io.github.wingwright.core.geometry.Placement;
 import io.github.wingwright.core.geometry.Planform;
@@ -146,6 +147,27 @@ class StockTest {
     double thin = body.wettedArea().si() * 0.84e-3;
     assertThat(thin / exact - 1).isCloseTo(0.84 / 22, within(0.006));
     assertThat(SkinVolume.ofBody(body, mm(20)).si()).isCloseTo(body.volume().si(), within(1e-3 * body.volume().si()));
+  }
+
+  @Test
+  void the_wall_of_a_ball_and_of_a_double_cone_is_what_lies_between_two_of_them() {
+    double ball = 4.0 / 3.0 * Math.PI * (8000 - Math.pow(20 - 0.84, 3));
+    Fuselage round = new Fuselage(BodyShape.prolateSpheroid(), mm(40), mm(40));
+    assertThat(SkinVolume.ofBody(round, mm(0.84)).cubicMillimetres()).isCloseTo(ball, within(1e-4 * ball));
+    for (double fineness : new double[] {1, 2.5, 4}) {
+      Fuselage cones = new Fuselage(BodyShape.of(EndProfile.cone(), fineness, EndProfile.cone(), fineness), mm(60 * fineness), mm(30));
+      double angle = Math.atan(0.5 / fineness);
+      // Inside is a double cone smaller in the ratio of the distances of its sides from the middle.
+      double ratio = 1 - 3 / (15 * Math.cos(angle));
+      double exact = cones.volume().cubicMillimetres() * (1 - ratio * ratio * ratio);
+      assertThat(SkinVolume.ofBody(cones, mm(3)).cubicMillimetres()).isCloseTo(exact, within(2e-5 * exact));
+      double curvature = cones.shape().curvatureIntegral(cones.length().si(), cones.diameter().si());
+      double steiner = 1e9 * SkinVolume.ofSmoothBody(cones.wettedArea().si(), curvature, 3e-3);
+      double points = 2 * 27 * Math.PI / 3 * (Math.pow(Math.cos(angle), 2) / Math.sin(angle) - 2 + 2 * Math.sin(angle));
+      double rim = 2 * Math.PI * 15 * 9 * (Math.tan(angle) - angle);
+      // What is left is of the third order at the rim.
+      assertThat(steiner + points - rim).as("fineness of each cone %s", fineness).isCloseTo(exact, within(1.5e-3 * exact));
+    }
   }
 
   @Test
