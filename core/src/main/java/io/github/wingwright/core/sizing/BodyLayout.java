@@ -306,7 +306,8 @@ public final class BodyLayout {
 
   /**
    * The tail must close gently enough for the flow to follow: a guideline. Counted is the contour's angle where the radius
-   * has come down to half; behind that a small blunt end is a base.
+   * has come down to half behind the greatest section; behind that a small blunt end is a base. A tail that ends in a base
+   * or a boom thicker than half is judged by the steepest place behind the greatest section.
    *
    * @param most greatest angle of the contour against the axis, positive
    * @return angle ≤ most
@@ -328,7 +329,8 @@ public final class BodyLayout {
 
   /**
    * The tail must close gently enough, with a steeper underside allowed than top: a guideline. Upsweep adds to the underside
-   * and takes from the top. Counted is the place where the section has come down to half its height.
+   * and takes from the top. Counted is the place where the section has come down to half its height, or the
+   * steepest place of each line if it does not.
    *
    * @param top greatest angle of the top line, positive: 10° to 12°
    * @param underside greatest angle of the underside, positive: 15°
@@ -345,15 +347,13 @@ public final class BodyLayout {
           AFTERBODY,
           false,
           (length, diameter) -> {
-            double at = TailEnd.aftPlace(shape, length, diameter, half * diameter);
-            double above = TailEnd.lineSlope(shape, length, diameter, at, 1.0);
-            double below = TailEnd.lineSlope(shape, length, diameter, at, -1.0);
+            double above = TailEnd.closureOfLine(shape, length, diameter, half * diameter, 1.0);
+            double below = TailEnd.closureOfLine(shape, length, diameter, half * diameter, -1.0);
             return FitFormulas.twoClosures(above, below, top.si(), underside.si());
           },
           (length, diameter, unit) -> {
-            double at = TailEnd.aftPlace(shape, length, diameter, half * diameter);
-            double above = Math.atan(TailEnd.lineSlope(shape, length, diameter, at, 1.0));
-            double below = Math.atan(TailEnd.lineSlope(shape, length, diameter, at, -1.0));
+            double above = Math.atan(TailEnd.closureOfLine(shape, length, diameter, half * diameter, 1.0));
+            double below = Math.atan(TailEnd.closureOfLine(shape, length, diameter, half * diameter, -1.0));
             return "with " + Advised.up(above, Angle.DEGREE, 3) + " above and " + Advised.up(below, Angle.DEGREE, 3) + " below";
           })
           .reckonedBy((length, diameter) -> FitSteps.twoClosures(shape, length, diameter, half, top, underside));
@@ -361,7 +361,7 @@ public final class BodyLayout {
   }
 
   /**
-   * Slope of the contour where the aft radius is half the greatest.
+   * Slope of the contour where the aft radius is half the greatest, or its steepest if the tail ends thicker than that.
    *
    * @param shape family of the body
    * @param length length L [m]
@@ -443,7 +443,7 @@ public final class BodyLayout {
    * @param emptyShare where its centre of gravity lies, as a share of the length
    * @param wantedShare where the centre of gravity is wanted, as a share of the length, ahead of it
    * @param ballastFromNose distance of the ballast from the nose tip, positive
-   * @return a least length
+   * @return the ballast that is needed ≤ most
    */
   public static Consideration ballastAtMost(
       Mass most, Mass empty, double emptyShare, double wantedShare, Length ballastFromNose) {
@@ -452,50 +452,17 @@ public final class BodyLayout {
     Door.within(emptyShare, 0.0, 1.0, "place of the centre of gravity without ballast");
     Door.within(wantedShare, 0.0, emptyShare, "wanted place of the centre of gravity");
     Door.positive(ballastFromNose, "distance of the ballast from the nose");
-    double inHand = MarginFormulas.ballastInHand(wantedShare, most.si(), empty.si(), emptyShare);
-    Concession more =
-        (length, diameter, unit) -> {
-          double lever = wantedShare * length - ballastFromNose.si();
-          double needed = empty.si() * (emptyShare - wantedShare) * length / lever;
-          return lever > 0.0
-              ? "with " + Advised.up(needed, massUnit(needed, unit), 3)
-              : "with no amount of ballast in so short a nose: it lies behind the wanted centre of gravity";
-        };
-    // Even in a body without end the ballast has only so long a lever.
-    if (!(inHand > 0.0)) {
-      return balancesWith(most, Interval.NONE, more, Optional.empty());
+    if (emptyShare == wantedShare) {
+      throw new IllegalArgumentException(
+          "wanted place of the centre of gravity must lie ahead of the one without ballast, was " + wantedShare + " like it");
     }
-    double least = MarginFormulas.lengthForBallast(most.si(), ballastFromNose.si(), inHand);
-    Step ballast = Step.given("most ballast", "m_b", most, Source.BRIEF);
-    Step end =
-        Step.of(
-            MarginFormulas.LENGTH_FOR_BALLAST,
-            ballast,
-            Step.given("distance of the ballast from the nose", "x_b", ballastFromNose, Source.BRIEF),
-            Step.of(
-                MarginFormulas.BALLAST_IN_HAND,
-                Step.given("wanted centre of gravity over the length", "s_t", wantedShare, Source.BRIEF),
-                ballast,
-                Step.given("mass without ballast", "m", empty, Source.BRIEF),
-                Step.given("centre of gravity without ballast over the length", "s_s", emptyShare, Source.BRIEF)));
-    return balancesWith(most, Interval.atLeast(least), more, Optional.of(end));
-  }
-
-  /** Who thinks in inches or feet weighs in ounces and pounds. */
-  private static NamedUnit<Mass> massUnit(double mass, NamedUnit<Length> unit) {
-    if (unit.equals(Length.INCH) || unit.equals(Length.FOOT)) {
-      return mass < Mass.POUND.toSi(1.0) ? Mass.OUNCE : Mass.POUND;
-    }
-    return mass < 1.0 ? Mass.GRAM : Mass.KILOGRAM;
-  }
-
-  private static Consideration balancesWith(Mass most, Interval lengths, Concession more, Optional<Step> end) {
+    NoseBallast balance = new NoseBallast(most, empty, emptyShare, wantedShare, ballastFromNose);
     return new LengthWithin(
         Wording.of("balances with at most ").and(most).and(" of ballast"),
         Strength.GUIDELINE,
         Source.DEFINITION,
-        lengths,
-        more,
-        end);
+        balance.lengths(),
+        (length, diameter, unit) -> balance.needed(length, unit),
+        balance);
   }
 }

@@ -101,10 +101,11 @@ final class LayoutSteps {
             "slope of the contour where the tail has half the radius",
             "k",
             NamedUnit.NUMBER,
-            "bisection for the place, then a central difference",
-            "k = −dr/dx where r = d/4; what is left is the difference from the places of r 0.1 % more and less",
+            "bisection for the place, then a central difference; the steepest of 512 pieces if the tail ends thicker",
+            "k = −dr/dx where r = d/4; what is left is the difference from the places of r 0.1 % more and less, or from"
+                + " twice as many pieces",
             v -> TailEnd.closureSlope(shape, v[0], v[1]),
-            v -> v[2] - TailEnd.slopeBetweenRadii(shape, v[0], v[1]),
+            v -> v[2] - TailEnd.closureOtherwise(shape, v[0], v[1]),
             Source.DEFINITION,
             length,
             diameter);
