@@ -132,16 +132,15 @@ public final class BodyLayout {
                     Step.given("eye behind the cabin's front", "e_f", eyeBehindFront, Source.BRIEF)));
   }
 
-  private static Monotone seesOverNose(
-      Wording name, Angle angle, Length eyeBelowTop, double ahead, BodyShape shape, Monotone.OfBody eyeFromNose,
+  private static BodyMargin seesOverNose(
+      Wording name, Angle angle, Length eyeBelowTop, double ahead, BodyShape shape, BodyMargin.OfBody eyeFromNose,
       BinaryOperator<Step> eyeStep) {
     double slope = angle.tangent();
     double roof = Contour.greatest(shape, 1.0);
-    return new Monotone(
+    return new BodyMargin(
         name,
         Strength.LIMIT,
         Source.restated("Raymer, Aircraft Design: A Conceptual Approach, 6th ed., 2018", "sec. 9.3"),
-        true,
         (length, diameter) -> {
           double from = eyeFromNose.margin(length, diameter);
           double eye = roof * diameter - eyeBelowTop.si();
@@ -150,11 +149,11 @@ public final class BodyLayout {
         (length, diameter, unit) -> {
           double from = eyeFromNose.margin(length, diameter);
           double eye = roof * diameter - eyeBelowTop.si();
-          double lowest = 0.5 * Math.PI;
-          for (int i = 0; i <= STATIONS; i++) {
-            double x = sightStation((double) i / STATIONS, from - ahead, length);
-            lowest = Math.min(lowest, Math.atan((eye - Contour.top(shape, x, length, diameter)) / (from - x)));
-          }
+          double lowest =
+              Contour.least(
+                  x -> Math.atan((eye - Contour.top(shape, x, length, diameter)) / (from - x)),
+                  part -> sightStation(part, from - ahead, length),
+                  STATIONS);
           return lowest > 0.0
               ? "with " + Advised.down(lowest, Angle.DEGREE, 3) + " of view"
               : "with no view below the horizon";
@@ -167,13 +166,10 @@ public final class BodyLayout {
   /** How far the line of sight passes above the contour, at so many stations [m]. */
   static double sightClearance(
       BodyShape shape, double length, double diameter, double from, double ahead, double eye, double slope, int stations) {
-    double least = Double.POSITIVE_INFINITY;
-    for (int i = 0; i <= stations; i++) {
-      double x = sightStation((double) i / stations, from - ahead, length);
-      double sight = eye - slope * (from - x);
-      least = Math.min(least, sight - Contour.top(shape, x, length, diameter));
-    }
-    return least;
+    return Contour.least(
+        x -> eye - slope * (from - x) - Contour.top(shape, x, length, diameter),
+        part -> sightStation(part, from - ahead, length),
+        stations);
   }
 
   /** Stations crowd towards the tip, where the contour bends. */
@@ -203,11 +199,10 @@ public final class BodyLayout {
     double rise = upsweep.tangent();
     return shape -> {
       double belly = -Contour.greatest(shape, -1.0);
-      return new Monotone(
+      return new BodyMargin(
           Wording.of("clears the ground at a rotation of ").and(rotation),
           Strength.LIMIT,
           WHEELS,
-          true,
           (length, diameter) -> {
             double ground = strut.si() + belly * diameter;
             return groundClearance(
@@ -215,13 +210,15 @@ public final class BodyLayout {
                 / length;
           },
           (length, diameter, unit) -> {
-            double angle = 0.5 * Math.PI;
-            for (int i = 1; i <= STATIONS; i++) {
-              double x = length * (wheelShare + (1.0 - wheelShare) * i / STATIONS);
-              double raised = rise * Math.max(0.0, x - upsweepShare * length);
-              double above = strut.si() + belly * diameter + Contour.bottom(shape, x, length, diameter) + raised;
-              angle = Math.min(angle, Math.atan(above / (x - wheelShare * length)));
-            }
+            double angle =
+                Contour.least(
+                    x -> {
+                      double raised = rise * Math.max(0.0, x - upsweepShare * length);
+                      double above = strut.si() + belly * diameter + Contour.bottom(shape, x, length, diameter) + raised;
+                      return Math.atan2(above, x - wheelShare * length);
+                    },
+                    part -> length * (wheelShare + (1.0 - wheelShare) * part),
+                    STATIONS);
             return "with a rotation of " + Advised.down(angle, Angle.DEGREE, 3);
           })
           .reckonedBy(
@@ -242,14 +239,14 @@ public final class BodyLayout {
       double upsweepShare,
       double rise,
       int stations) {
-    double least = Double.POSITIVE_INFINITY;
-    for (int i = 0; i <= stations; i++) {
-      double x = length * (wheelShare + (1.0 - wheelShare) * i / stations);
-      double raised = rise * Math.max(0.0, x - upsweepShare * length);
-      double above = ground + Contour.bottom(shape, x, length, diameter) + raised;
-      least = Math.min(least, above - slope * (x - wheelShare * length));
-    }
-    return least;
+    return Contour.least(
+        x -> {
+          double raised = rise * Math.max(0.0, x - upsweepShare * length);
+          double above = ground + Contour.bottom(shape, x, length, diameter) + raised;
+          return above - slope * (x - wheelShare * length);
+        },
+        part -> length * (wheelShare + (1.0 - wheelShare) * part),
+        stations);
   }
 
   /**
@@ -273,11 +270,10 @@ public final class BodyLayout {
     double slope = tipBack.tangent();
     return shape -> {
       double belly = -Contour.greatest(shape, -1.0);
-      return new Monotone(
+      return new BodyMargin(
           Wording.of("tips back only beyond ").and(tipBack),
           Strength.GUIDELINE,
           WHEELS,
-          false,
           (length, diameter) -> {
             double height = strut.si() + belly * diameter + gravityHeight.si();
             return (wheelShare - gravityShare) * length / (Math.max(height, 1e-9) * slope) - 1.0;
@@ -316,11 +312,10 @@ public final class BodyLayout {
     Door.positive(most, "closure angle");
     double limit = most.tangent();
     return shape ->
-        new Monotone(
+        new BodyMargin(
             Wording.of("tail closes at no more than ").and(most),
             Strength.GUIDELINE,
             AFTERBODY,
-            false,
             (length, diameter) -> 1.0 - TailEnd.closureSlope(shape, length, diameter) / limit,
             (length, diameter, unit) ->
                 "with " + Advised.up(Math.atan(TailEnd.closureSlope(shape, length, diameter)), Angle.DEGREE, 3))
@@ -341,11 +336,10 @@ public final class BodyLayout {
     Door.positive(underside, "closure angle of the underside");
     return shape -> {
       double half = 0.5 * (Contour.greatest(shape, 1.0) - Contour.greatest(shape, -1.0));
-      return new Monotone(
+      return new BodyMargin(
           Wording.of("tail closes at no more than ").and(top).and(" above and ").and(underside).and(" below"),
           Strength.GUIDELINE,
           AFTERBODY,
-          false,
           (length, diameter) -> {
             double above = TailEnd.closureOfLine(shape, length, diameter, half * diameter, 1.0);
             double below = TailEnd.closureOfLine(shape, length, diameter, half * diameter, -1.0);
@@ -420,11 +414,10 @@ public final class BodyLayout {
     Door.within(share, 0.5, 1.0, "share of the radius");
     double needed = rootChord.si() + travel.si();
     return shape ->
-        new Monotone(
+        new BodyMargin(
             Wording.of("carries a saddle of ").and(rootChord).and(" with ").and(travel).and(" of travel"),
             Strength.LIMIT,
             Source.BRIEF,
-            false,
             (length, diameter) -> Contour.thickPart(shape, length, diameter, share) / needed - 1.0,
             (length, diameter, unit) ->
                 "with " + Advised.down(Contour.thickPart(shape, length, diameter, share), unit, 4) + " for chord and travel")

@@ -335,11 +335,10 @@ public final class Considerations {
     double wall = shell.wall().si();
     double modulus = shell.modulus().si();
     return shape ->
-        new Monotone(
+        new BodyMargin(
             Wording.of("tail moves at most " + number(100.0 * deflection) + " % of its arm under ").and(load, 3).and(", tapering"),
             Strength.LIMIT,
             TAPERED_TUBE,
-            true,
             (length, diameter) ->
                 deflection
                         / TaperedTail.movement(

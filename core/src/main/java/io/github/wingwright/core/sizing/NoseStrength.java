@@ -158,11 +158,10 @@ public final class NoseStrength {
     Door.positive(least, "least radius of the nose");
     Source rule = Source.published("FAI Sporting Code, section 4, class F3K, as restated by clubs", "nose radius 5 mm");
     return shape ->
-        new Monotone(
+        new BodyMargin(
             Wording.of("nose radius at least ").and(least),
             Strength.LIMIT,
             rule,
-            true,
             (length, diameter) -> MarginFormulas.above(tipRadius(shape, length, diameter, BEHIND_TIP), least.si()),
             (length, diameter, unit) -> {
               double radius = tipRadius(shape, length, diameter, BEHIND_TIP);

@@ -146,7 +146,7 @@ record Stowage(List<Thing> things, double wall, double clearance, double gap, bo
 
   /** About where the most room is. */
   private static double widest(BodyShape shape, double length, double diameter) {
-    double best = 0.5 * length;
+    double best = Contour.greatestSection(shape, length, diameter);
     for (int i = 1; i < 16; i++) {
       double x = length * i / 16.0;
       if (room(shape, x, length, diameter) > room(shape, best, length, diameter)) {
@@ -169,7 +169,10 @@ record Stowage(List<Thing> things, double wall, double clearance, double gap, bo
       return start;
     }
     double out = start;
-    double in = widest;
+    // The fore half of a ball that fits nowhere else may fit with its middle at the widest place.
+    double middled = Math.max(start, widest - 0.5 * thing.length().si());
+    boolean only = thing.form() == Thing.Form.SPHERE && !ends(thing, widest, true, shape, length, diameter);
+    double in = only && ends(thing, middled, true, shape, length, diameter) ? middled : widest;
     for (int i = 0; i < 30; i++) {
       double middle = 0.5 * (in + out);
       if (ends(thing, middle, true, shape, length, diameter)) {
@@ -182,13 +185,13 @@ record Stowage(List<Thing> things, double wall, double clearance, double gap, bo
   }
 
   /**
-   * Whether the fore half, or the whole, of a thing fits. Where the contour is convex and the middle line straight, the ends of
-   * a cylinder are enough.
+   * Whether the fore half, or the whole, of a thing fits. For the fore half of a box or a cylinder its front end is asked, for
+   * all else the whole way along, because a contour may have a waist and a middle line may bend.
    */
   private boolean ends(Thing thing, double front, boolean foreHalf, BodyShape shape, double length, double diameter) {
     double along = thing.length().si();
     boolean round = thing.form() == Thing.Form.SPHERE;
-    int points = round ? 12 : 1;
+    int points = foreHalf && !round ? 1 : ROOM_STATIONS;
     double end = foreHalf ? 0.5 : 1.0;
     double level = shape.centreHeight(Math.min(front + 0.5 * along, length), length, diameter);
     for (int i = 0; i <= points; i++) {

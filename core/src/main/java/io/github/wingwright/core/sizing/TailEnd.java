@@ -98,8 +98,11 @@ final class TailEnd {
 
   private static double steepest(
       BodyShape shape, double length, double diameter, DoubleUnaryOperator outward, int pieces) {
-    double from = shape.greatestSection(length, diameter);
+    double from = Contour.greatestSection(shape, length, diameter);
     double step = (length - from) / pieces;
+    if (!(step > 0.0)) {
+      return 0.0;
+    }
     double before = outward.applyAsDouble(from);
     double steepest = 0.0;
     for (int i = 1; i <= pieces; i++) {
@@ -116,7 +119,7 @@ final class TailEnd {
 
   private static double placeOf(
       BodyShape shape, double length, double diameter, double value, DoubleUnaryOperator falling, int halvings) {
-    double low = shape.greatestSection(length, diameter);
+    double low = Contour.greatestSection(shape, length, diameter);
     double high = length;
     for (int i = 0; i < halvings; i++) {
       double middle = 0.5 * (low + high);
