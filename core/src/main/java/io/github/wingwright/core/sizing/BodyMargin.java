@@ -85,7 +85,7 @@ record BodyMargin(
     return between(length, search, marginLower, marginUpper);
   }
 
-  /** The interval where both ends of the search hold, or both fail; of two parts the wider by ratio. */
+  /** The interval where both ends of the search hold, or both fail; of two parts that of the thicker bodies. */
   private Interval between(double length, Interval search, double marginLower, double marginUpper) {
     boolean hold = marginLower >= 0.0;
     double most = Math.max(marginLower, marginUpper);
@@ -113,12 +113,9 @@ record BodyMargin(
     if (Double.isNaN(first)) {
       return hold ? Interval.ALL : Interval.NONE;
     }
-    if (!hold) {
-      return new Interval(end(length, first, search.lower()), end(length, last, search.upper()));
-    }
-    return first / search.lower() > search.upper() / last
-        ? Interval.atMost(end(length, search.lower(), first))
-        : Interval.atLeast(end(length, search.upper(), last));
+    return hold
+        ? Interval.atLeast(end(length, search.upper(), last))
+        : new Interval(end(length, first, search.lower()), end(length, last, search.upper()));
   }
 
   /** The diameter of the greatest margin in a part, by golden sections. */

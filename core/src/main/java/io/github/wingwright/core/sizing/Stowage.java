@@ -134,7 +134,7 @@ record Stowage(List<Thing> things, double wall, double clearance, double gap, bo
     for (int i = 0; i < order.length; i++) {
       Thing thing = things.get(order[i]);
       double front = frontOf(thing, start, widest, shape, length, diameter);
-      if (!ends(thing, front, false, shape, length, diameter)
+      if (!fitsAlong(thing, front, false, shape, length, diameter)
           || front + thing.length().si() > length - wall) {
         return false;
       }
@@ -146,7 +146,7 @@ record Stowage(List<Thing> things, double wall, double clearance, double gap, bo
 
   /** About where the most room is. */
   private static double widest(BodyShape shape, double length, double diameter) {
-    double best = Contour.greatestSection(shape, length, diameter);
+    double best = 0.5 * length;
     for (int i = 1; i < 16; i++) {
       double x = length * i / 16.0;
       if (room(shape, x, length, diameter) > room(shape, best, length, diameter)) {
@@ -165,17 +165,17 @@ record Stowage(List<Thing> things, double wall, double clearance, double gap, bo
 
   /** The first place from the start on at which the fore half of a thing fits; the widest place if there is none. */
   private double frontOf(Thing thing, double start, double widest, BodyShape shape, double length, double diameter) {
-    if (start >= widest || ends(thing, start, true, shape, length, diameter)) {
+    if (start >= widest || fitsAlong(thing, start, true, shape, length, diameter)) {
       return start;
     }
     double out = start;
     // The fore half of a ball that fits nowhere else may fit with its middle at the widest place.
-    double middled = Math.max(start, widest - 0.5 * thing.length().si());
-    boolean only = thing.form() == Thing.Form.SPHERE && !ends(thing, widest, true, shape, length, diameter);
-    double in = only && ends(thing, middled, true, shape, length, diameter) ? middled : widest;
+    double middled = Math.max(start, Contour.greatestSection(shape, length, diameter) - 0.5 * thing.length().si());
+    boolean only = thing.form() == Thing.Form.SPHERE && !fitsAlong(thing, widest, true, shape, length, diameter);
+    double in = only && fitsAlong(thing, middled, true, shape, length, diameter) ? middled : widest;
     for (int i = 0; i < 30; i++) {
       double middle = 0.5 * (in + out);
-      if (ends(thing, middle, true, shape, length, diameter)) {
+      if (fitsAlong(thing, middle, true, shape, length, diameter)) {
         in = middle;
       } else {
         out = middle;
@@ -185,17 +185,16 @@ record Stowage(List<Thing> things, double wall, double clearance, double gap, bo
   }
 
   /**
-   * Whether the fore half, or the whole, of a thing fits. For the fore half of a box or a cylinder its front end is asked, for
-   * all else the whole way along, because a contour may have a waist and a middle line may bend.
+   * Whether the fore half, or the whole, of a thing fits: asked all the way along, because a contour may have a waist and a
+   * middle line may bend.
    */
-  private boolean ends(Thing thing, double front, boolean foreHalf, BodyShape shape, double length, double diameter) {
+  private boolean fitsAlong(Thing thing, double front, boolean foreHalf, BodyShape shape, double length, double diameter) {
     double along = thing.length().si();
-    boolean round = thing.form() == Thing.Form.SPHERE;
-    int points = foreHalf && !round ? 1 : ROOM_STATIONS;
+    int points = foreHalf ? ROOM_STATIONS / 2 : ROOM_STATIONS;
     double end = foreHalf ? 0.5 : 1.0;
     double level = shape.centreHeight(Math.min(front + 0.5 * along, length), length, diameter);
     for (int i = 0; i <= points; i++) {
-      double part = foreHalf && !round ? 0.0 : end * i / points;
+      double part = end * i / points;
       double x = front + part * along;
       if (x > length) {
         return false;
