@@ -415,7 +415,9 @@ public final class BodyLayout {
     double needed = rootChord.si() + travel.si();
     return shape ->
         new BodyMargin(
-            Wording.of("carries a saddle of ").and(rootChord).and(" with ").and(travel).and(" of travel"),
+            travel.si() > 0.0
+                ? Wording.of("carries a saddle of ").and(rootChord).and(" with ").and(travel).and(" of travel")
+                : Wording.of("carries a saddle of ").and(rootChord),
             Strength.LIMIT,
             Source.BRIEF,
             (length, diameter) -> Contour.thickPart(shape, length, diameter, share) / needed - 1.0,
