@@ -239,6 +239,7 @@ final class RegionTracer {
           }
         }
         addSide(sides, start, in, by, lower);
+        addJump(sides, in, out, lower);
         start = out;
         by = binder(out, lower);
       }
@@ -278,6 +279,21 @@ final class RegionTracer {
       Collections.reverse(points);
     }
     sides.add(new Side(who(by), points));
+  }
+
+  /** Where the edge jumps as it changes hands, the side across: bound by the one who leaves less beyond it. */
+  private void addJump(List<Side> sides, double in, double out, boolean lower) {
+    double before = edgeAt(in, lower);
+    double after = edgeAt(out, lower);
+    if (Math.abs(after - before) <= JUMP * before) {
+      return;
+    }
+    double narrower = after > before == lower ? out : in;
+    List<Point> points = new ArrayList<>(List.of(new Point(in, before), new Point(out, after)));
+    if (!lower) {
+      Collections.reverse(points);
+    }
+    sides.add(new Side(who(binder(narrower, lower)), points));
   }
 
   /** Adds points until the straight pieces follow the edge; looks at three places so that an S is not taken for straight. */

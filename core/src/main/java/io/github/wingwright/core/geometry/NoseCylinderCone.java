@@ -93,8 +93,8 @@ record NoseCylinderCone(double noseFineness, double tailFineness) implements Bod
     double n = noseFineness * diameter;
     double t = tailFineness * diameter;
     if (x < n) {
-      double u = 1.0 - x / n;
-      return r * Math.sqrt(Math.max(0.0, 1.0 - u * u));
+      double u = x / n;
+      return r * Math.sqrt(Math.max(0.0, u * (2.0 - u)));
     }
     return x <= length - t ? r : r * Math.max(0.0, (length - x) / t);
   }

@@ -132,16 +132,15 @@ public final class BodyLayout {
                     Step.given("eye behind the cabin's front", "e_f", eyeBehindFront, Source.BRIEF)));
   }
 
-  private static Monotone seesOverNose(
-      Wording name, Angle angle, Length eyeBelowTop, double ahead, BodyShape shape, Monotone.OfBody eyeFromNose,
+  private static BodyMargin seesOverNose(
+      Wording name, Angle angle, Length eyeBelowTop, double ahead, BodyShape shape, BodyMargin.OfBody eyeFromNose,
       BinaryOperator<Step> eyeStep) {
     double slope = angle.tangent();
     double roof = Contour.greatest(shape, 1.0);
-    return new Monotone(
+    return new BodyMargin(
         name,
         Strength.LIMIT,
         Source.restated("Raymer, Aircraft Design: A Conceptual Approach, 6th ed., 2018", "sec. 9.3"),
-        true,
         (length, diameter) -> {
           double from = eyeFromNose.margin(length, diameter);
           double eye = roof * diameter - eyeBelowTop.si();
@@ -150,11 +149,11 @@ public final class BodyLayout {
         (length, diameter, unit) -> {
           double from = eyeFromNose.margin(length, diameter);
           double eye = roof * diameter - eyeBelowTop.si();
-          double lowest = 0.5 * Math.PI;
-          for (int i = 0; i <= STATIONS; i++) {
-            double x = sightStation((double) i / STATIONS, from - ahead, length);
-            lowest = Math.min(lowest, Math.atan((eye - Contour.top(shape, x, length, diameter)) / (from - x)));
-          }
+          double lowest =
+              Contour.least(
+                  x -> Math.atan((eye - Contour.top(shape, x, length, diameter)) / (from - x)),
+                  part -> sightStation(part, from - ahead, length),
+                  STATIONS);
           return lowest > 0.0
               ? "with " + Advised.down(lowest, Angle.DEGREE, 3) + " of view"
               : "with no view below the horizon";
@@ -167,13 +166,10 @@ public final class BodyLayout {
   /** How far the line of sight passes above the contour, at so many stations [m]. */
   static double sightClearance(
       BodyShape shape, double length, double diameter, double from, double ahead, double eye, double slope, int stations) {
-    double least = Double.POSITIVE_INFINITY;
-    for (int i = 0; i <= stations; i++) {
-      double x = sightStation((double) i / stations, from - ahead, length);
-      double sight = eye - slope * (from - x);
-      least = Math.min(least, sight - Contour.top(shape, x, length, diameter));
-    }
-    return least;
+    return Contour.least(
+        x -> eye - slope * (from - x) - Contour.top(shape, x, length, diameter),
+        part -> sightStation(part, from - ahead, length),
+        stations);
   }
 
   /** Stations crowd towards the tip, where the contour bends. */
@@ -203,11 +199,10 @@ public final class BodyLayout {
     double rise = upsweep.tangent();
     return shape -> {
       double belly = -Contour.greatest(shape, -1.0);
-      return new Monotone(
+      return new BodyMargin(
           Wording.of("clears the ground at a rotation of ").and(rotation),
           Strength.LIMIT,
           WHEELS,
-          true,
           (length, diameter) -> {
             double ground = strut.si() + belly * diameter;
             return groundClearance(
@@ -215,13 +210,15 @@ public final class BodyLayout {
                 / length;
           },
           (length, diameter, unit) -> {
-            double angle = 0.5 * Math.PI;
-            for (int i = 1; i <= STATIONS; i++) {
-              double x = length * (wheelShare + (1.0 - wheelShare) * i / STATIONS);
-              double raised = rise * Math.max(0.0, x - upsweepShare * length);
-              double above = strut.si() + belly * diameter + Contour.bottom(shape, x, length, diameter) + raised;
-              angle = Math.min(angle, Math.atan(above / (x - wheelShare * length)));
-            }
+            double angle =
+                Contour.least(
+                    x -> {
+                      double raised = rise * Math.max(0.0, x - upsweepShare * length);
+                      double above = strut.si() + belly * diameter + Contour.bottom(shape, x, length, diameter) + raised;
+                      return Math.atan2(above, x - wheelShare * length);
+                    },
+                    part -> length * (wheelShare + (1.0 - wheelShare) * part),
+                    STATIONS);
             return "with a rotation of " + Advised.down(angle, Angle.DEGREE, 3);
           })
           .reckonedBy(
@@ -242,14 +239,14 @@ public final class BodyLayout {
       double upsweepShare,
       double rise,
       int stations) {
-    double least = Double.POSITIVE_INFINITY;
-    for (int i = 0; i <= stations; i++) {
-      double x = length * (wheelShare + (1.0 - wheelShare) * i / stations);
-      double raised = rise * Math.max(0.0, x - upsweepShare * length);
-      double above = ground + Contour.bottom(shape, x, length, diameter) + raised;
-      least = Math.min(least, above - slope * (x - wheelShare * length));
-    }
-    return least;
+    return Contour.least(
+        x -> {
+          double raised = rise * Math.max(0.0, x - upsweepShare * length);
+          double above = ground + Contour.bottom(shape, x, length, diameter) + raised;
+          return above - slope * (x - wheelShare * length);
+        },
+        part -> length * (wheelShare + (1.0 - wheelShare) * part),
+        stations);
   }
 
   /**
@@ -273,11 +270,10 @@ public final class BodyLayout {
     double slope = tipBack.tangent();
     return shape -> {
       double belly = -Contour.greatest(shape, -1.0);
-      return new Monotone(
+      return new BodyMargin(
           Wording.of("tips back only beyond ").and(tipBack),
           Strength.GUIDELINE,
           WHEELS,
-          false,
           (length, diameter) -> {
             double height = strut.si() + belly * diameter + gravityHeight.si();
             return (wheelShare - gravityShare) * length / (Math.max(height, 1e-9) * slope) - 1.0;
@@ -306,7 +302,8 @@ public final class BodyLayout {
 
   /**
    * The tail must close gently enough for the flow to follow: a guideline. Counted is the contour's angle where the radius
-   * has come down to half; behind that a small blunt end is a base.
+   * has come down to half behind the greatest section; behind that a small blunt end is a base. A tail that ends in a base
+   * or a boom thicker than half is judged by the steepest place behind the greatest section.
    *
    * @param most greatest angle of the contour against the axis, positive
    * @return angle ≤ most
@@ -315,11 +312,10 @@ public final class BodyLayout {
     Door.positive(most, "closure angle");
     double limit = most.tangent();
     return shape ->
-        new Monotone(
+        new BodyMargin(
             Wording.of("tail closes at no more than ").and(most),
             Strength.GUIDELINE,
             AFTERBODY,
-            false,
             (length, diameter) -> 1.0 - TailEnd.closureSlope(shape, length, diameter) / limit,
             (length, diameter, unit) ->
                 "with " + Advised.up(Math.atan(TailEnd.closureSlope(shape, length, diameter)), Angle.DEGREE, 3))
@@ -328,7 +324,8 @@ public final class BodyLayout {
 
   /**
    * The tail must close gently enough, with a steeper underside allowed than top: a guideline. Upsweep adds to the underside
-   * and takes from the top. Counted is the place where the section has come down to half its height.
+   * and takes from the top. Counted is the place where the section has come down to half its height, or the
+   * steepest place of each line if it does not.
    *
    * @param top greatest angle of the top line, positive: 10° to 12°
    * @param underside greatest angle of the underside, positive: 15°
@@ -339,21 +336,18 @@ public final class BodyLayout {
     Door.positive(underside, "closure angle of the underside");
     return shape -> {
       double half = 0.5 * (Contour.greatest(shape, 1.0) - Contour.greatest(shape, -1.0));
-      return new Monotone(
+      return new BodyMargin(
           Wording.of("tail closes at no more than ").and(top).and(" above and ").and(underside).and(" below"),
           Strength.GUIDELINE,
           AFTERBODY,
-          false,
           (length, diameter) -> {
-            double at = TailEnd.aftPlace(shape, length, diameter, half * diameter);
-            double above = TailEnd.lineSlope(shape, length, diameter, at, 1.0);
-            double below = TailEnd.lineSlope(shape, length, diameter, at, -1.0);
+            double above = TailEnd.closureOfLine(shape, length, diameter, half * diameter, 1.0);
+            double below = TailEnd.closureOfLine(shape, length, diameter, half * diameter, -1.0);
             return FitFormulas.twoClosures(above, below, top.si(), underside.si());
           },
           (length, diameter, unit) -> {
-            double at = TailEnd.aftPlace(shape, length, diameter, half * diameter);
-            double above = Math.atan(TailEnd.lineSlope(shape, length, diameter, at, 1.0));
-            double below = Math.atan(TailEnd.lineSlope(shape, length, diameter, at, -1.0));
+            double above = Math.atan(TailEnd.closureOfLine(shape, length, diameter, half * diameter, 1.0));
+            double below = Math.atan(TailEnd.closureOfLine(shape, length, diameter, half * diameter, -1.0));
             return "with " + Advised.up(above, Angle.DEGREE, 3) + " above and " + Advised.up(below, Angle.DEGREE, 3) + " below";
           })
           .reckonedBy((length, diameter) -> FitSteps.twoClosures(shape, length, diameter, half, top, underside));
@@ -361,7 +355,7 @@ public final class BodyLayout {
   }
 
   /**
-   * Slope of the contour where the aft radius is half the greatest.
+   * Slope of the contour where the aft radius is half the greatest, or its steepest if the tail ends thicker than that.
    *
    * @param shape family of the body
    * @param length length L [m]
@@ -420,11 +414,12 @@ public final class BodyLayout {
     Door.within(share, 0.5, 1.0, "share of the radius");
     double needed = rootChord.si() + travel.si();
     return shape ->
-        new Monotone(
-            Wording.of("carries a saddle of ").and(rootChord).and(" with ").and(travel).and(" of travel"),
+        new BodyMargin(
+            travel.si() > 0.0
+                ? Wording.of("carries a saddle of ").and(rootChord).and(" with ").and(travel).and(" of travel")
+                : Wording.of("carries a saddle of ").and(rootChord),
             Strength.LIMIT,
             Source.BRIEF,
-            false,
             (length, diameter) -> Contour.thickPart(shape, length, diameter, share) / needed - 1.0,
             (length, diameter, unit) ->
                 "with " + Advised.down(Contour.thickPart(shape, length, diameter, share), unit, 4) + " for chord and travel")
@@ -443,7 +438,7 @@ public final class BodyLayout {
    * @param emptyShare where its centre of gravity lies, as a share of the length
    * @param wantedShare where the centre of gravity is wanted, as a share of the length, ahead of it
    * @param ballastFromNose distance of the ballast from the nose tip, positive
-   * @return a least length
+   * @return the ballast that is needed ≤ most
    */
   public static Consideration ballastAtMost(
       Mass most, Mass empty, double emptyShare, double wantedShare, Length ballastFromNose) {
@@ -452,50 +447,17 @@ public final class BodyLayout {
     Door.within(emptyShare, 0.0, 1.0, "place of the centre of gravity without ballast");
     Door.within(wantedShare, 0.0, emptyShare, "wanted place of the centre of gravity");
     Door.positive(ballastFromNose, "distance of the ballast from the nose");
-    double inHand = MarginFormulas.ballastInHand(wantedShare, most.si(), empty.si(), emptyShare);
-    Concession more =
-        (length, diameter, unit) -> {
-          double lever = wantedShare * length - ballastFromNose.si();
-          double needed = empty.si() * (emptyShare - wantedShare) * length / lever;
-          return lever > 0.0
-              ? "with " + Advised.up(needed, massUnit(needed, unit), 3)
-              : "with no amount of ballast in so short a nose: it lies behind the wanted centre of gravity";
-        };
-    // Even in a body without end the ballast has only so long a lever.
-    if (!(inHand > 0.0)) {
-      return balancesWith(most, Interval.NONE, more, Optional.empty());
+    if (emptyShare == wantedShare) {
+      throw new IllegalArgumentException(
+          "wanted place of the centre of gravity must lie ahead of the one without ballast, was " + wantedShare + " like it");
     }
-    double least = MarginFormulas.lengthForBallast(most.si(), ballastFromNose.si(), inHand);
-    Step ballast = Step.given("most ballast", "m_b", most, Source.BRIEF);
-    Step end =
-        Step.of(
-            MarginFormulas.LENGTH_FOR_BALLAST,
-            ballast,
-            Step.given("distance of the ballast from the nose", "x_b", ballastFromNose, Source.BRIEF),
-            Step.of(
-                MarginFormulas.BALLAST_IN_HAND,
-                Step.given("wanted centre of gravity over the length", "s_t", wantedShare, Source.BRIEF),
-                ballast,
-                Step.given("mass without ballast", "m", empty, Source.BRIEF),
-                Step.given("centre of gravity without ballast over the length", "s_s", emptyShare, Source.BRIEF)));
-    return balancesWith(most, Interval.atLeast(least), more, Optional.of(end));
-  }
-
-  /** Who thinks in inches or feet weighs in ounces and pounds. */
-  private static NamedUnit<Mass> massUnit(double mass, NamedUnit<Length> unit) {
-    if (unit.equals(Length.INCH) || unit.equals(Length.FOOT)) {
-      return mass < Mass.POUND.toSi(1.0) ? Mass.OUNCE : Mass.POUND;
-    }
-    return mass < 1.0 ? Mass.GRAM : Mass.KILOGRAM;
-  }
-
-  private static Consideration balancesWith(Mass most, Interval lengths, Concession more, Optional<Step> end) {
+    NoseBallast balance = new NoseBallast(most, empty, emptyShare, wantedShare, ballastFromNose);
     return new LengthWithin(
         Wording.of("balances with at most ").and(most).and(" of ballast"),
         Strength.GUIDELINE,
         Source.DEFINITION,
-        lengths,
-        more,
-        end);
+        balance.lengths(),
+        (length, diameter, unit) -> balance.needed(length, unit),
+        balance);
   }
 }

@@ -65,11 +65,10 @@ public final class BuildSpace {
       throw new IllegalArgumentException("segments must be at least 1, was " + segments);
     }
     String pieces = segments == 1 ? "in one piece" : "in " + segments + " segments";
-    return new Monotone(
+    return new BodyMargin(
         Wording.of("fits into ").and(a).and(" × ").and(b).and(" × ").and(height).and(" " + pieces),
         Strength.LIMIT,
         Source.BRIEF,
-        false,
         (length, diameter) -> {
           double piece = longestPiece(a.si(), b.si(), height.si(), diameter);
           return MarginFormulas.above(MarginFormulas.segmented(segments, piece, joint.si()), length);

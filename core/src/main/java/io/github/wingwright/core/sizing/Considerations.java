@@ -16,7 +16,6 @@ import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Speed;
 import io.github.wingwright.core.quantity.Volume;
 import java.util.Objects;
-import java.util.Optional;
 
 /**
  * The considerations on a fuselage that come with the library, each with the strength that it usually has.
@@ -262,11 +261,10 @@ public final class Considerations {
         Source.BRIEF,
         Interval.atLeast(arm.si() / (1.0 - outsideShare)),
         (length, diameter, unit) -> "relaxed to " + Advised.down((1.0 - outsideShare) * length, unit, 4),
-        Optional.of(
-            Step.of(
-                MarginFormulas.LENGTH_FOR_ARM,
-                Step.given("tail arm", "a", arm, Source.BRIEF),
-                Step.given("share of the length outside the arm", "k", outsideShare, Source.BRIEF))));
+        Step.of(
+            MarginFormulas.LENGTH_FOR_ARM,
+            Step.given("tail arm", "a", arm, Source.BRIEF),
+            Step.given("share of the length outside the arm", "k", outsideShare, Source.BRIEF)));
   }
 
   /**
@@ -337,11 +335,10 @@ public final class Considerations {
     double wall = shell.wall().si();
     double modulus = shell.modulus().si();
     return shape ->
-        new Monotone(
+        new BodyMargin(
             Wording.of("tail moves at most " + number(100.0 * deflection) + " % of its arm under ").and(load, 3).and(", tapering"),
             Strength.LIMIT,
             TAPERED_TUBE,
-            true,
             (length, diameter) ->
                 deflection
                         / TaperedTail.movement(
@@ -407,7 +404,7 @@ public final class Considerations {
   /** What a negotiation knows in closed form stays so. */
   private static Consideration rated(Wording name, Consideration consideration, Strength strength) {
     return consideration instanceof LengthWithin length
-        ? new LengthWithin(name, strength, length.source(), length.lengths(), length.concession(), length.end())
+        ? new LengthWithin(name, strength, length.source(), length.lengths(), length.concession(), length.reckoning())
         : new Rated(name, consideration, strength);
   }
 

@@ -234,11 +234,10 @@ public final class Contents {
             + " % of the length");
     Wording name = mb > 0.0 ? start.and(" with at most ").and(ballast).and(" of ballast") : start.and(" without ballast");
     return shape ->
-        new Monotone(
+        new BodyMargin(
             name,
             Strength.GUIDELINE,
             Source.DEFINITION,
-            true,
             (length, diameter) -> {
               double moment = moment(mr * (restShare * length) + mb * xb, shape, length, diameter);
               return MarginFormulas.balanceMargin(wantedShare, moment / all, length);

@@ -2,18 +2,60 @@
 package io.github.wingwright.core.sizing;
 
 import io.github.wingwright.core.geometry.BodyShape;
+import java.util.function.DoubleUnaryOperator;
 
 /** Lines along a body: its top, its belly, and how far it is thick. */
 final class Contour {
-  private static final int STATIONS = 64;
+  private static final int SECTIONS = 40;
 
   private Contour() {}
+
+  /**
+   * The least value along a line: at the lowest of so many stations, and then between its neighbours by golden sections.
+   *
+   * @param value what is wanted small
+   * @param station places by their share of the line, rising
+   * @param stations how many pieces the stations make
+   * @return the least value
+   */
+  static double least(DoubleUnaryOperator value, DoubleUnaryOperator station, int stations) {
+    int lowest = 0;
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i <= stations; i++) {
+      double here = value.applyAsDouble(station.applyAsDouble((double) i / stations));
+      if (here < least) {
+        least = here;
+        lowest = i;
+      }
+    }
+    double golden = 0.5 * (Math.sqrt(5.0) - 1.0);
+    double low = station.applyAsDouble(Math.max(0.0, (lowest - 1.0) / stations));
+    double high = station.applyAsDouble(Math.min(1.0, (lowest + 1.0) / stations));
+    for (int i = 0; i < SECTIONS && high > low; i++) {
+      double left = high - golden * (high - low);
+      double right = low + golden * (high - low);
+      double atLeft = value.applyAsDouble(left);
+      double atRight = value.applyAsDouble(right);
+      least = Math.min(least, Math.min(atLeft, atRight));
+      if (atLeft <= atRight) {
+        high = right;
+      } else {
+        low = left;
+      }
+    }
+    return least;
+  }
 
   /** Top (1) or belly (−1) of the greatest section over the diameter: in every family it stays the same. */
   static double greatest(BodyShape shape, double side) {
     double length = 10.0 + 2.0 * shape.leastFinenessRatio();
     double x = shape.greatestSection(length, 1.0);
     return shape.centreHeight(x, length, 1.0) + side * 0.5 * shape.height(x, length, 1.0);
+  }
+
+  /** Place of the greatest section; of a body that is shorter than its family's stoutest the end at most. */
+  static double greatestSection(BodyShape shape, double length, double diameter) {
+    return Math.min(length, shape.greatestSection(length, diameter));
   }
 
   static double top(BodyShape shape, double x, double length, double diameter) {
@@ -27,19 +69,8 @@ final class Contour {
   static double thickPart(BodyShape shape, double length, double diameter, double share) {
     // Rounding at the very radius must not take the cylinder away.
     double radius = 0.5 * diameter * share * (1.0 - 1e-12);
-    double widest = widest(shape, length, diameter);
+    double widest = greatestSection(shape, length, diameter);
     return crossing(shape, length, diameter, radius, widest, length) - crossing(shape, length, diameter, radius, widest, 0.0);
-  }
-
-  private static double widest(BodyShape shape, double length, double diameter) {
-    double best = 0.5 * length;
-    for (int i = 1; i < STATIONS; i++) {
-      double x = length * i / STATIONS;
-      if (shape.radius(x, length, diameter) > shape.radius(best, length, diameter)) {
-        best = x;
-      }
-    }
-    return best;
   }
 
   private static double crossing(

@@ -76,10 +76,10 @@ final class FitSteps {
             "radius of curvature at the nose tip",
             "R",
             Length.METRE,
-            "from the contour a millionth of the diameter behind the tip",
+            "from the contour one and two ten-thousandths of the diameter behind the tip, extrapolated to the tip",
             "R = r²/(2·x) as x goes to 0; what is left is the difference from twice as far behind",
-            v -> NoseStrength.tipRadius(shape, v[0], v[1], 1e-6),
-            v -> v[2] - NoseStrength.tipRadius(shape, v[0], v[1], 2e-6),
+            v -> NoseStrength.tipRadius(shape, v[0], v[1], NoseStrength.BEHIND_TIP),
+            v -> v[2] - NoseStrength.tipRadius(shape, v[0], v[1], 2.0 * NoseStrength.BEHIND_TIP),
             Source.DEFINITION,
             length,
             diameter);
@@ -87,30 +87,34 @@ final class FitSteps {
   }
 
   static Step twoClosures(BodyShape shape, Step length, Step diameter, double half, Angle top, Angle underside) {
-    Step place =
-        Step.solution(
-            "place where the tail has half the height",
-            "x_h",
-            Length.METRE,
-            "bisection on the aft half",
-            "height of the section at x_h is half the greatest",
-            v -> TailEnd.aftPlace(shape, v[0], v[1], half * v[1]),
-            v -> shape.height(v[2], v[0], v[1]) - half * v[1],
-            Source.DEFINITION,
-            length,
-            diameter);
+    Step place = place(shape, length, diameter, half);
+    boolean comesDown = TailEnd.comesDownTo(shape, length.value(), diameter.value(), half * diameter.value());
     return Step.of(
         FitFormulas.TWO_CLOSURES,
-        line("slope of the top line there", "k_t", shape, length, diameter, place, 1.0),
-        line("slope of the underside there", "k_u", shape, length, diameter, place, -1.0),
+        comesDown ? line("top line", "k_t", shape, length, diameter, place, 1.0) : steepest("top line", "k_t", shape, length, diameter, 1.0),
+        comesDown ? line("underside", "k_u", shape, length, diameter, place, -1.0) : steepest("underside", "k_u", shape, length, diameter, -1.0),
         Step.given("greatest closure angle of the top", "β_t", top, Source.BRIEF),
         Step.given("greatest closure angle of the underside", "β_u", underside, Source.BRIEF));
+  }
+
+  private static Step place(BodyShape shape, Step length, Step diameter, double half) {
+    return Step.solution(
+        "place where the tail has half the height",
+        "x_h",
+        Length.METRE,
+        "bisection behind the greatest section",
+        "height of the section at x_h is half the greatest",
+        v -> TailEnd.aftPlace(shape, v[0], v[1], half * v[1]),
+        v -> shape.height(v[2], v[0], v[1]) - half * v[1],
+        Source.DEFINITION,
+        length,
+        diameter);
   }
 
   private static Step line(
       String name, String symbol, BodyShape shape, Step length, Step diameter, Step place, double side) {
     return Step.solution(
-        name,
+        "slope of the " + name + " there",
         symbol,
         NamedUnit.NUMBER,
         "central difference over 1/50,000 of the length",
@@ -121,5 +125,19 @@ final class FitSteps {
         length,
         diameter,
         place);
+  }
+
+  private static Step steepest(String name, String symbol, BodyShape shape, Step length, Step diameter, double side) {
+    return Step.solution(
+        "steepest slope of the " + name,
+        symbol,
+        NamedUnit.NUMBER,
+        "the steepest of 512 pieces behind the greatest section, because the tail ends thicker than half its height",
+        "k = slope of the line towards the axis; what is left is the difference from twice as many pieces",
+        v -> TailEnd.steepestLine(shape, v[0], v[1], side, 1),
+        v -> v[2] - TailEnd.steepestLine(shape, v[0], v[1], side, 2),
+        Source.DEFINITION,
+        length,
+        diameter);
   }
 }

@@ -15,13 +15,39 @@ import java.util.Optional;
  * A length on one side of an end, whatever the diameter.
  *
  * @param concession how it would have to give way, after its name
- * @param end how its one end comes about; empty if no length will do
+ * @param reckoning its margin, not negative at those lengths
  */
-record LengthWithin(Wording wording, Strength strength, Source source, Interval lengths, Concession concession, Optional<Step> end)
+record LengthWithin(
+    Wording wording, Strength strength, Source source, Interval lengths, Concession concession, Reckoning reckoning)
     implements Worded {
 
   LengthWithin(Wording wording, Strength strength, Source source, Interval lengths, Step end) {
-    this(wording, strength, source, lengths, (length, diameter, unit) -> relaxed(length, lengths, unit), Optional.of(end));
+    this(wording, strength, source, lengths, (length, diameter, unit) -> relaxed(length, lengths, unit), end);
+  }
+
+  LengthWithin(Wording wording, Strength strength, Source source, Interval lengths, Concession concession, Step end) {
+    this(wording, strength, source, lengths, concession, new End(lengths, end));
+  }
+
+  /** How the margin comes about. */
+  interface Reckoning {
+    double margin(double length);
+
+    Step step(Step length);
+  }
+
+  /** The part by which a length keeps from the one end of its interval. */
+  private record End(Interval lengths, Step end) implements Reckoning {
+    @Override
+    public double margin(double length) {
+      return Margins.within(length, lengths);
+    }
+
+    @Override
+    public Step step(Step length) {
+      boolean most = lengths.upper() < Double.POSITIVE_INFINITY;
+      return Step.of(most ? MarginFormulas.LENGTH_BELOW : MarginFormulas.LENGTH_ABOVE, length, end);
+    }
   }
 
   /** An end that lets a value pass, of an interval with one end. */
@@ -32,7 +58,7 @@ record LengthWithin(Wording wording, Strength strength, Source source, Interval 
 
   @Override
   public double margin(double length, double diameter) {
-    return Margins.within(length, lengths);
+    return reckoning.margin(length);
   }
 
   @Override
@@ -47,12 +73,7 @@ record LengthWithin(Wording wording, Strength strength, Source source, Interval 
 
   @Override
   public Optional<Step> workings(Step length, Step diameter) {
-    return end.map(
-        limit ->
-            Step.of(
-                lengths.upper() < Double.POSITIVE_INFINITY ? MarginFormulas.LENGTH_BELOW : MarginFormulas.LENGTH_ABOVE,
-                length,
-                limit));
+    return Optional.of(reckoning.step(length));
   }
 
   @Override

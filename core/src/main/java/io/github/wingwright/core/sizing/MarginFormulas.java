@@ -103,28 +103,39 @@ public final class MarginFormulas {
           .from(Source.DEFINITION)
           .computedBy(MarginFormulas::lengthForArm);
 
-  /** What the ballast can lift beyond what the rest asks of it, per length of the body. */
-  public static final Formula BALLAST_IN_HAND =
-      Formula.named("ballast in hand, times its lever over the length")
-          .gives("m_e", Mass.KILOGRAM)
-          .as("s_t·m_b − m·(s_s − s_t)")
-          .where("s_t", "wanted centre of gravity over the length", NamedUnit.NUMBER, 0, 1)
+  /** Moment of the ballast about the wanted centre of gravity. */
+  public static final Formula BALLAST_MOMENT =
+      Formula.named("moment of the ballast about the wanted centre of gravity")
+          .gives("M_b", NamedUnit.KILOGRAM_METRE)
+          .as("m_b·(s_t·L − x_b)")
           .where("m_b", "most ballast", Mass.KILOGRAM, 0.0001, 1000)
+          .where("s_t", "wanted centre of gravity over the length", NamedUnit.NUMBER, 0, 1)
+          .where("L", "length", Length.METRE, 0.001, 100)
+          .where("x_b", "distance of the ballast from the nose", Length.METRE, 0.0001, 10)
+          .from(Source.DEFINITION)
+          .computedBy(MarginFormulas::ballastMoment);
+
+  /** Moment that the ballast has to balance. */
+  public static final Formula MOMENT_TO_BALANCE =
+      Formula.named("moment of the rest about the wanted centre of gravity")
+          .gives("M_r", NamedUnit.KILOGRAM_METRE)
+          .as("m·(s_s − s_t)·L")
           .where("m", "mass without ballast", Mass.KILOGRAM, 0.0001, 10_000)
           .where("s_s", "centre of gravity without ballast over the length", NamedUnit.NUMBER, 0, 1)
+          .where("s_t", "wanted centre of gravity over the length", NamedUnit.NUMBER, 0, 1)
+          .where("L", "length", Length.METRE, 0.001, 100)
           .from(Source.DEFINITION)
-          .computedBy(MarginFormulas::ballastInHand);
+          .computedBy(MarginFormulas::momentToBalance);
 
-  /** Least length for the ballast. */
-  public static final Formula LENGTH_FOR_BALLAST =
-      Formula.named("least length for the ballast")
-          .gives("L_min", Length.METRE)
-          .as("m_b·x_b / m_e")
-          .where("m_b", "most ballast", Mass.KILOGRAM, 0.0001, 1000)
-          .where("x_b", "distance of the ballast from the nose", Length.METRE, 0.0001, 10)
-          .where("m_e", "ballast in hand, times its lever over the length", Mass.KILOGRAM, 1e-6, 1000)
+  /** Margin of the ballast. */
+  public static final Formula BALLAST_MARGIN =
+      Formula.named("margin of the ballast")
+          .gives("m")
+          .as("M_b / M_r − 1")
+          .where("M_b", "moment of the ballast", NamedUnit.KILOGRAM_METRE, -1000, 100_000)
+          .where("M_r", "moment of the rest", NamedUnit.KILOGRAM_METRE, 1e-9, 100_000)
           .from(Source.DEFINITION)
-          .computedBy(MarginFormulas::lengthForBallast);
+          .computedBy(MarginFormulas::above);
 
   /** Least diameter around the wing. */
   public static final Formula DIAMETER_FOR_WING =
@@ -419,28 +430,29 @@ public final class MarginFormulas {
   }
 
   /**
-   * What the ballast can lift beyond what the rest asks of it, per length of the body.
+   * Moment of the ballast about the wanted centre of gravity.
    *
-   * @param wanted wanted centre of gravity over the length s_t
    * @param ballast most ballast m_b [kg]
-   * @param empty mass without ballast m [kg]
-   * @param found centre of gravity without ballast over the length s_s
-   * @return m_e = s_t·m_b − m·(s_s − s_t) [kg]; not positive where no length is enough
+   * @param wanted wanted centre of gravity over the length s_t
+   * @param length length L [m]
+   * @param place distance of the ballast from the nose x_b [m]
+   * @return M_b = m_b·(s_t·L − x_b) [kg·m]; negative where the ballast lies behind the wanted centre of gravity
    */
-  public static double ballastInHand(double wanted, double ballast, double empty, double found) {
-    return wanted * ballast - empty * (found - wanted);
+  public static double ballastMoment(double ballast, double wanted, double length, double place) {
+    return ballast * (wanted * length - place);
   }
 
   /**
-   * Least length for the ballast.
+   * Moment that the ballast has to balance.
    *
-   * @param ballast most ballast m_b [kg]
-   * @param place distance of the ballast from the nose x_b [m]
-   * @param inHand ballast in hand m_e [kg], positive
-   * @return L_min = m_b·x_b / m_e [m]
+   * @param empty mass without ballast m [kg]
+   * @param found centre of gravity without ballast over the length s_s
+   * @param wanted wanted centre of gravity over the length s_t
+   * @param length length L [m]
+   * @return M_r = m·(s_s − s_t)·L [kg·m]
    */
-  public static double lengthForBallast(double ballast, double place, double inHand) {
-    return ballast * place / inHand;
+  public static double momentToBalance(double empty, double found, double wanted, double length) {
+    return empty * (found - wanted) * length;
   }
 
   /**

@@ -43,6 +43,12 @@ public final class NoseStrength {
           .from(Source.DEFINITION)
           .computedBy(NoseStrength::impactForce);
 
+  /** Diameters behind the tip at which its radius is read: far enough for all digits, near enough for any contour. */
+  static final double BEHIND_TIP = 1e-4;
+
+  /** Radii over diameters that are rounding. */
+  private static final double POINTED = 1e-9;
+
   private static final Source STRUT =
       Source.fromMemory("Timoshenko and Gere, Theory of Elastic Stability, 2nd ed., 1961", "Euler's strut");
 
@@ -146,25 +152,34 @@ public final class NoseStrength {
    * The nose must be blunt enough not to hurt: a limit. Contest rules for hand-launched gliders ask for 5 mm.
    *
    * @param least least radius of the nose tip, positive
-   * @return radius of curvature r²/(2x) close to the tip ≥ least
+   * @return radius of curvature at the tip, the limit of r²/(2x) as x goes to 0, ≥ least
    */
   public static ShapeConsideration noseRadiusAtLeast(Length least) {
     Door.positive(least, "least radius of the nose");
     Source rule = Source.published("FAI Sporting Code, section 4, class F3K, as restated by clubs", "nose radius 5 mm");
     return shape ->
-        new Monotone(
+        new BodyMargin(
             Wording.of("nose radius at least ").and(least),
             Strength.LIMIT,
             rule,
-            true,
-            (length, diameter) -> MarginFormulas.above(tipRadius(shape, length, diameter, 1e-6), least.si()),
-            (length, diameter, unit) -> "with a radius of " + Advised.down(tipRadius(shape, length, diameter, 1e-6), unit, 3))
+            (length, diameter) -> MarginFormulas.above(tipRadius(shape, length, diameter, BEHIND_TIP), least.si()),
+            (length, diameter, unit) -> {
+              double radius = tipRadius(shape, length, diameter, BEHIND_TIP);
+              return radius > POINTED * diameter ? "with a radius of " + Advised.down(radius, unit, 3) : "with a pointed nose";
+            })
             .reckonedBy((length, diameter) -> FitSteps.noseRadius(shape, length, diameter, least));
   }
 
-  /** Radius of curvature of the tip, from a place so many diameters behind it [m]. */
+  /**
+   * Radius of curvature of the tip [m], from places once and twice so many diameters behind it: what r²/(2·x) gains in
+   * proportion to x cancels, so of a sphere and of an ellipse the limit itself is left.
+   */
   static double tipRadius(BodyShape shape, double length, double diameter, double behind) {
-    double x = behind * diameter;
+    double near = behind * diameter;
+    return Math.max(0.0, 2.0 * ball(shape, near, length, diameter) - ball(shape, 2.0 * near, length, diameter));
+  }
+
+  private static double ball(BodyShape shape, double x, double length, double diameter) {
     double r = shape.radius(x, length, diameter);
     return r * r / (2.0 * x);
   }

@@ -134,7 +134,7 @@ record Stowage(List<Thing> things, double wall, double clearance, double gap, bo
     for (int i = 0; i < order.length; i++) {
       Thing thing = things.get(order[i]);
       double front = frontOf(thing, start, widest, shape, length, diameter);
-      if (!ends(thing, front, false, shape, length, diameter)
+      if (!fitsAlong(thing, front, false, shape, length, diameter)
           || front + thing.length().si() > length - wall) {
         return false;
       }
@@ -165,14 +165,17 @@ record Stowage(List<Thing> things, double wall, double clearance, double gap, bo
 
   /** The first place from the start on at which the fore half of a thing fits; the widest place if there is none. */
   private double frontOf(Thing thing, double start, double widest, BodyShape shape, double length, double diameter) {
-    if (start >= widest || ends(thing, start, true, shape, length, diameter)) {
+    if (start >= widest || fitsAlong(thing, start, true, shape, length, diameter)) {
       return start;
     }
     double out = start;
-    double in = widest;
+    // The fore half of a ball that fits nowhere else may fit with its middle at the widest place.
+    double middled = Math.max(start, Contour.greatestSection(shape, length, diameter) - 0.5 * thing.length().si());
+    boolean only = thing.form() == Thing.Form.SPHERE && !fitsAlong(thing, widest, true, shape, length, diameter);
+    double in = only && fitsAlong(thing, middled, true, shape, length, diameter) ? middled : widest;
     for (int i = 0; i < 30; i++) {
       double middle = 0.5 * (in + out);
-      if (ends(thing, middle, true, shape, length, diameter)) {
+      if (fitsAlong(thing, middle, true, shape, length, diameter)) {
         in = middle;
       } else {
         out = middle;
@@ -182,17 +185,16 @@ record Stowage(List<Thing> things, double wall, double clearance, double gap, bo
   }
 
   /**
-   * Whether the fore half, or the whole, of a thing fits. Where the contour is convex and the middle line straight, the ends of
-   * a cylinder are enough.
+   * Whether the fore half, or the whole, of a thing fits: asked all the way along, because a contour may have a waist and a
+   * middle line may bend.
    */
-  private boolean ends(Thing thing, double front, boolean foreHalf, BodyShape shape, double length, double diameter) {
+  private boolean fitsAlong(Thing thing, double front, boolean foreHalf, BodyShape shape, double length, double diameter) {
     double along = thing.length().si();
-    boolean round = thing.form() == Thing.Form.SPHERE;
-    int points = round ? 12 : 1;
+    int points = foreHalf ? ROOM_STATIONS / 2 : ROOM_STATIONS;
     double end = foreHalf ? 0.5 : 1.0;
     double level = shape.centreHeight(Math.min(front + 0.5 * along, length), length, diameter);
     for (int i = 0; i <= points; i++) {
-      double part = foreHalf && !round ? 0.0 : end * i / points;
+      double part = end * i / points;
       double x = front + part * along;
       if (x > length) {
         return false;

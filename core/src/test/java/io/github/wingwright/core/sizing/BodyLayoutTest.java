@@ -176,8 +176,13 @@ class BodyLayoutTest {
     assertThat(machine.givingWayTo(0.8727, 0.0884, Length.MILLIMETRE))
         .endsWith("with pieces of 227.2 mm, or with 5 segments");
     Consideration nose = NoseStrength.noseRadiusAtLeast(mm(5)).on(BodyShape.capsule());
-    // Fitted just behind the tip, the 4 mm of the ball read a little less.
-    assertThat(nose.givingWayTo(0.3, 0.008, Length.MILLIMETRE)).endsWith("with a radius of 3.99 mm");
+    assertThat(nose.givingWayTo(0.3, 0.008, Length.MILLIMETRE)).endsWith("with a radius of 4 mm");
+    // b²/a = 12.247² mm²/37.5 mm of half a spheroid.
+    Consideration longer = NoseStrength.noseRadiusAtLeast(mm(5)).on(BodyShape.noseCylinderCone(37.5 / 24.494897427831781, 2));
+    assertThat(longer.givingWayTo(0.3, 0.024494897427831781, Length.MILLIMETRE)).endsWith("with a radius of 4 mm");
+    Consideration cone = NoseStrength.noseRadiusAtLeast(mm(5)).on(BodyShape.of(EndProfile.cone(), 2, EndProfile.cone(), 2));
+    assertThat(cone.givingWayTo(0.3, 0.03, Length.MILLIMETRE)).endsWith("with a pointed nose");
+    assertThat(cone.margin(0.3, 0.03)).isCloseTo(-1, within(1e-12));
     // A tube seen along its top: the eye 0.2 m above it and 1 m behind the end of the nose sees atan(0.2).
     Consideration sees = seesOverNose(Angle.degrees(15), Length.metres(1), Length.metres(-0.2), mm(500)).on(new Tube());
     assertThat(sees.givingWayTo(5, 1, Length.METRE)).endsWith("with 11.3° of view");
@@ -263,6 +268,12 @@ class BodyLayoutTest {
     assertThat(Math.toDegrees(Math.atan(BodyLayout.closureSlope(BodyShape.capsule(), 1, 0.1))))
         .as("a hemisphere")
         .isCloseTo(60, within(1e-3));
+    // A pod of 5 diameters on a boom: it has closed long before the middle of the body.
+    assertThat(BodyLayout.closureSlope(BodyShape.podAndBoom(EndProfile.halfEllipsoid(), 1.5, 5, 2, 0.3), 1, 0.04))
+        .isCloseTo(0.7 / 4, within(1e-9));
+    assertThat(BodyLayout.closureSlope(BodyShape.podAndBoom(EndProfile.halfEllipsoid(), 1.5, 5, 2, 0.7), 1, 0.04))
+        .as("a boom of more than half the radius")
+        .isCloseTo(0.3 / 4, within(1e-9));
   }
 
   @Test
@@ -325,5 +336,8 @@ class BodyLayoutTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> ballastAtMost(Mass.grams(6), Mass.grams(24), 0.3, 0.38, mm(10)))
         .withMessageStartingWith("wanted place of the centre of gravity must be 0.0 to 0.3");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> ballastAtMost(Mass.grams(6), Mass.grams(24), 0.38, 0.38, mm(10)))
+        .withMessageContaining("must lie ahead");
   }
 }

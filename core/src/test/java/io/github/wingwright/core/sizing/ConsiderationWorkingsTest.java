@@ -5,10 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import io.github.wingwright.core.basis.Consideration;
+import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Workings;
 import io.github.wingwright.core.geometry.BodyShape;
+import io.github.wingwright.core.geometry.EndProfile;
 import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Density;
 import io.github.wingwright.core.quantity.FlexuralRigidity;
@@ -180,12 +182,34 @@ class ConsiderationWorkingsTest {
   }
 
   @Test
-  void a_body_that_no_ballast_balances_misses_and_has_no_workings() {
+  void ballast_that_balances_no_body_misses_by_its_moment_and_shows_it() {
     Consideration hopeless =
         BodyLayout.ballastAtMost(Mass.grams(1.0), Mass.grams(30.0), 0.6, 0.4, Length.millimetres(15.0));
 
-    assertThat(hopeless.margin(0.3, 0.03)).isEqualTo(-1.0);
-    assertThat(hopeless.workings(length(0.3), diameter(0.03))).isEmpty();
+    assertThat(hopeless.lengthsAt(0.03, Interval.between(0.01, 100)).isEmpty()).isTrue();
+    for (double length : new double[] {0.02, 0.3, 3.0}) {
+      // 1 g at 15 mm against 30 g, moments about the wanted place at 0.4 of the length.
+      double margin = (0.4 * length - 0.015) / (30 * 0.2 * length) - 1.0;
+      assertThat(hopeless.margin(length, 0.03)).isCloseTo(margin, within(1e-12));
+      assertThat(workings(hopeless, length, 0.03).value()).isEqualTo(hopeless.margin(length, 0.03));
+    }
+  }
+
+  @Test
+  void a_tail_that_ends_thicker_than_half_shows_its_steepest_place() {
+    for (BodyShape shape :
+        List.of(
+            BodyShape.of(EndProfile.halfEllipsoid(), 1.5, EndProfile.boatTail(0.6), 2),
+            BodyShape.podAndBoom(EndProfile.halfEllipsoid(), 1.5, 5, 2, 0.6))) {
+      Consideration one = BodyLayout.afterbodyClosesWithin(Angle.degrees(14)).on(shape);
+      Consideration two = BodyLayout.afterbodyClosesWithin(Angle.degrees(14), Angle.degrees(14)).on(shape);
+      for (Consideration each : List.of(one, two)) {
+        // (1 − 0.6)·d/2 over 2·d.
+        assertThat(each.margin(0.6, 0.03)).isCloseTo(1 - 0.1 / Math.tan(Math.toRadians(14)), within(1e-9));
+        assertThat(workings(each, 0.6, 0.03).value()).isEqualTo(each.margin(0.6, 0.03));
+        what_was_found_by_a_method_satisfies_its_equation(each);
+      }
+    }
   }
 
   private static Step workings(Consideration consideration, double length, double diameter) {

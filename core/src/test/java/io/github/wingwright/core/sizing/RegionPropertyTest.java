@@ -12,7 +12,10 @@ import io.github.wingwright.core.basis.FeasibleRegion;
 import io.github.wingwright.core.basis.FeasibleRegion.Outline;
 import io.github.wingwright.core.basis.FeasibleRegion.Point;
 import io.github.wingwright.core.basis.FeasibleRegion.Side;
+import io.github.wingwright.core.basis.Interval;
 import io.github.wingwright.core.basis.Weighed;
+import io.github.wingwright.core.geometry.BodyShape;
+import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.sizing.RandomBriefs.Brief;
 import io.github.wingwright.core.sizing.RandomBriefs.Wish;
 import java.util.ArrayList;
@@ -148,6 +151,57 @@ class RegionPropertyTest {
       }
     }
     assertThat(sides).isGreaterThan(150);
+  }
+
+  @Test
+  void each_side_begins_where_the_one_before_it_ends() {
+    Random random = new Random(47);
+    int corners = 0;
+    for (int k = 0; k < 3 * BRIEFS; k++) {
+      FeasibleRegion region = RandomBriefs.draw(random).region();
+      for (Outline outline : region.outlines()) {
+        Point end = last(outline.sides().get(outline.sides().size() - 1));
+        for (Side side : outline.sides()) {
+          Point start = side.points().get(0);
+          assertThat(start.length()).as("brief %d %s", k, region).isCloseTo(end.length(), within(1e-5 * end.length()));
+          assertThat(start.diameter()).as("brief %d %s", k, region).isCloseTo(end.diameter(), within(1e-5 * end.diameter()));
+          end = last(side);
+          corners++;
+        }
+      }
+    }
+    assertThat(corners).isGreaterThan(300);
+  }
+
+  private static Point last(Side side) {
+    return side.points().get(side.points().size() - 1);
+  }
+
+  @Test
+  void a_body_that_may_stand_on_the_bed_or_lie_on_it_leaves_a_step() {
+    // 200 mm × 150 mm × 300 mm: what stands may be 150 mm thick and 300 mm long; what lies is shorter than 250 mm.
+    FuselageSizing sizing =
+        FuselageSizing.of(BodyShape.prolateSpheroid())
+            .considering(
+                BuildSpace.fitsInto(
+                    Length.millimetres(200), Length.millimetres(150), Length.millimetres(300), 1, Length.ZERO))
+            .considering(Considerations.asLimit(Considerations.diameterAtMost(Length.millimetres(170))));
+    FeasibleRegion region = sizing.region(Interval.between(0.1, 0.4), Interval.between(0.01, 0.2));
+    // Up to 150 mm a ball, then 150 mm of thickness until 300 mm; what is thicker than 150 mm lies nowhere.
+    double area = (0.15 * 0.15 - 0.1 * 0.1) / 2 - 0.01 * 0.05 + (0.15 - 0.01) * 0.15;
+    assertThat(region.area()).isCloseTo(area, within(1e-6));
+
+    FuselageSizing low =
+        FuselageSizing.of(BodyShape.prolateSpheroid())
+            .considering(
+                BuildSpace.fitsInto(
+                    Length.millimetres(200), Length.millimetres(200), Length.millimetres(220), 1, Length.ZERO));
+    FeasibleRegion step = low.region(Interval.between(0.1, 0.4), Interval.between(0.01, 0.15));
+    // Beyond 220 mm only what lies at 45° is left: √2·200 mm − d ≥ L.
+    double longest = 0.2 * Math.sqrt(2) - 0.01;
+    double standing = 0.05 * (0.5 * (0.1 + 0.15) - 0.01) + 0.07 * (0.15 - 0.01);
+    double lying = 0.5 * (longest - 0.22) * (longest - 0.22);
+    assertThat(step.area()).isCloseTo(standing + lying, within(1e-6));
   }
 
   /** Sides with their binders by name and their corners to nine digits: on a corner itself the last bit may decide. */
