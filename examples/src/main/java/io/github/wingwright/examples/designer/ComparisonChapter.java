@@ -80,7 +80,17 @@ final class ComparisonChapter {
 
   Chapter chapter(Map<String, String> wishes) {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(new Block.Paragraph("Against " + beforeName + ": " + comparison + "."));
+    blocks.add(new Block.Paragraph("Against "
+                + beforeName
+                + ": "
+                + comparison.numbers().size()
+                + " of the numbers in design.json changed, "
+                + comparison.unchanged()
+                + " stayed. Of those below "
+                + count(Judgement.BETTER)
+                + " are better, "
+                + count(Judgement.WORSE)
+                + " worse."));
     if (!wishes.isEmpty()) {
       blocks.add(new Block.Paragraph("Changed in the brief:"));
       blocks.add(new Block.Points(wishes.entrySet().stream().map(e -> e.getKey() + ": " + e.getValue()).toList()));
@@ -142,12 +152,14 @@ final class ComparisonChapter {
     }
     comparison.cameFindings().forEach(f -> lines.addAll(told("came", f)));
     comparison.wentFindings().forEach(f -> lines.addAll(told("went", f)));
-    lines.add("  " + count(Judgement.BETTER) + " numbers better, " + count(Judgement.WORSE) + " worse");
+    lines.add("  Of these " + count(Judgement.BETTER) + " better, " + count(Judgement.WORSE) + " worse");
     return lines.stream().map(String::stripTrailing).toList();
   }
 
+  /** How many of the lines that are shown, so that a reader who counts them finds as many. */
   private long count(Judgement judgement) {
-    return comparison.count(judgement) + flown.stream().filter(row -> row.judgement() == judgement).count();
+    return sheetLines().stream().filter(line -> line.number().judgement() == judgement).count()
+        + flown.stream().filter(row -> row.judgement() == judgement).count();
   }
 
   private static String row(String group, String label, List<String> values, String percent, Judgement judgement) {

@@ -145,6 +145,11 @@ class MakingAndTestingTest {
         .containsPattern("  Flown          launched level +14\\.\\d m to 1\\d\\.?\\d? m .*(better|worse)")
         .containsPattern("  Flown          launched at its best angle +18\\.8 m to ")
         .containsPattern("  Flight         least sink rate +0\\.654 m/s to 0\\.649 m/s");
+    long better = run.out().lines().filter(line -> line.matches("  \\S.* better")).count();
+    long worse = run.out().lines().filter(line -> line.matches("  \\S.*% +worse")).count();
+    assertThat(better).isPositive();
+    assertThat(worse).isPositive();
+    assertThat(run.out()).contains("  Of these " + better + " better, " + worse + " worse");
     // Only the second one's folder is written, and its report shows both on each other.
     assertThat(ProgramRun.contents(temporary.resolve("out"))).containsExactly("shorter");
     assertThat(temporary.resolve("out").resolve("shorter").resolve("report.html"))
@@ -156,7 +161,7 @@ class MakingAndTestingTest {
   void the_same_brief_twice_changes_nothing() {
     String same = ProgramRun.write(temporary, ProgramRun.builtInBrief());
     ProgramRun run = ProgramRun.of(temporary.resolve("out"), same, same);
-    assertThat(run.out()).contains("Changed from hall-glider, first brief to hall-glider, second brief", "0 numbers better, 0 worse").doesNotContain("launched level");
+    assertThat(run.out()).contains("Changed from hall-glider, first brief to hall-glider, second brief", "Of these 0 better, 0 worse").doesNotContain("launched level");
   }
 
   @Test

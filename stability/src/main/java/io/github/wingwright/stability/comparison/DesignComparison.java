@@ -149,14 +149,15 @@ public final class DesignComparison {
     return one.findings().stream().filter(missing).toList();
   }
 
-  /** The message up to its first figure. */
+  /** The message up to its first figure, the sign of that one left out. */
   private static String start(Finding finding) {
     String message = finding.message();
     int i = 0;
     while (i < message.length() && !Character.isDigit(message.charAt(i))) {
       i++;
     }
-    return message.substring(0, i);
+    boolean signed = i > 0 && i < message.length() && "+-−".indexOf(message.charAt(i - 1)) >= 0;
+    return message.substring(0, signed ? i - 1 : i);
   }
 
   /**

@@ -34,9 +34,11 @@
  *   <li>In attached flow lift and moment are straight lines, those of the neutral point and of trim. Linearised about the
  *       glide the equations are those of {@link io.github.wingwright.stability.dynamics}; a test holds the roots to 1e-4.
  *   <li>The drag is the polar's at the speed of the glide and at twice that, and A + B/√V at others: within 4 % of the polar
- *       from 0.8 to 2.3 times the speed of the glide, 7 % too much at two thirds of it.
+ *       from 0.8 to 2.3 times the speed of the glide, 7 % too much at two thirds of it. Against flights with the polar itself at
+ *       every speed, 160 throws at random went at most 2 % too far or too short, half of the attached ones less than 0.05 %.
  *   <li>The stall is at the usable lift of the section, upside down at the same. Behind it the wing is a plate; how deep and
- *       how far it falls is a rough estimate, that it falls is not.
+ *       how far it falls is a rough estimate, that it falls is not. The bend of the curves at the stall is told within the 0.3°
+ *       of a cell of the table, which moves the end of a stalled flight by up to 2 %.
  *   <li>The apparent mass of the wing acts across the axis of the glide. It is 5 to 6 % of a model's mass.
  *   <li>Pitch damping is that of the tail and a tenth more for the wing (Nelson, from memory).
  *   <li>The glider leaves the hand without turning, held at the angle of attack of its glide unless told otherwise. Nothing

@@ -3,6 +3,7 @@ package io.github.wingwright.stability.comparison;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.mass.Materials;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
@@ -60,6 +61,22 @@ class DesignComparisonTest {
         .allSatisfy(line -> assertThat(line.length()).isLessThan(110))
         .anySatisfy(line -> assertThat(line).isEqualTo("because of wanted static margin, 0.15 to 0.1"))
         .anySatisfy(line -> assertThat(line).matches("mass_kg +\\S+ kg to \\S+ kg +[-+]\\S+ %  (better|worse)"));
+  }
+
+  /** The range of the decalage then begins below zero: the same finding with another figure. */
+  @Test
+  void a_finding_whose_figure_changes_its_sign_neither_came_nor_went() {
+    Design before = design(TestGlider.brief());
+    Design after = design(TestGlider.brief().staticMargin(0.05));
+    assertThat(decalage(before)).contains("known only from ").doesNotContain("from -");
+    assertThat(decalage(after)).contains("known only from -");
+    DesignComparison changed = DesignComparison.of(before, after);
+    assertThat(changed.cameFindings()).noneMatch(f -> f.message().startsWith("It is known only"));
+    assertThat(changed.wentFindings()).noneMatch(f -> f.message().startsWith("It is known only"));
+  }
+
+  private static String decalage(Design design) {
+    return design.findings().stream().map(Finding::message).filter(m -> m.startsWith("It is known only")).findFirst().orElseThrow();
   }
 
   @Test

@@ -191,6 +191,24 @@ class FlightEvaluationTest {
     assertThat(tested.findings()).extracting(f -> f.subject()).contains("centre of gravity as built", "scatter of the flights");
   }
 
+  /** The same glides, launched a tenth faster than they fly, or at their speed. */
+  @Test
+  void launches_off_the_speed_of_the_flight_are_found() {
+    FlightTest flown = glide("1", 0.5, 0);
+    double speed = flown.launchSpeed().orElseThrow().value();
+    FlightTest fast = flown.thrownAt(m(1.1 * speed, 0.1));
+    FlightTest near = flown.thrownAt(m(1.03 * speed, 0.1));
+    assertThat(subjects(List.of(fast, fast, fast))).contains("launches off the glide");
+    assertThat(subjects(List.of(near, near, near))).doesNotContain("launches off the glide");
+    // Read so badly, the same launches are no sign of anything.
+    FlightTest read = flown.thrownAt(m(1.1 * speed, 0.8));
+    assertThat(subjects(List.of(read, read, read))).doesNotContain("launches off the glide");
+  }
+
+  private static List<String> subjects(List<FlightTest> flights) {
+    return FlightEvaluation.of(DESIGN, asReckoned(), flights).findings().stream().map(f -> f.subject()).toList();
+  }
+
   @Test
   void a_part_that_is_none_is_refused_with_those_that_are() {
     assertThatIllegalArgumentException()
