@@ -30,7 +30,7 @@ import java.util.Objects;
  * glide.bestGlide();              // L/D 7.9 at 5.6 m/s, sink 0.7 m/s, C_L 0.76
  * glide.greatestLiftToDrag();     // a band: how well the section's drag is known
  * glide.stallSpeed();             // where the polar ends
- * glide.thrownAt(speed)           // does it fly for this thrower?
+ * glide.thrownAt(speed);          // does it fly for this thrower?
  * }</pre>
  *
  * <p>The polar ends at the usable lift, and each point's drag is that of its own Reynolds numbers. The closed forms of the
