@@ -44,14 +44,15 @@ public class SizingBenchmark {
   private final BodyShell shell = BodyShell.of(Materials.PLA, Length.millimetres(0.8));
 
   private final FuselageSizing eight = FuselageSizing.of(BodyShape.capsule())
-      .considering(lengthAtMost(Length.millimetres(300)))
-      .considering(finenessWithin(6, 14))
-      .considering(diameterNear(2.5, Length.millimetres(4)))
-      .considering(enclosing(Volume.cubicCentimetres(60), packingFraction(0.6)))
-      .considering(tailArmAtLeast(Length.millimetres(130), 0.4))
-      .considering(bendingStiffnessAtLeast(FlexuralRigidity.newtonSquareMetres(12), shell))
-      .considering(diameterAtLeast(Length.millimetres(14)))
-      .considering(diameterAtMost(Length.millimetres(40)));
+      .considering(
+          lengthAtMost(Length.millimetres(300)),
+          finenessWithin(6, 14),
+          diameterNear(2.5, Length.millimetres(4)),
+          tailArmAtLeast(Length.millimetres(130), 0.4),
+          bendingStiffnessAtLeast(FlexuralRigidity.newtonSquareMetres(12), shell),
+          diameterAtLeast(Length.millimetres(14)),
+          diameterAtMost(Length.millimetres(40)))
+      .considering(enclosing(Volume.cubicCentimetres(60), packingFraction(0.6)));
 
   private final FuselageSizing clashing =
       eight.considering(enclosing(Volume.cubicCentimetres(400), packingFraction(0.6)));

@@ -33,7 +33,7 @@ import java.util.function.DoubleUnaryOperator;
  * <pre>{@code
  * Sized<Tail> foreplane = ForeplaneSizing.of(model)          // its airframe has a first guess, whose shape is kept
  *     .staticMargin(0.10, mostAft)
- *     .trimAt(0.7, 1.0, mostForward)
+ *     .trimAt(0.7, 1.0, mostForward, mostAft)
  *     .solve();
  * }</pre>
  *

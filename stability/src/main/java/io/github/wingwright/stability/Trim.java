@@ -5,6 +5,7 @@ import io.github.wingwright.core.basis.Band;
 import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.basis.Guideline;
 import io.github.wingwright.core.basis.Interval;
+import io.github.wingwright.core.basis.QuantityBand;
 import io.github.wingwright.core.basis.Severity;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
@@ -251,10 +252,10 @@ public final class Trim {
   /**
    * The range in which the right decalage lies.
    *
-   * @return least, likely, greatest [rad]
+   * @return least, likely, greatest
    */
-  public Band decalageBand() {
-    return band;
+  public QuantityBand<Angle> decalageBand() {
+    return QuantityBand.of(band, Angle::radians);
   }
 
   /**
@@ -269,10 +270,10 @@ public final class Trim {
   /**
    * The range in which the right tail incidence lies.
    *
-   * @return least, likely, greatest [rad]
+   * @return least, likely, greatest
    */
-  public Band tailIncidenceBand() {
-    return band.times(-1.0).plus(Band.exactly(wingIncidence.si()));
+  public QuantityBand<Angle> tailIncidenceBand() {
+    return QuantityBand.of(band.times(-1.0).plus(Band.exactly(wingIncidence.si())), Angle::radians);
   }
 
   /**

@@ -26,9 +26,10 @@ import java.util.Objects;
  *
  * <pre>{@code
  * DragBuildUp drag = DragBuildUp.about(wing.planform().area())
- *     .with(DragComponent.body("fuselage", fuselage, FrictionModel.laminar(), BodyFormFactor.HOERNER_LAMINAR))
- *     .with(DragComponent.surface("tail", tail, FrictionModel.laminar(), SurfaceFormFactor.HOERNER).withInterference(1.05));
- * drag.coefficient(6.0, 1.5e-5, 0.0);                                   // quick: no objects
+ *     .with(
+ *         DragComponent.body("fuselage", fuselage, FrictionModel.laminar(), BodyFormFactor.HOERNER_LAMINAR),
+ *         DragComponent.surface("tail", tail, FrictionModel.laminar(), SurfaceFormFactor.HOERNER).withInterference(1.05));
+ * drag.coefficient(6.0, 1.5e-5, 0.0);                        // quick: no objects
  * drag.at(FlightCondition.of(air, metresPerSecond(6)));      // with workings and findings
  * }</pre>
  */
@@ -109,15 +110,17 @@ public final class DragBuildUp implements Serializable {
   }
 
   /**
-   * Adds a component.
+   * Adds components.
    *
-   * @param component the component
+   * @param added the components; none adds nothing
    * @return the longer build-up
    */
-  public DragBuildUp with(DragComponent component) {
-    Objects.requireNonNull(component, "component");
+  public DragBuildUp with(DragComponent... added) {
+    Objects.requireNonNull(added, "components");
     List<DragComponent> longer = new ArrayList<>(components);
-    longer.add(component);
+    for (DragComponent component : added) {
+      longer.add(Objects.requireNonNull(component, "component"));
+    }
     return new DragBuildUp(referenceArea, leakage, longer);
   }
 

@@ -69,7 +69,8 @@
  * broken limit, or a formula outside its domain gives a {@link io.github.wingwright.core.basis.Finding} with a
  * {@link io.github.wingwright.core.basis.Severity}, and the number all the same. Leaving a guideline is allowed and has a
  * {@link io.github.wingwright.core.basis.Price}, with its sign, in each respect that it touches. A number that nobody
- * knows better is a {@link io.github.wingwright.core.basis.Band}: least, likely, greatest. With a diameter of 30 mm above:
+ * knows better is a {@link io.github.wingwright.core.basis.Band}: least, likely, greatest; with a unit it is a
+ * {@link io.github.wingwright.core.basis.QuantityBand}. With a diameter of 30 mm above:
  *
  * <pre>{@code
  * range.check(0.030)
@@ -95,7 +96,7 @@
  *       <td>negotiation</td><td>yes</td></tr>
  *   <tr><td>{@code Weighed}, {@code FeasibleRegion}, {@code Conflict}, {@code MarginSearch}, {@code MarginWords}</td>
  *       <td>negotiation over length and diameter</td><td>no: they hold considerations</td></tr>
- *   <tr><td>{@code Price}, {@code Band}</td><td>cost and uncertainty</td><td>yes</td></tr>
+ *   <tr><td>{@code Price}, {@code Band}, {@code QuantityBand}</td><td>cost and uncertainty</td><td>yes</td></tr>
  *   <tr><td>{@code Formula}, {@code Symbol}, {@code Kernel}, {@code Step}, {@code Workings}, {@code Origins},
  *       {@code StepChange}</td><td>computation</td>
  *       <td>no: they hold methods</td></tr>

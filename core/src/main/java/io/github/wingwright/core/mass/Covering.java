@@ -2,6 +2,7 @@
 package io.github.wingwright.core.mass;
 
 import io.github.wingwright.core.basis.Band;
+import io.github.wingwright.core.basis.QuantityBand;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.geometry.Placement;
 import io.github.wingwright.core.quantity.ArealDensity;
@@ -20,10 +21,10 @@ import java.util.Objects;
  * }</pre>
  *
  * @param name what it is
- * @param arealDensity mass over area [kg/m²], with what holds it on
+ * @param arealDensity mass over area, with what holds it on
  * @param source where the range comes from
  */
-public record Covering(String name, Band arealDensity, Source source) implements Serializable {
+public record Covering(String name, QuantityBand<ArealDensity> arealDensity, Source source) implements Serializable {
   private static final Source TABLES =
       Source.published("model aircraft covering weight comparison, public table; Model Aviation, August 2025", "iron-on films");
 
@@ -69,11 +70,11 @@ public record Covering(String name, Band arealDensity, Source source) implements
     Objects.requireNonNull(low, "low");
     Objects.requireNonNull(likely, "likely");
     Objects.requireNonNull(high, "high");
-    return new Covering(name, new Band(low.si(), likely.si(), high.si()), source);
+    return new Covering(name, new QuantityBand<>(low, likely, high), source);
   }
 
   private static Covering grams(String name, double low, double likely, double high, Source source) {
-    return new Covering(name, new Band(1e-3 * low, 1e-3 * likely, 1e-3 * high), source);
+    return new Covering(name, QuantityBand.of(new Band(low, likely, high), ArealDensity::gramsPerSquareMetre), source);
   }
 
   /**
@@ -92,7 +93,7 @@ public record Covering(String name, Band arealDensity, Source source) implements
    * @return the likely mass
    */
   public Mass mass(Area area) {
-    return Mass.kilograms(arealDensity.likely() * Door.notNegative(area, "covered area").si());
+    return Door.notNegative(area, "covered area").times(arealDensity.likely());
   }
 
   /**
@@ -105,12 +106,12 @@ public record Covering(String name, Band arealDensity, Source source) implements
    */
   public MassItem item(String part, Area area, Placement centreOfGravity) {
     Objects.requireNonNull(part, "part");
-    double a = Door.notNegative(area, "covered area").si();
-    return MassItem.of(part + ", " + name, arealDensity.times(a), centreOfGravity).withSource(source);
+    Band mass = arealDensity.si().times(Door.notNegative(area, "covered area").si());
+    return MassItem.of(part + ", " + name, QuantityBand.of(mass, Mass::kilograms), centreOfGravity).withSource(source);
   }
 
   @Override
   public String toString() {
-    return name + " " + arealDensity.interval().format(ArealDensity.GRAM_PER_SQUARE_METRE);
+    return name + " " + arealDensity.si().interval().format(ArealDensity.GRAM_PER_SQUARE_METRE);
   }
 }

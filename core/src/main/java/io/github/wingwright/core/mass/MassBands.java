@@ -29,12 +29,12 @@ final class MassBands {
     double sum = 0.0;
     double moment = 0.0;
     for (MassItem item : ordered) {
-      sum += item.massBand().low();
-      moment += item.massBand().low() * item.centreOfGravity().x().si();
+      sum += item.massBand().low().si();
+      moment += item.massBand().low().si() * item.centreOfGravity().x().si();
     }
     double best = sum > 0.0 ? moment / sum : ordered.get(0).centreOfGravity().x().si();
     for (MassItem item : ordered) {
-      double more = item.massBand().high() - item.massBand().low();
+      double more = item.massBand().high().si() - item.massBand().low().si();
       sum += more;
       moment += more * item.centreOfGravity().x().si();
       if (sum > 0.0) {
@@ -56,8 +56,8 @@ final class MassBands {
     List<MassItem> changed = new ArrayList<>();
     double total = 0.0;
     for (MassItem item : statement.items()) {
-      double mass = end.applyAsDouble(item.massBand());
-      double likely = item.massBand().likely();
+      double mass = end.applyAsDouble(item.massBand().si());
+      double likely = item.mass().si();
       Inertia own = likely > 0.0 ? item.ownInertia().times(mass / likely) : item.ownInertia();
       changed.add(MassItem.of(item.name(), Mass.kilograms(mass), item.centreOfGravity()).withOwnInertia(own));
       total += mass;

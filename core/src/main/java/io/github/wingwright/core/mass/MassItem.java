@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.mass;
 
-import io.github.wingwright.core.basis.Band;
+import io.github.wingwright.core.basis.QuantityBand;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.geometry.Placement;
 import io.github.wingwright.core.quantity.Door;
@@ -23,20 +23,17 @@ public final class MassItem implements Serializable {
   private static final long serialVersionUID = 1L;
 
   private final String name;
-  private final Band mass;
+  private final QuantityBand<Mass> mass;
   private final Placement centreOfGravity;
   private final Inertia ownInertia;
   private final Source source;
 
-  private MassItem(String name, Band mass, Placement centreOfGravity, Inertia ownInertia, Source source) {
+  private MassItem(String name, QuantityBand<Mass> mass, Placement centreOfGravity, Inertia ownInertia, Source source) {
     Objects.requireNonNull(centreOfGravity, "centre of gravity");
     Objects.requireNonNull(ownInertia, "own inertia");
     Objects.requireNonNull(source, "source");
     this.name = Door.said(name, "name of a mass item");
-    if (!(mass.low() >= 0.0) || !(mass.high() < Double.POSITIVE_INFINITY)) {
-      throw new IllegalArgumentException(
-          "mass of " + name + " must be finite and not negative, was " + mass.interval().format(Mass.KILOGRAM));
-    }
+    Door.notNegative(mass.low(), "mass of " + name);
     Door.finite(centreOfGravity.x(), "x of " + name);
     Door.finite(centreOfGravity.y(), "y of " + name);
     Door.finite(centreOfGravity.z(), "z of " + name);
@@ -55,18 +52,18 @@ public final class MassItem implements Serializable {
    * @return the item
    */
   public static MassItem of(String name, Mass mass, Placement centreOfGravity) {
-    return of(name, Band.exactly(Door.notNegative(mass, "mass of " + name).si()), centreOfGravity);
+    return of(name, QuantityBand.exactly(Door.notNegative(mass, "mass of " + name)), centreOfGravity);
   }
 
   /**
    * An item whose mass is known within a range, as a point.
    *
    * @param name what it is
-   * @param mass its mass [kg], not negative
+   * @param mass its mass, not negative
    * @param centreOfGravity where its centre of gravity sits
    * @return the item
    */
-  public static MassItem of(String name, Band mass, Placement centreOfGravity) {
+  public static MassItem of(String name, QuantityBand<Mass> mass, Placement centreOfGravity) {
     Objects.requireNonNull(mass, "mass");
     return new MassItem(name, mass, centreOfGravity, Inertia.NONE, Source.BRIEF);
   }
@@ -81,7 +78,7 @@ public final class MassItem implements Serializable {
   public MassItem withMassBetween(Mass low, Mass high) {
     Objects.requireNonNull(low, "low");
     Objects.requireNonNull(high, "high");
-    return new MassItem(name, new Band(low.si(), mass.likely(), high.si()), centreOfGravity, ownInertia, source);
+    return new MassItem(name, new QuantityBand<>(low, mass.likely(), high), centreOfGravity, ownInertia, source);
   }
 
   /**
@@ -140,15 +137,15 @@ public final class MassItem implements Serializable {
    * @return the likely mass
    */
   public Mass mass() {
-    return Mass.kilograms(mass.likely());
+    return mass.likely();
   }
 
   /**
    * The mass with its range.
    *
-   * @return the band [kg]
+   * @return the band
    */
-  public Band massBand() {
+  public QuantityBand<Mass> massBand() {
     return mass;
   }
 

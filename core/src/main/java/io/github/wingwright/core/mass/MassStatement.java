@@ -3,6 +3,7 @@ package io.github.wingwright.core.mass;
 
 import io.github.wingwright.core.basis.Band;
 import io.github.wingwright.core.basis.Formula;
+import io.github.wingwright.core.basis.QuantityBand;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.geometry.Placement;
@@ -71,7 +72,7 @@ public final class MassStatement implements Serializable {
       if (!names.add(item.name())) {
         throw new IllegalArgumentException("names of mass items must differ, \"" + item.name() + "\" came twice");
       }
-      total += item.massBand().likely();
+      total += item.mass().si();
     }
     if (!(total > 0.0 && total < Double.POSITIVE_INFINITY)) {
       throw new IllegalArgumentException("total mass must be positive, was " + Mass.KILOGRAM.format(total, 6));
@@ -82,7 +83,7 @@ public final class MassStatement implements Serializable {
     double sumY = 0.0;
     double sumZ = 0.0;
     for (MassItem item : items) {
-      double m = item.massBand().likely();
+      double m = item.mass().si();
       sumX += share(m, item.centreOfGravity().x().si(), total);
       sumY += share(m, item.centreOfGravity().y().si(), total);
       sumZ += share(m, item.centreOfGravity().z().si(), total);
@@ -208,14 +209,14 @@ public final class MassStatement implements Serializable {
   /**
    * The total mass with its range: all items at their least, all at their greatest.
    *
-   * @return the band [kg]
+   * @return the band
    */
-  public Band massBand() {
+  public QuantityBand<Mass> massBand() {
     Band sum = Band.exactly(0.0);
     for (MassItem item : items) {
-      sum = sum.plus(item.massBand());
+      sum = sum.plus(item.massBand().si());
     }
-    return new Band(Math.min(sum.low(), mass), mass, Math.max(sum.high(), mass));
+    return QuantityBand.of(new Band(Math.min(sum.low(), mass), mass, Math.max(sum.high(), mass)), Mass::kilograms);
   }
 
   /**
@@ -231,10 +232,10 @@ public final class MassStatement implements Serializable {
    * How far ahead and how far aft the centre of gravity can lie when each mass takes any value in its range: exact, because
    * the extremes are reached with all items ahead of some place at one end of their range and all aft of it at the other.
    *
-   * @return the band of x_cg [m]
+   * @return the band of x_cg
    */
-  public Band centreOfGravityBand() {
-    return new MassBands(this).centreOfGravity();
+  public QuantityBand<Length> centreOfGravityBand() {
+    return QuantityBand.of(new MassBands(this).centreOfGravity(), Length::metres);
   }
 
   /**
@@ -245,7 +246,7 @@ public final class MassStatement implements Serializable {
   public Inertia inertia() {
     double[] sum = new double[6];
     for (MassItem item : items) {
-      double m = item.massBand().likely();
+      double m = item.mass().si();
       double a = distance(item.centreOfGravity().x().si(), x);
       double b = distance(item.centreOfGravity().y().si(), y);
       double c = distance(item.centreOfGravity().z().si(), z);
@@ -267,28 +268,28 @@ public final class MassStatement implements Serializable {
    * a²·dm and moves the centre to where the moment is least, which adds nothing to first order. So the least has all items at
    * their least, the greatest all at their greatest. An item's own inertia goes with its mass.
    *
-   * @return the band of I_xx [kg·m²]
+   * @return the band of I_xx
    */
-  public Band rollInertiaBand() {
-    return new MassBands(this).inertia(Inertia::roll);
+  public QuantityBand<MomentOfInertia> rollInertiaBand() {
+    return QuantityBand.of(new MassBands(this).inertia(Inertia::roll), MomentOfInertia::kilogramSquareMetres);
   }
 
   /**
    * How small and how great the moment of inertia in pitch can be, as {@link #rollInertiaBand()}.
    *
-   * @return the band of I_yy [kg·m²]
+   * @return the band of I_yy
    */
-  public Band pitchInertiaBand() {
-    return new MassBands(this).inertia(Inertia::pitch);
+  public QuantityBand<MomentOfInertia> pitchInertiaBand() {
+    return QuantityBand.of(new MassBands(this).inertia(Inertia::pitch), MomentOfInertia::kilogramSquareMetres);
   }
 
   /**
    * How small and how great the moment of inertia in yaw can be, as {@link #rollInertiaBand()}.
    *
-   * @return the band of I_zz [kg·m²]
+   * @return the band of I_zz
    */
-  public Band yawInertiaBand() {
-    return new MassBands(this).inertia(Inertia::yaw);
+  public QuantityBand<MomentOfInertia> yawInertiaBand() {
+    return QuantityBand.of(new MassBands(this).inertia(Inertia::yaw), MomentOfInertia::kilogramSquareMetres);
   }
 
   private static MomentOfInertia moment(double si) {

@@ -33,7 +33,7 @@ final class MassSteps {
     List<Step> steps = new ArrayList<>();
     for (MassItem item : statement.items()) {
       Step origin = origins.get(item.name());
-      if (origin != null && origin.value() != item.massBand().likely()) {
+      if (origin != null && origin.value() != item.mass().si()) {
         throw new IllegalArgumentException(
             "origin of " + item.name() + " must give its mass " + item.mass() + ", gave " + origin);
       }

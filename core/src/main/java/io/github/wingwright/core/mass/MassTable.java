@@ -44,9 +44,9 @@ public final class MassTable {
     if (!statement.massBand().isExact()) {
       lines.add(
           left("may lie within")
-              + statement.massBand().interval().format(massUnit)
+              + statement.massBand().si().interval().format(massUnit)
               + ", x "
-              + statement.centreOfGravityBand().interval().format(lengthUnit));
+              + statement.centreOfGravityBand().si().interval().format(lengthUnit));
     }
     return lines.toString();
   }

@@ -2,6 +2,7 @@
 package io.github.wingwright.core.mass;
 
 import io.github.wingwright.core.basis.Band;
+import io.github.wingwright.core.basis.QuantityBand;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.quantity.Density;
 import io.github.wingwright.core.quantity.Door;
@@ -153,10 +154,10 @@ public final class Material implements Serializable {
   /**
    * The density with its range.
    *
-   * @return the band [kg/m³]
+   * @return the band
    */
-  public Band densityBand() {
-    return density;
+  public QuantityBand<Density> densityBand() {
+    return QuantityBand.of(density, Density::kilogramsPerCubicMetre);
   }
 
   /**

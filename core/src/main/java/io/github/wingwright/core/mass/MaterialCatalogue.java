@@ -39,16 +39,19 @@ public final class MaterialCatalogue implements Serializable {
   }
 
   /**
-   * The same catalogue with one more material.
+   * The same catalogue with more materials.
    *
-   * @param material the material; it takes the place of one of its name, capitals not counting
+   * @param added the materials; each takes the place of one of its name, capitals not counting
    * @return the new catalogue
    */
-  public MaterialCatalogue with(Material material) {
-    Objects.requireNonNull(material, "material");
+  public MaterialCatalogue with(Material... added) {
+    Objects.requireNonNull(added, "materials");
     List<Material> more = new ArrayList<>(materials);
-    more.removeIf(m -> m.name().equalsIgnoreCase(material.name()));
-    more.add(material);
+    for (Material material : added) {
+      Objects.requireNonNull(material, "material");
+      more.removeIf(m -> m.name().equalsIgnoreCase(material.name()));
+      more.add(material);
+    }
     return new MaterialCatalogue(more);
   }
 

@@ -4,6 +4,7 @@ package io.github.wingwright.core.mass;
 import io.github.wingwright.core.basis.Band;
 import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.basis.Formula;
+import io.github.wingwright.core.basis.QuantityBand;
 import io.github.wingwright.core.basis.Severity;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
@@ -206,14 +207,16 @@ public final class PrintedShell implements Serializable {
    *
    * @param surface its surface, positive
    * @param volume its volume, positive
-   * @return its mass [kg]
+   * @return its mass
    */
-  public Band massBand(Area surface, Volume volume) {
-    Band density = material.densityBand();
-    return new Band(
-        mass(density.low(), surface, volume),
-        mass(density.likely(), surface, volume),
-        mass(density.high(), surface, volume));
+  public QuantityBand<Mass> massBand(Area surface, Volume volume) {
+    Band density = material.densityBand().si();
+    Band mass =
+        new Band(
+            mass(density.low(), surface, volume),
+            mass(density.likely(), surface, volume),
+            mass(density.high(), surface, volume));
+    return QuantityBand.of(mass, Mass::kilograms);
   }
 
   /**

@@ -2,6 +2,7 @@
 package io.github.wingwright.core.mass;
 
 import io.github.wingwright.core.basis.Band;
+import io.github.wingwright.core.basis.QuantityBand;
 import io.github.wingwright.core.geometry.Placement;
 import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Door;
@@ -113,8 +114,8 @@ public final class Stock {
   }
 
   private static MassItem item(String name, Material material, double volume, Placement place) {
-    Band density = material.densityBand();
-    return MassItem.of(name, density.times(volume), place).withSource(material.source());
+    Band mass = material.densityBand().si().times(volume);
+    return MassItem.of(name, QuantityBand.of(mass, Mass::kilograms), place).withSource(material.source());
   }
 
   /**

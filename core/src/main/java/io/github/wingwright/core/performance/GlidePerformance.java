@@ -6,6 +6,7 @@ import io.github.wingwright.core.aerodynamics.DragLaw;
 import io.github.wingwright.core.atmosphere.AirState;
 import io.github.wingwright.core.basis.Band;
 import io.github.wingwright.core.basis.Finding;
+import io.github.wingwright.core.basis.QuantityBand;
 import io.github.wingwright.core.basis.Severity;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.quantity.Acceleration;
@@ -29,7 +30,7 @@ import java.util.Objects;
  * glide.bestGlide();              // L/D 7.9 at 5.6 m/s, sink 0.7 m/s, C_L 0.76
  * glide.greatestLiftToDrag();     // a band: how well the section's drag is known
  * glide.stallSpeed();             // where the polar ends
- * glide.thrownAt(speed)           // does it fly for this thrower?
+ * glide.thrownAt(speed);          // does it fly for this thrower?
  * }</pre>
  *
  * <p>The polar ends at the usable lift, and each point's drag is that of its own Reynolds numbers. The closed forms of the
@@ -170,14 +171,14 @@ public final class GlidePerformance implements Serializable {
   /**
    * The stall speed with the range of the usable lift.
    *
-   * @return V_s [m/s]
+   * @return V_s
    */
-  public Band stallSpeedBand() {
+  public QuantityBand<Speed> stallSpeedBand() {
     Band lift = drag.usableLiftBand(stallSpeed().si(), nu);
-    return new Band(
-        SteadyGlide.levelSpeed(p, rho, lift.high()),
-        SteadyGlide.levelSpeed(p, rho, lift.likely()),
-        SteadyGlide.levelSpeed(p, rho, lift.low()));
+    return new QuantityBand<>(
+        Speed.metresPerSecond(SteadyGlide.levelSpeed(p, rho, lift.high())),
+        Speed.metresPerSecond(SteadyGlide.levelSpeed(p, rho, lift.likely())),
+        Speed.metresPerSecond(SteadyGlide.levelSpeed(p, rho, lift.low())));
   }
 
   /**
@@ -233,11 +234,11 @@ public final class GlidePerformance implements Serializable {
    * Distance of a steady glide from a height in still air, at the best glide.
    *
    * @param height height above the landing, not negative
-   * @return distance [m] as a band
+   * @return the distance, as uncertain as the ratio of lift to drag
    */
-  public Band distanceFrom(Length height) {
+  public QuantityBand<Length> distanceFrom(Length height) {
     Objects.requireNonNull(height, "height");
-    return greatestLiftToDrag().times(notNegative(height).si());
+    return QuantityBand.of(greatestLiftToDrag().times(notNegative(height).si()), Length::metres);
   }
 
   /**

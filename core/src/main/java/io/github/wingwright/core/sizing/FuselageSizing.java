@@ -14,8 +14,11 @@ import io.github.wingwright.core.geometry.Fuselage;
 import io.github.wingwright.core.quantity.Door;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
-import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -96,24 +99,25 @@ public final class FuselageSizing {
   }
 
   /**
-   * Adds a consideration.
+   * Adds considerations. One of a name that is there already takes its place.
    *
-   * @param consideration what is considered
+   * @param considerations what is considered; none adds nothing
    * @return the new specification
    */
-  public FuselageSizing considering(Consideration consideration) {
-    return with(shapeOfAny -> consideration, Decision.chosen());
+  public FuselageSizing considering(Consideration... considerations) {
+    Objects.requireNonNull(considerations, "considerations");
+    return with(Arrays.stream(considerations).map(FuselageSizing::onAnyShape).toList(), Decision.chosen());
   }
 
   /**
-   * Adds a consideration that depends on the family of the body.
+   * Adds considerations that depend on the family of the body. One of a name that is there already takes its place.
    *
-   * @param consideration what is considered
+   * @param considerations what is considered; none adds nothing
    * @return the new specification
    */
-  public FuselageSizing considering(ShapeConsideration consideration) {
-    Objects.requireNonNull(consideration, "consideration");
-    return with(consideration, Decision.chosen());
+  public FuselageSizing considering(ShapeConsideration... considerations) {
+    Objects.requireNonNull(considerations, "considerations");
+    return with(Arrays.asList(considerations), Decision.chosen());
   }
 
   /**
@@ -125,7 +129,7 @@ public final class FuselageSizing {
    * @throws IllegalArgumentException if no reason is given
    */
   public FuselageSizing settingAside(Consideration consideration, String because) {
-    return with(shapeOfAny -> consideration, Decision.notApplicable(because));
+    return settingAside(onAnyShape(consideration), because);
   }
 
   /**
@@ -137,8 +141,7 @@ public final class FuselageSizing {
    * @throws IllegalArgumentException if no reason is given
    */
   public FuselageSizing settingAside(ShapeConsideration consideration, String because) {
-    Objects.requireNonNull(consideration, "consideration");
-    return with(consideration, Decision.notApplicable(because));
+    return with(Collections.singletonList(consideration), Decision.notApplicable(because));
   }
 
   /**
@@ -150,7 +153,7 @@ public final class FuselageSizing {
    * @throws IllegalArgumentException if it is not said what would reopen it
    */
   public FuselageSizing provisionally(Consideration consideration, String until) {
-    return with(shapeOfAny -> consideration, Decision.provisional(until));
+    return provisionally(onAnyShape(consideration), until);
   }
 
   /**
@@ -162,8 +165,7 @@ public final class FuselageSizing {
    * @throws IllegalArgumentException if it is not said what would reopen it
    */
   public FuselageSizing provisionally(ShapeConsideration consideration, String until) {
-    Objects.requireNonNull(consideration, "consideration");
-    return with(consideration, Decision.provisional(until));
+    return with(Collections.singletonList(consideration), Decision.provisional(until));
   }
 
   /**
@@ -186,18 +188,20 @@ public final class FuselageSizing {
     return of(shape, rest, length, pricing, unit);
   }
 
-  /** Adds a consideration, or replaces the decision about one that is there by its name. */
-  private FuselageSizing with(ShapeConsideration consideration, Decision decision) {
-    Asked added = Asked.of(consideration, shape, decision);
-    List<Asked> all = new ArrayList<>(asked);
-    for (int i = 0; i < all.size(); i++) {
-      if (all.get(i).name().equals(added.name())) {
-        all.set(i, added);
-        return of(shape, all, length, pricing, unit);
-      }
+  private static ShapeConsideration onAnyShape(Consideration consideration) {
+    Objects.requireNonNull(consideration, "consideration");
+    return shape -> consideration;
+  }
+
+  /** Adds considerations, or replaces the decisions about those that are there by their names. */
+  private FuselageSizing with(List<ShapeConsideration> added, Decision decision) {
+    Map<String, Asked> all = new LinkedHashMap<>();
+    asked.forEach(a -> all.put(a.name(), a));
+    for (ShapeConsideration consideration : added) {
+      Asked one = Asked.of(Objects.requireNonNull(consideration, "consideration"), shape, decision);
+      all.put(one.name(), one);
     }
-    all.add(added);
-    return of(shape, all, length, pricing, unit);
+    return of(shape, List.copyOf(all.values()), length, pricing, unit);
   }
 
   /**

@@ -16,7 +16,11 @@ import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Speed;
 import io.github.wingwright.core.quantity.WingLoading;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -236,13 +240,14 @@ public final class WingSizing {
   }
 
   /**
-   * Adds a consideration on the chord.
+   * Adds considerations on the chord. One of a name that is there already takes its place.
    *
-   * @param consideration what is considered
+   * @param considerations what is considered; none adds nothing
    * @return the new specification
    */
-  public WingSizing considering(WingConsideration consideration) {
-    return with(consideration, Decision.chosen());
+  public WingSizing considering(WingConsideration... considerations) {
+    Objects.requireNonNull(considerations, "considerations");
+    return with(Arrays.asList(considerations), Decision.chosen());
   }
 
   /**
@@ -254,7 +259,7 @@ public final class WingSizing {
    * @throws IllegalArgumentException if no reason is given
    */
   public WingSizing settingAside(WingConsideration consideration, String because) {
-    return with(consideration, Decision.notApplicable(because));
+    return with(Collections.singletonList(consideration), Decision.notApplicable(because));
   }
 
   /**
@@ -266,7 +271,7 @@ public final class WingSizing {
    * @throws IllegalArgumentException if it is not said what would reopen it
    */
   public WingSizing provisionally(WingConsideration consideration, String until) {
-    return with(consideration, Decision.provisional(until));
+    return with(Collections.singletonList(consideration), Decision.provisional(until));
   }
 
   /**
@@ -327,17 +332,14 @@ public final class WingSizing {
     return new WingSizing(inputs, other, weighed, unit);
   }
 
-  private WingSizing with(WingConsideration consideration, Decision decision) {
-    List<WeighedWing> all = new ArrayList<>(weighed);
-    WeighedWing added = new WeighedWing(consideration, decision);
-    for (int i = 0; i < all.size(); i++) {
-      if (all.get(i).consideration.name().equals(consideration.name())) {
-        all.set(i, added);
-        return new WingSizing(inputs, shape, all, unit);
-      }
+  private WingSizing with(List<WingConsideration> added, Decision decision) {
+    Map<String, WeighedWing> all = new LinkedHashMap<>();
+    weighed.forEach(one -> all.put(one.consideration().name(), one));
+    for (WingConsideration consideration : added) {
+      Objects.requireNonNull(consideration, "consideration");
+      all.put(consideration.name(), new WeighedWing(consideration, decision));
     }
-    all.add(added);
-    return new WingSizing(inputs, shape, all, unit);
+    return new WingSizing(inputs, shape, List.copyOf(all.values()), unit);
   }
 
   private static void within(Angle angle, double degrees, String name) {

@@ -27,7 +27,7 @@ class MaterialsTest {
     for (Material material : Materials.all()) {
       assertThat(Materials.named(material.name())).isSameAs(material);
       assertThat(material.source().cite()).isNotBlank();
-      assertThat(material.densityBand().interval().contains(material.density().si())).isTrue();
+      assertThat(material.densityBand().si().interval().contains(material.density().si())).isTrue();
       assertThat(material.elasticModulusSource().isPresent()).isEqualTo(material.elasticModulus().isPresent());
       assertThat(material.toString().length()).as(material.toString()).isLessThanOrEqualTo(75);
     }
@@ -62,8 +62,8 @@ class MaterialsTest {
   void balsa_grades_meet_the_range_of_the_trade() {
     // 40 to 340 kg/m³, encyclopaedia figure repeated on a trade page.
     for (Material balsa : new Material[] {Materials.BALSA_LIGHT, Materials.BALSA_MEDIUM, Materials.BALSA_HARD}) {
-      assertThat(balsa.densityBand().low()).isGreaterThan(40);
-      assertThat(balsa.densityBand().high()).isLessThan(340);
+      assertThat(balsa.densityBand().low().si()).isGreaterThan(40);
+      assertThat(balsa.densityBand().high().si()).isLessThan(340);
     }
     assertThat(Materials.BALSA_MEDIUM.density().kilogramsPerCubicMetre()).isCloseTo(160, within(0.5));
   }
@@ -89,7 +89,7 @@ class MaterialsTest {
   @MethodSource("properties")
   void ranges_hold_what_is_published(PublishedValues.Row row) {
     Material material = Materials.named(row.text("material"));
-    assertThat(material.densityBand().interval().contains(1e3 * row.number("density"))).isTrue();
+    assertThat(material.densityBand().si().interval().contains(1e3 * row.number("density"))).isTrue();
     assertThat(material.elasticModulusBand().orElseThrow().interval().contains(1e9 * row.number("modulus"))).isTrue();
     assertThat(material.strengthBand().orElseThrow().interval().contains(1e6 * row.number("strength"))).isTrue();
   }
@@ -106,7 +106,7 @@ class MaterialsTest {
     Material own = Material.of("plywood", Density.kilogramsPerCubicMetre(row.number("density")), Source.BRIEF);
     assertThat(Stock.sheetMass(own, area, thickness).kilograms())
         .isCloseTo(row.number("mass_kg"), within(row.number("tolerance_kg")));
-    assertThat(Materials.BIRCH_PLYWOOD.densityBand().interval().contains(row.number("density"))).isTrue();
+    assertThat(Materials.BIRCH_PLYWOOD.densityBand().si().interval().contains(row.number("density"))).isTrue();
     // By the catalogue's likely density: the panels scatter by 5 %.
     assertThat(Stock.sheetMass(Materials.BIRCH_PLYWOOD, area, thickness).kilograms())
         .isCloseTo(row.number("mass_kg"), withinPercentage(5.0));
@@ -127,7 +127,7 @@ class MaterialsTest {
   void coverings_weigh_what_tables_print(String name, double ouncesPerSquareFoot, String source) {
     Covering covering = Covering.all().stream().filter(c -> c.name().equals(name)).findFirst().orElseThrow();
     double si = ouncesPerSquareFoot * 0.028349523125 / (0.3048 * 0.3048);
-    assertThat(covering.arealDensity().interval().contains(si - 5e-5)).as(source).isTrue();
+    assertThat(covering.arealDensity().si().interval().contains(si - 5e-5)).as(source).isTrue();
   }
 
   @Test

@@ -68,6 +68,17 @@ class FuselageSizingTest {
   }
 
   @Test
+  void several_considerations_at_once_are_the_same_as_one_after_the_other() {
+    FuselageSizing atOnce =
+        FuselageSizing.of(BodyShape.capsule())
+            .considering(MACHINE, finenessWithin(6, 10), diameterNear(2.5, Length.millimetres(4)))
+            .considering(enclosing(Volume.cubicCentimetres(60), packingFraction(0.6)));
+    assertThat(atOnce.diameterRange()).hasToString(hallGlider().diameterRange().toString());
+    assertThat(atOnce.considering(new Consideration[0]).diameterRange()).hasToString(atOnce.diameterRange().toString());
+    assertThat(atOnce.considering(finenessWithin(6, 10), MACHINE)).as("by name").hasToString(atOnce.toString());
+  }
+
+  @Test
   void least_drag_takes_the_thin_end_at_a_fixed_length() {
     Sized<Fuselage> body = hallGlider().length(Length.millimetres(300)).leastDrag(SKIN);
     assertThat(body.value().diameter().millimetres()).isCloseTo(30, within(1e-9));

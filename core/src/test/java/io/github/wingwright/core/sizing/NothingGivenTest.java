@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 
 import io.github.wingwright.core.aerodynamics.SkinFriction;
+import io.github.wingwright.core.basis.Consideration;
 import io.github.wingwright.core.basis.Source;
+import io.github.wingwright.core.geometry.BodyShape;
 import io.github.wingwright.core.geometry.Placement;
 import io.github.wingwright.core.geometry.Planform;
 import io.github.wingwright.core.geometry.Wing;
@@ -34,7 +36,11 @@ class NothingGivenTest {
         () -> WingConsiderations.aspectRatioWithin(5, 8, null),
         () -> new WingFrame(0.4, 0.6, null),
         () -> WingSizing.open().showing(null),
-        () -> WingSizing.open().considering(null),
+        () -> WingSizing.open().considering((WingConsideration) null),
+        () -> WingSizing.open().considering((WingConsideration[]) null),
+        () -> FuselageSizing.of(BodyShape.capsule()).considering((Consideration) null),
+        () -> FuselageSizing.of(BodyShape.capsule()).considering((ShapeConsideration[]) null),
+        () -> FuselageSizing.of(BodyShape.capsule()).settingAside((Consideration) null, "no tail"),
         () -> new FigureOfMerit("flight", null, true, (body, drag) -> 1));
   }
 

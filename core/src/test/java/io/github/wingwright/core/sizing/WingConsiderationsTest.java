@@ -99,8 +99,8 @@ class WingConsiderationsTest {
             .aspectRatio(10)
             .taperRatio(0.6)
             .section(FRAME.section())
-            .considering(reynoldsNumberAtLeast(20_000, Speed.metresPerSecond(6), NU))
-            .considering(rootChordAtMost(Length.millimetres(100)));
+            .considering(
+                reynoldsNumberAtLeast(20_000, Speed.metresPerSecond(6), NU), rootChordAtMost(Length.millimetres(100)));
     FeasibleRange range = sizing.meanChordRange();
     assertThat(range.interval().lower()).isCloseTo(0.05, within(1e-12));
     assertThat(range.interval().upper()).isCloseTo(0.08, within(1e-12));

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.examples.designer;
 
-import io.github.wingwright.core.basis.Band;
 import io.github.wingwright.core.geometry.Airframe;
 import io.github.wingwright.core.geometry.Fuselage;
 import io.github.wingwright.core.geometry.Wing;
@@ -179,7 +178,6 @@ final class BuildPage {
   }
 
   private String decalage() {
-    Band band = design.trim().decalageBand();
     double chord =
         design.aircraft().airframe().horizontalTail().map(t -> t.planform().rootChord().si()).orElse(0.0);
     double wing = design.aircraft().airframe().wing().planform().rootChord().si();
@@ -187,9 +185,7 @@ final class BuildPage {
     return "The tailplane must meet the air at less than the wing by "
         + Angle.DEGREE.format(likely, 2)
         + " (this is known only from "
-        + NamedUnit.NUMBER.format(Math.toDegrees(band.low()), 2)
-        + " to "
-        + Angle.DEGREE.format(band.high(), 2)
+        + design.trim().decalageBand().format(Angle.DEGREE, 2)
         + "): raise the wing's leading edge by "
         + Length.metres(Math.tan(likely) * wing).format(units.length(), 2)
         + " over its root chord, or the tailplane's trailing edge by "
@@ -241,7 +237,6 @@ final class BuildPage {
   private Chapter fly() {
     GlidePoint best = design.glide().bestGlide();
     Length height = design.brief().launch().height();
-    Band distance = design.glide().distanceFrom(height);
     LaunchWords launch = new LaunchWords(design, units);
     List<String> points = new ArrayList<>(launch.steps());
     points.add(
@@ -254,9 +249,7 @@ final class BuildPage {
             : "Well trimmed it flies at "
                     + best.speed().format(units.speed(), 2)
                     + " and goes some "
-                    + NamedUnit.NUMBER.format(units.distance().fromSi(distance.low()), 2)
-                    + " to "
-                    + units.distance().format(distance.high(), 2)
+                    + design.glide().distanceFrom(height).format(units.distance(), 2)
                     + " from "
                     + height.format(units.distance(), 3)
                     + ", in about "

@@ -31,7 +31,7 @@ final class DesignData {
         json.writeNumberField(number.getKey(), number.getValue().value());
       }
       band(json, "glide.best_lift_to_drag", design.glide().greatestLiftToDrag());
-      band(json, "decalage_rad", design.trim().decalageBand());
+      band(json, "decalage_rad", design.trim().decalageBand().si());
       json.writeStringField("throw_verdict", design.throwCheck().verdict().name().toLowerCase(Locale.ROOT));
       json.writeArrayFieldStart("findings");
       for (Finding finding : design.findings()) {

@@ -185,16 +185,14 @@ final class DesignReport {
           List.of(
               item.name(),
               item.mass().format(units.mass(), 3),
-              units.mass().format(item.massBand().low(), 3) + " to " + units.mass().format(item.massBand().high(), 3),
+              item.massBand().format(units.mass(), 3),
               item.centreOfGravity().x().format(units.length(), 3)));
     }
     rows.add(
         List.of(
             "total",
             design.aircraft().mass().format(units.mass(), 3),
-            units.mass().format(design.aircraft().masses().massBand().low(), 3)
-                + " to "
-                + units.mass().format(design.aircraft().masses().massBand().high(), 3),
+            design.aircraft().masses().massBand().format(units.mass(), 3),
             design.aircraft().centreOfGravity().x().format(units.length(), 3)));
     return Chapter.of(
         "Mass statement", new Block.Table(List.of("part", "likely mass", "may be", "behind the nose"), rows));

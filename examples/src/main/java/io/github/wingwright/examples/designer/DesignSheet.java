@@ -109,17 +109,10 @@ final class DesignSheet {
   /** Ranges that belong beside the likely values. */
   List<String> ranges() {
     Band glide = design.glide().greatestLiftToDrag();
-    Band decalage = design.trim().decalageBand();
-    Band stall = design.glide().stallSpeedBand();
-    NamedUnit<Speed> v = units.speed();
     return List.of(
-        "best lift to drag " + range(glide, NamedUnit.NUMBER),
-        "decalage " + range(decalage, units.angle()),
-        "stall speed " + range(stall, v));
-  }
-
-  private static String range(Band band, NamedUnit<?> unit) {
-    return NamedUnit.NUMBER.format(unit.fromSi(band.low()), 2) + " to " + unit.format(band.high(), 2);
+        "best lift to drag " + NamedUnit.NUMBER.format(glide.low(), 2) + " to " + NamedUnit.NUMBER.format(glide.high(), 2),
+        "decalage " + design.trim().decalageBand().format(units.angle(), 2),
+        "stall speed " + design.glide().stallSpeedBand().format(units.speed(), 2));
   }
 
   /** The sheet for a terminal: short, two columns of groups would not fit everywhere. */

@@ -90,10 +90,10 @@ record GliderBodyBrief(
             sized = sized.considering(Considerations.finenessWithin(range.lower(), range.upper(), Source.COMMON_PRACTICE));
           }
           sized =
-              sized
-                  .considering(Considerations.diameterNear(multiple, wing.maximumThickness()))
-                  .considering(Considerations.tailArmAtLeast(leastArm, 1.0 - FREE_SHARE))
-                  .considering(tailMovement(wing, movement, shell, launch, air.density()));
+              sized.considering(
+                  Considerations.diameterNear(multiple, wing.maximumThickness()),
+                  Considerations.tailArmAtLeast(leastArm, 1.0 - FREE_SHARE),
+                  tailMovement(wing, movement, shell, launch, air.density()));
           if (contents.isPresent()) {
             sized = contents.get().on(sized);
           }

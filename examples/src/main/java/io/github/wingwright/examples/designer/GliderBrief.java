@@ -215,10 +215,11 @@ record GliderBrief(
     Naca4 section = designation.as(f -> thin.withTrailingEdgeThickness(edge));
     WingSizing asked =
         wing.section(section)
-            .considering(WingConsiderations.printableTrailingEdge(machine.thinnest(), 0.95))
-            .considering(WingConsiderations.reynoldsNumberAtLeast(LEAST_REYNOLDS, launch.speed(), air.kinematicViscosity()))
-            .considering(WingConsiderations.rootChordAtMost(machine.longest()))
-            .considering(WingConsiderations.piecesOfEachHalf(machine.longest(), pieces));
+            .considering(
+                WingConsiderations.printableTrailingEdge(machine.thinnest(), 0.95),
+                WingConsiderations.reynoldsNumberAtLeast(LEAST_REYNOLDS, launch.speed(), air.kinematicViscosity()),
+                WingConsiderations.rootChordAtMost(machine.longest()),
+                WingConsiderations.piecesOfEachHalf(machine.longest(), pieces));
     // A wing that lacks something is refused here, at its place in the file.
     field.as(f -> asked.mass(Mass.grams(30)).solve());
     Function<Mass, WingSizing> byMass =

@@ -103,7 +103,7 @@ final class PartsChapter {
     if (!shims.isEmpty()) {
       uses.add("The shims (" + String.join(", ", shims) + ") lie in the trough under the wing, thick end ahead: one for the"
           + " likely decalage, "
-          + Angle.radians(design.trim().decalageBand().likely()).format(Angle.DEGREE, 2)
+          + design.trim().decalage().format(Angle.DEGREE, 2)
           + ", the others for the ends of its range, as far as these can be shimmed.");
     }
     return uses;

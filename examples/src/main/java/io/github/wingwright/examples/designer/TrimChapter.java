@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.examples.designer;
 
-import io.github.wingwright.core.basis.Band;
 import io.github.wingwright.core.basis.Finding;
+import io.github.wingwright.core.basis.QuantityBand;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Workings;
 import io.github.wingwright.core.drawing.CurvePicture;
@@ -49,7 +49,7 @@ final class TrimChapter {
 
   Chapter chapter() {
     List<Block> blocks = new ArrayList<>();
-    Band decalage = built.decalageBand();
+    QuantityBand<Angle> decalage = built.decalageBand();
     blocks.add(
         new Block.Paragraph(
             "A glider without a pilot flies at the one speed for which wing and tail are set. The decalage, wing over tail, is "
@@ -57,9 +57,9 @@ final class TrimChapter {
                 + " for "
                 + speed(polar.at(built.liftCoefficient()).speed())
                 + ", and known only between "
-                + degrees(decalage.low())
+                + degrees(decalage.low().si())
                 + " and "
-                + degrees(decalage.high())
+                + degrees(decalage.high().si())
                 + ": shims and test glides find it."));
     blocks.add(
         new Block.Table(

@@ -320,15 +320,17 @@ public final class DesignBrief {
   }
 
   /**
-   * Adds something that is on board and not printed with the rest: a clip, glue, a camera.
+   * Adds things that are on board and not printed with the rest: a clip, glue, a camera.
    *
-   * @param item the thing with its place
+   * @param items the things with their places; none adds nothing
    * @return the new brief
    */
-  public DesignBrief carrying(MassItem item) {
-    Objects.requireNonNull(item, "item");
+  public DesignBrief carrying(MassItem... items) {
+    Objects.requireNonNull(items, "items");
     List<MassItem> more = new ArrayList<>(parts.carried);
-    more.add(item);
+    for (MassItem item : items) {
+      more.add(Objects.requireNonNull(item, "item"));
+    }
     return with(p -> p.carried = List.copyOf(more));
   }
 

@@ -2,6 +2,7 @@
 package io.github.wingwright.stability.design;
 
 import io.github.wingwright.core.basis.Band;
+import io.github.wingwright.core.basis.QuantityBand;
 import io.github.wingwright.core.basis.Sized;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
@@ -149,12 +150,14 @@ final class PartMasses {
   }
 
   /** The mass is uncertain as the density is; its likely value is the number of the step to the bit. */
-  private Band massBand(double likely) {
-    Band density = brief.material().densityBand();
-    return new Band(
-        Math.min(likely, likely * density.low() / density.likely()),
-        likely,
-        Math.max(likely, likely * density.high() / density.likely()));
+  private QuantityBand<Mass> massBand(double likely) {
+    Band density = brief.material().densityBand().si();
+    Band mass =
+        new Band(
+            Math.min(likely, likely * density.low() / density.likely()),
+            likely,
+            Math.max(likely, likely * density.high() / density.likely()));
+    return QuantityBand.of(mass, Mass::kilograms);
   }
 
   private void plate(List<MassItem> items, Map<String, Step> steps, Tail tail, String key) {

@@ -10,9 +10,9 @@
  *
  * <pre>{@code
  * Design design = SizingLoop.of(brief).solve();
- * design.aircraft()                        // shape and masses
- * design.findings()                        // what a builder should know, heaviest first
- * design.modes()                           // the natural motions, as a table in the shell
+ * design.aircraft();                       // shape and masses
+ * design.findings();                       // what a builder should know, heaviest first
+ * design.modes();                          // the natural motions, as a table in the shell
  * }</pre>
  *
  * <h2>Map</h2>

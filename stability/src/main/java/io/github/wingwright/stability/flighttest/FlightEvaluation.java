@@ -142,7 +142,7 @@ public final class FlightEvaluation {
     double sum = 0.0;
     double square = 0.0;
     for (MassItem item : design.aircraft().masses().items()) {
-      double half = 0.5 * (item.massBand().high() - item.massBand().low());
+      double half = 0.5 * (item.massBand().high().si() - item.massBand().low().si());
       Measured m = scales.getOrDefault(item.name(), new Measured(item.mass().si(), half / Math.sqrt(3.0)));
       sum += m.value();
       square += m.uncertainty() * m.uncertainty();

@@ -268,7 +268,7 @@ public final class LatticeSurface {
   /** With a control surface more. */
   public LatticeSurface control(LatticeControl added) {
     List<LatticeControl> more = new ArrayList<>(controls);
-    more.add(added);
+    more.add(Objects.requireNonNull(added, "control surface"));
     return new LatticeSurface(name, stations, List.copyOf(more), central, section, chordwise, spanwise,
         spacing);
   }

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.stability.production;
 
-import io.github.wingwright.core.basis.Band;
 import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.basis.Interval;
+import io.github.wingwright.core.basis.QuantityBand;
 import io.github.wingwright.core.basis.Severity;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.geometry.Airframe;
@@ -15,6 +15,7 @@ import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.stability.design.Design;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -38,11 +39,11 @@ final class Shims {
     return new Shims(design, angles(design.trim().decalageBand(), airframe.wing().incidence().degrees() - tail));
   }
 
-  /** By how much a decalage band [rad] and its likely value pass what is built [°], in steps of half a degree. */
-  static Set<Double> angles(Band band, double built) {
+  /** By how much a decalage and the ends of its band pass what is built [°], in steps of half a degree. */
+  static Set<Double> angles(QuantityBand<Angle> band, double built) {
     Set<Double> angles = new TreeSet<>();
-    for (double wanted : new double[] {band.low(), band.likely(), band.high()}) {
-      angles.add(Math.rint(2.0 * (Math.toDegrees(wanted) - built)) / 2.0 + 0.0);
+    for (Angle wanted : List.of(band.low(), band.likely(), band.high())) {
+      angles.add(Math.rint(2.0 * (wanted.degrees() - built)) / 2.0 + 0.0);
     }
     angles.remove(0.0);
     return angles;

@@ -140,7 +140,7 @@ class DesignTest {
     typed.put("glide.minimum_sink_rate_m_per_s", least.sinkRate().si());
     typed.put("glide.minimum_sink_speed_m_per_s", least.speed().si());
     typed.put("glide.time_s", design.glide().durationFrom(design.brief().launch().height()).si());
-    typed.put("glide.distance_m", design.glide().distanceFrom(design.brief().launch().height()).likely());
+    typed.put("glide.distance_m", design.glide().distanceFrom(design.brief().launch().height()).likely().si());
     typed.put("drag.coefficient_without_wing", design.drag().coefficient().value());
     typed.forEach(
         (name, value) ->

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import io.github.wingwright.core.basis.Band;
+import io.github.wingwright.core.basis.QuantityBand;
 import io.github.wingwright.core.basis.Finding;
 import io.github.wingwright.core.geometry.Airframe;
 import io.github.wingwright.core.geometry.Placement;
@@ -23,6 +24,7 @@ import io.github.wingwright.core.manufacture.Template;
 import io.github.wingwright.core.manufacture.TriangleMesh;
 import io.github.wingwright.core.mass.MassItem;
 import io.github.wingwright.core.mass.MassStatement;
+import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.stability.design.Design;
@@ -265,9 +267,9 @@ class GliderPartsTest {
 
   @Test
   void a_trim_may_ask_for_less_than_is_built_and_for_more_than_a_shim_gives() {
-    Band band = new Band(Math.toRadians(-3.1), Math.toRadians(1.2), Math.toRadians(14.4));
+    QuantityBand<Angle> band = QuantityBand.of(new Band(-3.1, 1.2, 14.4), Angle::degrees);
     assertThat(Shims.angles(band, 2.0)).containsExactly(-5.0, -1.0, 12.5);
-    assertThat(Shims.angles(Band.exactly(Math.toRadians(2.1)), 2.0)).isEmpty();
+    assertThat(Shims.angles(QuantityBand.exactly(Angle.degrees(2.1)), 2.0)).isEmpty();
     assertThat(Shims.steepTrim(Shims.angles(band, 2.0)).orElseThrow().message())
         .contains("12.5° more").contains("2.5° beyond the steepest shim");
     assertThat(Shims.steepTrim(Shims.angles(band, 5.0))).isEmpty();
