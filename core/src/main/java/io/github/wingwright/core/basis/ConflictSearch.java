@@ -30,7 +30,7 @@ final class ConflictSearch {
     int[] all = IntStream.range(0, count).toArray();
     int[] limits = IntStream.of(all).filter(k -> tracer.binding.get(k).isLimit()).toArray();
     // If the limits clash among themselves, that is what must be known first.
-    int[] set = smallest(agree(limits) ? all : limits);
+    int[] set = amongBodies(smallest(agree(limits) ? all : limits));
     List<GivingWay> ways = new ArrayList<>();
     for (int k : set) {
       givingWay(k).ifPresent(way -> ways.addAll(way));
@@ -115,13 +115,54 @@ final class ConflictSearch {
     return rest;
   }
 
-  /** Whether some body satisfies all of a set: looks at the cuts first, then closely around the narrowest miss. */
+  /**
+   * What clashes of a set for bodies that exist. A margin is not asked for beyond the stoutest body, so two that clash may
+   * seem to agree there, and a third seem to be needed that forbids it. The one that keeps to the family is named with them.
+   */
+  private int[] amongBodies(int[] set) {
+    if (IntStream.of(set).anyMatch(this::isFamily)) {
+      return set;
+    }
+    int[] rest = set;
+    for (int a : set) {
+      int[] fewer = IntStream.of(rest).filter(k -> k != a).toArray();
+      if (fewer.length > 0 && !agree(true, fewer)) {
+        rest = fewer;
+      }
+    }
+    return rest;
+  }
+
+  /** Whether it forbids what the family cannot form, and nothing else that is stout. */
+  private boolean isFamily(int k) {
+    boolean asked = false;
+    for (int j = 0; j < tracer.grid.lengths.length; j++) {
+      double stoutest = tracer.window.search(tracer.grid.lengths[j]).upper();
+      if (stoutest < tracer.window.diameters().upper() && stoutest > 1.01 * tracer.window.diameters().lower()) {
+        asked = true;
+        if (!(Math.abs(tracer.grid.high(k, j) / stoutest - 1.0) < 1e-6)) {
+          return false;
+        }
+      }
+    }
+    return asked;
+  }
+
   private boolean agree(int... set) {
+    return agree(false, set);
+  }
+
+  /**
+   * Whether some body satisfies all of a set: looks at the cuts first, then closely around the narrowest miss.
+   *
+   * @param existing whether only bodies that the family can form count
+   */
+  private boolean agree(boolean existing, int... set) {
     int best = 0;
     double greatest = Double.NEGATIVE_INFINITY;
     for (int j = 0; j < tracer.grid.lengths.length; j++) {
       double lower = tracer.window.diameters().lower();
-      double upper = tracer.window.diameters().upper();
+      double upper = existing ? tracer.window.search(tracer.grid.lengths[j]).upper() : tracer.window.diameters().upper();
       for (int k : set) {
         lower = Math.max(lower, tracer.grid.low(k, j));
         upper = Math.min(upper, tracer.grid.high(k, j));
@@ -140,12 +181,14 @@ final class ConflictSearch {
     }
     double from = tracer.grid.lengths[Math.max(0, best - 1)];
     double to = tracer.grid.lengths[Math.min(tracer.grid.lengths.length - 1, best + 1)];
-    double at = RegionTracer.greatest(l -> cut(l, set).gap(), from, to);
-    return cut(at, set).gap() >= -ROUNDING;
+    double at = RegionTracer.greatest(l -> gap(existing, l, set), from, to);
+    return gap(existing, at, set) >= -ROUNDING;
   }
 
-  private Cut cut(double length, int... set) {
-    return tracer.cut(length, k -> contains(set, k));
+  private double gap(boolean existing, double length, int... set) {
+    Cut cut = tracer.cut(length, k -> contains(set, k));
+    double stoutest = existing ? tracer.window.search(length).upper() : Double.POSITIVE_INFINITY;
+    return new Cut(cut.low(), Math.min(cut.high(), stoutest), cut.lowBy(), cut.highBy()).gap();
   }
 
   private static boolean contains(int[] set, int k) {

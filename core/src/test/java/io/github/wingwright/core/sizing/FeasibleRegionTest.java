@@ -375,6 +375,21 @@ class FeasibleRegionTest {
         .containsExactly("diameter at least 10 mm", "diameter at most 1 mm");
   }
 
+  @Test
+  void two_that_clash_for_every_body_need_no_third_to_forbid_bodies_that_do_not_exist() {
+    // A hand of 100 mm around takes 31.8 mm; bodies shorter than 160 mm are not 40 mm thick anyhow.
+    FuselageSizing sizing =
+        FuselageSizing.of(BodyShape.noseCylinderCone(1.5, 2.5))
+            .considering(Considerations.lengthAtLeast(Length.millimetres(170)))
+            .considering(new OwnMargin("a hand goes around it", diameter -> 1 - Math.PI * diameter / 0.1))
+            .considering(Considerations.diameterAtLeast(Length.millimetres(40)));
+    Conflict conflict =
+        sizing.region(Interval.between(0.06, 0.6), Interval.between(0.003, 0.2)).conflict().orElseThrow();
+    assertThat(conflict.clashing())
+        .extracting(w -> w.consideration().name())
+        .containsExactlyInAnyOrder("a hand goes around it", "diameter at least 40 mm");
+  }
+
   private static List<String> clashing(FuselageSizing sizing) {
     Conflict conflict = sizing.region().conflict().orElseThrow();
     assertThat(conflict.givingWay()).as("one of the two can end it alone").isNotEmpty();
