@@ -286,8 +286,14 @@ public final class BuildVolume implements Serializable {
         yield new Orientation(lay, turned, Angle.ZERO, RIGHT);
       }
       case UPRIGHT -> {
-        boolean straight = round || within(Math.max(w, d), a) && within(Math.min(w, d), b);
-        double turned = straight ? 0.0 : Inscribed.slant(a, b, Math.min(w, d));
+        // Standing, its depth is along the longer side of the bed and its width across it.
+        double turned = 0.5 * Math.PI;
+        if (round || within(w, b) && within(d, a)) {
+          turned = 0.0;
+        } else if (!(within(w, a) && within(d, b))) {
+          double slant = Inscribed.slant(a, b, Math.min(w, d));
+          turned = w > d ? 0.5 * Math.PI - slant : slant;
+        }
         yield new Orientation(lay, Angle.radians(turned), RIGHT, Angle.ZERO);
       }
       case RAISED -> {

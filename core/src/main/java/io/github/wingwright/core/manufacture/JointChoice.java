@@ -49,7 +49,7 @@ final class JointChoice {
 
   /** How deep a tongue goes: half the depth of the part, 5 to 10 mm (common practice, no source). */
   static double overlap(SlenderPart part) {
-    return Math.min(LONGEST_TONGUE, Math.max(SHORTEST, 0.5 * part.depth().si()));
+    return Math.min(LONGEST_TONGUE, Math.max(SHORTEST, 0.5 * part.thickest().si()));
   }
 
   /**

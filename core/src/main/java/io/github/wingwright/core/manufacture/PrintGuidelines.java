@@ -100,12 +100,12 @@ public final class PrintGuidelines {
       guideline.check(wall).ifPresent(f -> findings.add(named(part.name(), f)));
       thinnest(part).flatMap(FEATURE::check).ifPresent(f -> findings.add(named(part.name(), f)));
     } else {
-      FEATURE.check(part.depth().si()).ifPresent(f -> findings.add(named(part.name(), f)));
+      FEATURE.check(part.thickest().si()).ifPresent(f -> findings.add(named(part.name(), f)));
     }
     if (orientation.lay() == Lay.UPRIGHT) {
       overhang(part, findings);
-      double foot = Math.min(part.width().si(), part.depth().si());
-      if (wall > 0.0 && part.width().si() < 4.0 * part.depth().si()) {
+      double foot = Math.min(part.width().si(), part.thickest().si());
+      if (wall > 0.0 && part.width().si() < 4.0 * part.thickest().si()) {
         SLENDERNESS.check(part.length().si() / foot).ifPresent(f -> findings.add(named(part.name(), f)));
       }
     }

@@ -88,8 +88,8 @@ public final class Segmentation implements Serializable {
         double to = last ? part.length().si() : seams.get(i);
         SlenderPart piece = part.between(Length.metres(from), Length.metres(to));
         double length = to - from + part.longer().si() + (last ? 0.0 : JointChoice.overlap(part));
-        Orientation lying =
-            machine.orientation(Length.metres(length), piece.width(), piece.depth(), unraised).orElseThrow();
+        Length depth = last ? piece.depth() : piece.depth().plus(part.lean(Length.metres(to), JointChoice.overlap(part)));
+        Orientation lying = machine.orientation(Length.metres(length), piece.width(), depth, unraised).orElseThrow();
         segments.add(new Segment(Length.metres(from), Length.metres(to), lying));
         if (!last) {
           double next = i + 1 == seams.size() ? part.length().si() : seams.get(i + 1);

@@ -44,8 +44,8 @@ public record SlenderPart(
    * @param rear where it ends
    * @param depth how thick the section is there, which is what carries bending; not negative
    * @param bending bending moment there
-   * @param bottom where the box around the section begins in depth, over the line along which the part runs: camber and
-   *     twist move it, a body that is swept up moves as a whole
+   * @param bottom where the box around the section begins in depth, over the line on which the part stands upright: camber
+   *     and twist move it, dihedral and the upsweep of a body move it as a whole
    * @param top where it ends
    */
   public record Station(
@@ -140,7 +140,7 @@ public record SlenderPart(
 
   /**
    * One half of a wing or a horizontal tail, or a fin: from the root outward along its panels, which dihedral makes longer
-   * than the half span.
+   * than the half span. A piece stands on one of its ends, which are upright in flight, so that dihedral makes it lean.
    *
    * @param name what it is
    * @param surface the surface
@@ -200,8 +200,8 @@ public record SlenderPart(
               leading.plus(Length.metres(box.rear())),
               planform.chordAt(out).times(surface.section().maximumThickness()),
               Moment.newtonMetres(bending.applyAsDouble(y)),
-              Length.metres(box.bottom()),
-              Length.metres(box.top())));
+              Length.metres(up + box.bottom()),
+              Length.metres(up + box.top())));
     }
     double slope = planform.isMirrored() ? Math.abs(planform.panels().get(0).dihedral().si()) : 0.0;
     return new SlenderPart(name, material, wall, stations, Length.metres((high - low) * Math.sin(slope)));
@@ -377,6 +377,22 @@ public record SlenderPart(
     double bottom = stations.stream().mapToDouble(s -> s.bottom().si()).min().orElseThrow();
     double top = stations.stream().mapToDouble(s -> s.top().si()).max().orElseThrow();
     return Length.metres(top - bottom);
+  }
+
+  /** How thick its thickest section is. */
+  Length thickest() {
+    return Length.metres(stations.stream().mapToDouble(s -> s.depth().si()).max().orElseThrow());
+  }
+
+  /** By how much a tongue that sticks out of an end leans beyond that end, where the part leans. */
+  Length lean(Length at, double tongue) {
+    if (!longer.isPositive()) {
+      return Length.ZERO;
+    }
+    Station end = at(at);
+    Station beyond = at(Length.metres(Math.min(length().si(), at.si() + tongue)));
+    double up = beyond.bottom().plus(beyond.top()).minus(end.bottom()).minus(end.top()).si();
+    return Length.metres(0.5 * Math.abs(up));
   }
 
   /**

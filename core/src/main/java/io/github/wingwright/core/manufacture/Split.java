@@ -27,6 +27,7 @@ final class Split {
   private final double[] bottom;
   private final double[] top;
   private final double[] bending;
+  private final double[] lean;
   private final double overlap;
   private final double longer;
 
@@ -47,6 +48,7 @@ final class Split {
     bottom = new double[grid + 1];
     top = new double[grid + 1];
     bending = new double[grid + 1];
+    lean = new double[grid + 1];
     for (int i = 0; i <= grid; i++) {
       SlenderPart.Station s = part.at(Length.metres(at[i]));
       front[i] = s.front().si();
@@ -54,6 +56,7 @@ final class Split {
       bottom[i] = s.bottom().si();
       top[i] = s.top().si();
       bending[i] = Math.abs(s.bending().si());
+      lean[i] = part.lean(s.at(), overlap).si();
     }
     clear = clear(part);
   }
@@ -103,7 +106,8 @@ final class Split {
       return true;
     }
     SlenderPart piece = part.between(Length.metres(from), Length.metres(to));
-    return longest(piece.width().si(), piece.depth().si()) >= to - from + tongue + longer;
+    double depth = piece.depth().si() + (tongue > 0.0 ? part.lean(Length.metres(to), tongue).si() : 0.0);
+    return longest(piece.width().si(), depth) >= to - from + tongue + longer;
   }
 
   /** The seams from the first end on; none if no split makes it. */
@@ -148,7 +152,8 @@ final class Split {
         bed = Math.min(bed, bottom[j]);
         roof = Math.max(roof, top[j]);
         double length = at[j] - at[i] + longer + (j == grid ? 0.0 : overlap);
-        if (longest(high - low, roof - bed) < length - SLACK * length) {
+        double depth = roof - bed + (j == grid ? 0.0 : lean[j]);
+        if (longest(high - low, depth) < length - SLACK * length) {
           // The last piece has no tongue, so a longer one may still reach the end.
           if (at[grid] - at[i] + longer > length) {
             break;

@@ -111,6 +111,26 @@ class MachineLimitsTest {
     assertThat(checked).isGreaterThan(100);
   }
 
+  /** A standing part wider than the bed is deep was not turned, so that its corners stood over the rim. */
+  @Test
+  void a_standing_part_is_turned_so_that_its_section_lies_on_the_bed() {
+    Random random = new Random(1604);
+    int turned = 0;
+    for (int n = 0; n < 600; n++) {
+      BuildVolume machine = box(80 + 200 * random.nextDouble(), 80 + 200 * random.nextDouble(), 200);
+      double[] size = {50 + 140 * random.nextDouble(), 5 + 300 * random.nextDouble(), 2 + 60 * random.nextDouble()};
+      if (n % 2 == 0) {
+        size = new double[] {size[0], size[2], size[1]};
+      }
+      var found = machine.orientation(mm(size[0]), mm(size[1]), mm(size[2]), EnumSet.of(Lay.UPRIGHT));
+      if (found.isPresent()) {
+        turned += found.get().turned().si() > 0 ? 1 : 0;
+        assertThat(staysInside(machine, size, found.get())).as("%s × %s in %s %s", size[1], size[2], machine, found.get()).isTrue();
+      }
+    }
+    assertThat(turned).isGreaterThan(50);
+  }
+
   /** Corners by rotation matrices: roll about the length, then up, then around on the bed. */
   private static boolean staysInside(BuildVolume machine, double[] size, Orientation lying) {
     double[] low = {1e9, 1e9, 1e9};

@@ -193,6 +193,27 @@ class SegmentationTest {
     }
   }
 
+  /** It was reckoned along its panel, and stood over the rim of the bed by what it leans. */
+  @Test
+  void a_piece_of_a_wing_with_dihedral_leans_as_it_stands_on_its_end() {
+    Planform planform = Planform.symmetric(mm(88.5), List.of(
+        new Panel(mm(240), mm(66.5), Angle.ZERO, Angle.degrees(12), Angle.ZERO)));
+    Wing wing = Wing.of(planform, new Lens(0.06, 0.02));
+    SlenderPart part = SlenderPart.half("half wing", wing, Materials.PLA, mm(0.42), y -> 0.05 - 0.1 * y);
+    WingSolid solid = WingSolid.half(planform, new Lens(0.06, 0.02));
+    double along = 1 / Math.cos(Math.toRadians(12));
+    for (double[] ends : new double[][] {{0, 240}, {0, 60}, {60, 180}, {150, 240}}) {
+      SlenderPart piece = part.between(mm(along * ends[0]), mm(Math.min(along * ends[1], part.length().millimetres())));
+      MeshBox box = solid.between(mm(ends[0]), mm(ends[1])).mesh(mm(0.002)).box();
+      assertThat(box.height().millimetres()).as("from %s", ends[0]).isCloseTo(piece.depth().millimetres(), within(0.02));
+      assertThat(box.width().millimetres()).isLessThanOrEqualTo(piece.boxLength().millimetres());
+    }
+    // A bed that holds the section across its corners, not the section of a piece that leans.
+    Segmentation cut = Segmentation.of(part, BuildVolume.box(mm(70), mm(70), mm(70)), UPRIGHT);
+    assertThat(cut.segments().get(0).to().millimetres()).isLessThan(50);
+    assertThat(cut.part().lean(mm(50), 0.01).millimetres()).isCloseTo(10 * Math.sin(Math.toRadians(12)), within(0.03));
+  }
+
   @Test
   void the_box_of_a_body_that_is_swept_up_and_marked_is_that_of_its_solid() {
     Fuselage body = new Fuselage(BodyShape.capsule().upswept(3, Angle.degrees(8), 0.5), mm(400), mm(30));

@@ -237,7 +237,7 @@ public final class GliderParts {
               .filter(i -> part.name().endsWith("half") ? i.name().equals("half wing") : i.name().equals(part.name()))
               .findFirst();
       if (item.isEmpty()) {
-        pieces.add(PrintPiece.shim(part));
+        pieces.add(PrintPiece.shim(part, list.machine()));
       } else if (item.get().pieces().segments().size() < 2) {
         pieces.add(PrintPiece.whole(part, item.get()));
       } else {

@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.stability.production;
 
+import io.github.wingwright.core.manufacture.BuildVolume;
 import io.github.wingwright.core.manufacture.Lay;
+import io.github.wingwright.core.manufacture.MeshBox;
 import io.github.wingwright.core.manufacture.Orientation;
 import io.github.wingwright.core.manufacture.Part;
 import io.github.wingwright.core.manufacture.PrintItem;
 import io.github.wingwright.core.quantity.Angle;
+import java.util.EnumSet;
 
 /**
  * A part or a piece of one, and how it is printed.
@@ -21,8 +24,12 @@ record PrintPiece(Part part, String making, Part laid) {
 
   static final String SOLID = "all layers solid";
 
-  static PrintPiece shim(Part part) {
-    return new PrintPiece(part, SOLID, part.lying(ON_ITS_SIDE, 0));
+  /** Straight on the bed, or at a slant where the shim is longer than that. */
+  static PrintPiece shim(Part part, BuildVolume machine) {
+    MeshBox box = part.check().box();
+    Orientation lying =
+        machine.orientation(box.length(), box.width(), box.height(), EnumSet.of(Lay.ON_EDGE)).orElse(ON_ITS_SIDE);
+    return new PrintPiece(part, SOLID, part.lying(lying, 0));
   }
 
   /** A part in one piece; one that the machine cannot make at all lies flat. */

@@ -15,6 +15,7 @@ import io.github.wingwright.core.manufacture.Joint;
 import io.github.wingwright.core.manufacture.Lay;
 import io.github.wingwright.core.manufacture.MeshBox;
 import io.github.wingwright.core.manufacture.Part;
+import io.github.wingwright.core.manufacture.PrintBed;
 import io.github.wingwright.core.manufacture.PrintItem;
 import io.github.wingwright.core.manufacture.TriangleMesh;
 import io.github.wingwright.core.quantity.Angle;
@@ -88,6 +89,7 @@ class EveryGliderTest {
         pieces.forEach(piece -> isClosed(what + ", " + piece.name(), piece.mesh()));
         pieces.forEach(piece -> fits(what, piece, plan, design));
         cut += pieces.size() > parts.parts().size() ? 1 : 0;
+        laid(what, parts, plan);
       } catch (IllegalStateException e) {
         assertThat(e.getMessage()).as(what).containsPattern("must leave|leaves|must cut").doesNotContain("triangle");
         refused.merge("pieces: " + words(e), 1, Integer::sum);
@@ -156,6 +158,35 @@ class EveryGliderTest {
     double[] left = new CutBody(design, seated).volumes(SEAT_STEP);
     double skin = 1.5 * body.wettedArea().si() * tolerance;
     assertThat(volume(parts, "fuselage")).as(what + ", fuselage").isBetween(left[0] - skin, left[1] + skin);
+  }
+
+  /** All that the plan says fits goes on a bed; only a shim, which it does not know, may be too long. */
+  private static void laid(String what, GliderParts parts, PrintPlan plan) {
+    try {
+      parts.beds(plan.list()).forEach(bed -> liesOn(what, bed, plan.list().machine()));
+    } catch (IllegalStateException e) {
+      assertThat(e.getMessage()).as(what).startsWith("shim").contains("must be at most");
+    }
+  }
+
+  /** What the plan says fits lies inside the machine as it is built. */
+  private static void liesOn(String what, PrintBed bed, BuildVolume machine) {
+    double middle = 0.5 * machine.bedLength().si();
+    for (Part part : bed.parts()) {
+      MeshBox box = part.mesh().box();
+      assertThat(box.least().z().si()).as("%s, %s", what, part).isCloseTo(0, within(1e-9));
+      assertThat(box.height()).as("%s, %s", what, part).isLessThanOrEqualTo(machine.height().plus(Length.micrometres(0.1)));
+      for (int v = 0; v < part.mesh().vertices(); v++) {
+        double x = part.mesh().coordinate(v, 0);
+        double y = part.mesh().coordinate(v, 1);
+        if (machine.isRound()) {
+          assertThat(Math.hypot(x - middle, y - middle)).as("%s, %s", what, part).isLessThanOrEqualTo(middle + 1e-7);
+        } else {
+          assertThat(x).as("%s, %s", what, part).isBetween(-1e-7, machine.bedLength().si() + 1e-7);
+          assertThat(y).as("%s, %s", what, part).isBetween(-1e-7, machine.bedWidth().si() + 1e-7);
+        }
+      }
+    }
   }
 
   /** A piece as it goes into the machine: along its panel, which dihedral raises. */
