@@ -75,12 +75,14 @@ public final class ElasticLaunch implements Serializable {
   private final double[] stretches;
   private final double[] pulls;
   private final double efficiency;
+  private final boolean usual;
   private final double elasticMass;
 
-  private ElasticLaunch(double[] stretches, double[] pulls, double efficiency, double elasticMass) {
+  private ElasticLaunch(double[] stretches, double[] pulls, double efficiency, boolean usual, double elasticMass) {
     this.stretches = stretches;
     this.pulls = pulls;
     this.efficiency = efficiency;
+    this.usual = usual;
     this.elasticMass = elasticMass;
   }
 
@@ -96,6 +98,7 @@ public final class ElasticLaunch implements Serializable {
         new double[] {0.0, Door.positive(stretch, "stretch of the elastic").si()},
         new double[] {0.0, Door.positive(pull, "pull of the elastic").si()},
         USUAL_EFFICIENCY,
+        true,
         0.0);
   }
 
@@ -157,7 +160,7 @@ public final class ElasticLaunch implements Serializable {
       }
     }
     Door.positive(pulls.get(rows - 1), "pull at full stretch");
-    return new ElasticLaunch(x, f, USUAL_EFFICIENCY, 0.0);
+    return new ElasticLaunch(x, f, USUAL_EFFICIENCY, true, 0.0);
   }
 
   /**
@@ -167,7 +170,7 @@ public final class ElasticLaunch implements Serializable {
    * @return the launch with it
    */
   public ElasticLaunch withEfficiency(double other) {
-    return new ElasticLaunch(stretches, pulls, Door.within(other, 0.05, 1.0, "efficiency of the launch"), elasticMass);
+    return new ElasticLaunch(stretches, pulls, Door.within(other, 0.05, 1.0, "efficiency of the launch"), false, elasticMass);
   }
 
   /**
@@ -177,7 +180,7 @@ public final class ElasticLaunch implements Serializable {
    * @return the launch with it
    */
   public ElasticLaunch withElasticMass(Mass other) {
-    return new ElasticLaunch(stretches, pulls, efficiency, Door.notNegative(other, "mass of the elastic").si());
+    return new ElasticLaunch(stretches, pulls, efficiency, usual, Door.notNegative(other, "mass of the elastic").si());
   }
 
   /**
@@ -238,6 +241,15 @@ public final class ElasticLaunch implements Serializable {
    */
   public double efficiency() {
     return efficiency;
+  }
+
+  /**
+   * Whether nobody told the efficiency.
+   *
+   * @return true if it is the usual one for want of a better
+   */
+  public boolean isUsualEfficiency() {
+    return usual;
   }
 
   /**

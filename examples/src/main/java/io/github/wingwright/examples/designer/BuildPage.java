@@ -27,6 +27,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.StringJoiner;
 
 /** How to print, glue, balance, trim and fly a glider: for somebody who has built none before. */
 final class BuildPage {
@@ -206,7 +207,11 @@ final class BuildPage {
               + Mass.kilograms(ballast).format(units.mass(), 3)
               + " into the nose, its middle "
               + length(item.centreOfGravity().x())
-              + " behind the tip: steel nuts or modelling clay, wrapped and glued so that it cannot fly out.");
+              + " behind the tip: steel nuts or modelling clay, wrapped and glued so that it cannot fly out."
+              + room(Mass.kilograms(ballast), item.centreOfGravity().x()));
+      points.add(
+          "The printed body is closed all around: cut an opening into one side of the nose, behind its rounded tip and a third of its"
+              + " thickness high, fill the nose through it from the tip on, and close it with tape once it balances.");
     }
     missing()
         .ifPresent(
@@ -230,8 +235,28 @@ final class BuildPage {
             + " is good enough for the first flight; rather ahead of the mark than behind it, and never behind "
             + length(Length.metres(np - 0.05 * chord))
             + ".");
-    points.add("Ready to fly it should weigh " + design.aircraft().mass().format(units.mass(), 3) + ".");
+    points.add(
+        "Ready to fly it should weigh "
+            + design.aircraft().mass().format(units.mass(), 3)
+            + (ballast > 0.0 ? ", and by so much more as ballast weighs more that lies further aft." : "."));
     return points("3. Balance", points);
+  }
+
+  /** What lies loose does not all find room at the place of the design: how much it takes, and how far it comes. */
+  private String room(Mass ballast, Length place) {
+    StringJoiner fillings = new StringJoiner(", or ");
+    for (NoseFilling.Ware ware : NoseFilling.Ware.values()) {
+      NoseFilling.of(design, ballast, place, ware)
+          .filter(filling -> filling.mass().compareTo(ballast) > 0)
+          .ifPresent(
+              filling ->
+                  fillings.add(
+                      filling.mass().format(units.mass(), 3) + " of " + ware.words() + ", which reach to " + filling.reach().format(units.length(), 2)));
+    }
+    return fillings.length() == 0
+        ? ""
+        : " What finds no room there lies further aft and must weigh more: about " + fillings
+            + " behind the tip (with their densities as they lie, from memory).";
   }
 
   private Chapter fly() {

@@ -116,6 +116,11 @@ final class LaunchWords {
             + weights
             + ", and the glider leaves it at "
             + speed(e.speed(mass), 3)
+            + (e.isUsualEfficiency()
+                ? ", if "
+                    + NamedUnit.NUMBER.format(100.0 * e.efficiency(), 2)
+                    + " % of the energy reaches it (common practice, no source: film a launch, and put what you find into the brief)"
+                : "")
             + ". Never draw it further.");
     steps.add(first(e, trimmed, mass));
     steps.add(

@@ -98,7 +98,8 @@ final class PartsInHand {
               + words(first)
               + " goes between the two, its thick end "
               + (angle(first) < 0.0 ? "aft" : "forward")
-              + (shims().size() > 1 ? "; the others, " + others() + ", are there to try" : "")
+              + (shims().size() > 2 ? "; the others, " + others() + ", are there to try" : "")
+              + (shims().size() == 2 ? "; the other, " + others() + ", is there to try" : "")
               + ".");
     }
     return points;

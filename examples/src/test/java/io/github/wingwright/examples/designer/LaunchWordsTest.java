@@ -70,6 +70,15 @@ class LaunchWordsTest {
         .doesNotContain("dart", "thrower", "Throw it");
   }
 
+  /** The brief tells no efficiency: page and workings say where the usual one is from, and not that it is the brief's. */
+  @Test
+  void the_efficiency_that_nobody_told_is_common_practice() {
+    String text = report.replaceAll("<[^>]+>", " ").replaceAll("\\s+", " ");
+    assertThat(text).containsPattern("0\\.7 part of the energy that reaches the glider = given: common practice, no source");
+    assertThat(text).containsPattern("0\\.004 kg mass of the elastic = given: the brief");
+    assertThat(page).contains("at 7.26 m/s, if 70 % of the energy reaches it (common practice, no source");
+  }
+
   /** The statement's wing is that of closed ends, by formula and by mesh (held to each other where the parts are made). */
   @Test
   void the_page_closes_the_ends_that_the_masses_count() {

@@ -78,6 +78,17 @@ class MakingAndTestingTest {
         .contains("Never launch it towards people", "eye protection", "licensed engineers");
   }
 
+  /**
+   * By hand: a half ball and a tube of 10.16 mm inside the wall of 0.84 mm, filled until m·(89 mm − x̄) is 20.7 g·(89 − 5.5) mm, with
+   * 5/8·R for the middle of the half ball: 22.69 g up to 21.7 mm at 4 g/cm³, 28.68 g up to 53.4 mm at 1.8 g/cm³.
+   */
+  @Test
+  void ballast_that_finds_no_room_in_the_tip_weighs_more() {
+    assertThat(page)
+        .contains("about 22.7 g of steel nuts, which reach to 22 mm, or 28.7 g of modelling clay, which reach to 53 mm behind the tip")
+        .contains("The printed body is closed all around: cut an opening into one side of the nose");
+  }
+
   @Test
   void the_print_list_is_the_one_of_the_report() throws IOException {
     List<String> list = Files.readAllLines(shared.resolve("hall-glider").resolve("print-list.csv"));
