@@ -80,7 +80,6 @@ public final class Propeller {
    * @return the propeller
    */
   public static Propeller of(Length diameter, Placement hub) {
-    Objects.requireNonNull(diameter, "diameter");
     Objects.requireNonNull(hub, "hub");
     Door.positive(diameter, "diameter of the propeller");
     Door.finite(hub.x(), "place of the propeller");
@@ -98,8 +97,6 @@ public final class Propeller {
    * @return the propeller with them
    */
   public Propeller blades(int number, Length chord, Angle angle) {
-    Objects.requireNonNull(chord, "chord");
-    Objects.requireNonNull(angle, "angle");
     if (number < 2 || number > 6) {
       throw new IllegalArgumentException("number of blades must be 2 to 6, was " + number);
     }
@@ -117,13 +114,9 @@ public final class Propeller {
    * @return the propeller that pulls
    */
   public Propeller thrust(Force force, Pressure pressure, double lift) {
-    Objects.requireNonNull(force, "force");
-    Objects.requireNonNull(pressure, "pressure");
     Door.positive(pressure, "dynamic pressure");
     Door.positive(lift, "lift coefficient");
-    if (!(force.si() >= 0.0) || Double.isInfinite(force.si())) {
-      throw new IllegalArgumentException("thrust must not be negative, was " + force);
-    }
+    Door.notNegative(force, "thrust");
     return new Propeller(
         diameter, hub, blades, bladeChord, bladeAngle, Area.squareMetres(force.si() / pressure.si()), lift, immersed);
   }

@@ -138,8 +138,6 @@ public final class VTail {
    * @return the V-tail
    */
   public static VTail replacing(Area horizontal, Area vertical) {
-    Objects.requireNonNull(horizontal, "horizontal");
-    Objects.requireNonNull(vertical, "vertical");
     Door.positive(horizontal, "horizontal tail area");
     Door.positive(vertical, "vertical tail area");
     Step level = Step.given("horizontal tail area", "S_h", horizontal, Source.BRIEF);

@@ -120,7 +120,7 @@ class LayoutFlightTest {
     double margin =
         0.12 - damping * AIR.density().si() * wing.area().si() * wing.meanAerodynamicChord().si() / (4 * aircraft.mass().si());
     double period = lanchester * Math.sqrt(margin / 0.12);
-    assertThat(flight.swings().period().orElseThrow()).isCloseTo(period, withinPercentage(15));
+    assertThat(flight.swings().period().orElseThrow().seconds()).isCloseTo(period, withinPercentage(15));
     assertThat(flight.firstStall()).isEmpty();
   }
 

@@ -3,6 +3,7 @@ package io.github.wingwright.airfoils.potential;
 
 import io.github.wingwright.airfoils.ComposedSection;
 import io.github.wingwright.airfoils.Contour;
+import io.github.wingwright.core.numerics.TriangularFactors;
 import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Door;
 import java.util.Objects;
@@ -24,17 +25,28 @@ import java.util.Objects;
  * <p>Instances are immutable and may be shared between threads.
  */
 public final class PanelMethod {
+  private static final double LEAST_PIVOT = 1e-14;
+
   private final Outline outline;
-  private final DenseLu factors;
+  private final TriangularFactors factors;
   private final double[] cosSolution;
   private final double[] sinSolution;
   private final double cosLift;
   private final double sinLift;
 
+  private static TriangularFactors factors(Outline outline) {
+    try {
+      return new TriangularFactors(Influence.matrix(outline), LEAST_PIVOT);
+    } catch (TriangularFactors.Singular e) {
+      throw new IllegalArgumentException(
+          "the outline has no unique flow: two of its points coincide or it crosses itself near point " + e.place(), e);
+    }
+  }
+
   private PanelMethod(Outline outline) {
     this.outline = outline;
     int n = outline.nodes;
-    factors = new DenseLu(Influence.matrix(outline));
+    factors = factors(outline);
     double[] c = new double[n + 1];
     double[] s = new double[n + 1];
     // Stream function of the stream itself: y·cos α − x·sin α.

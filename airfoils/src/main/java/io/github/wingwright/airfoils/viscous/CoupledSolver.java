@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.airfoils.viscous;
 
-import io.github.wingwright.airfoils.potential.DenseLu;
 import io.github.wingwright.airfoils.potential.DisplacedFlow;
+import io.github.wingwright.core.numerics.TriangularFactors;
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
@@ -29,6 +29,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class CoupledSolver extends LayerMarch {
   /** How much more slowly a solver goes that is told to be gentle. */
+  private static final double LEAST_PIVOT = 1e-14;
   private static final double GENTLE = 0.35;
   /** Below this residual the pseudo-time term is left out; above, its time step is this many times its inverse. */
   private static final double FADED = 0.03;
@@ -58,7 +59,7 @@ final class CoupledSolver extends LayerMarch {
   private double taken;
 
   private double lastChange;
-  private @Nullable DenseLu factors;
+  private @Nullable TriangularFactors factors;
   private int factoredStagnation;
   private double factoredResidual;
   private final int[] factoredCell = new int[2];
@@ -151,7 +152,7 @@ final class CoupledSolver extends LayerMarch {
 
   /** Solves the system and moves; gives the largest relative change, infinite if it broke down. */
   private double step(double reynolds) {
-    DenseLu former = factors;
+    TriangularFactors former = factors;
     if (former != null && taken == 1 && lastChange < SMALL_CHANGE && factoredResidual < FIT_RESIDUAL
         && stagnation == factoredStagnation) {
       double before = residual;
@@ -167,7 +168,7 @@ final class CoupledSolver extends LayerMarch {
       return Double.POSITIVE_INFINITY;
     }
     assemble();
-    DenseLu fresh = new DenseLu(matrix);
+    TriangularFactors fresh = new TriangularFactors(matrix, LEAST_PIVOT);
     factors = fresh;
     factoredStagnation = stagnation;
     factoredResidual = residual;
@@ -258,7 +259,7 @@ final class CoupledSolver extends LayerMarch {
     return !(residual < 1e6);
   }
 
-  private double advance(DenseLu system, double reynolds) {
+  private double advance(TriangularFactors system, double reynolds) {
     for (int side = 0; side < 2; side++) {
       if (!free[side]) {
         right[unknowns + side] = 0;

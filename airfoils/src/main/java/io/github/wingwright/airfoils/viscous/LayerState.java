@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.airfoils.viscous;
 
-import io.github.wingwright.airfoils.potential.DenseLu;
 import io.github.wingwright.airfoils.potential.DisplacedFlow;
 import io.github.wingwright.airfoils.potential.PanelMethod;
+import io.github.wingwright.core.numerics.TriangularFactors;
 
 /**
  * The layers of a section and its wake as numbers: thicknesses, speeds and defects at all nodes, where the flow stagnates and
@@ -188,7 +188,7 @@ class LayerState {
 
   void outerSpeeds() {
     for (int i = 0; i < total; i++) {
-      outer[i] = undisplaced[i] + DenseLu.product(response[i], signed, total);
+      outer[i] = undisplaced[i] + TriangularFactors.product(response[i], signed, total);
     }
   }
 

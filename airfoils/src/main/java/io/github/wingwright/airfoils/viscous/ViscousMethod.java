@@ -6,6 +6,7 @@ import io.github.wingwright.airfoils.Contour;
 import io.github.wingwright.airfoils.potential.DisplacedFlow;
 import io.github.wingwright.airfoils.potential.PanelMethod;
 import io.github.wingwright.core.ConvergenceException;
+import io.github.wingwright.core.numerics.TriangularFactors;
 import io.github.wingwright.core.quantity.Angle;
 import java.util.ArrayList;
 import java.util.List;
@@ -267,7 +268,7 @@ public final class ViscousMethod {
   private boolean attempt(CoupledSolver solver, double angle, double reynolds, int most) {
     try {
       return solver.solve(angle, reynolds, disturbance, most);
-    } catch (IllegalArgumentException singular) {
+    } catch (TriangularFactors.Singular singular) {
       // A singular system far from the solution: the caller starts afresh or gives up.
       return false;
     }

@@ -229,6 +229,5 @@ public class PanelMethodTest {
       assertThatThrownBy(() -> PanelMethod.of(section, panels)).isInstanceOf(IllegalArgumentException.class)
           .hasMessage("number of panels must be 19 to 4000, was " + panels);
     }
-    assertThat(new DenseLu(new double[][] {{2, 0}, {0, 1}})).hasToString("matrix of 2 rows in triangular factors");
   }
 }

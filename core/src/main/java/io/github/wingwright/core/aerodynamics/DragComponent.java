@@ -78,10 +78,9 @@ public sealed interface DragComponent extends Serializable permits BodyDrag, Sur
    * @return the component
    */
   static ItemDrag item(String name, Area dragArea, Source source) {
-    Objects.requireNonNull(dragArea, "drag area");
     Objects.requireNonNull(name, "name");
     Objects.requireNonNull(source, "source");
-    Door.notNegative(Objects.requireNonNull(dragArea, "drag area"), "drag area of " + name);
+    Door.notNegative(dragArea, "drag area of " + name);
     return ItemDrag.given(name, dragArea, source);
   }
 

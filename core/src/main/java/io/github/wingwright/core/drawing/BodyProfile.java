@@ -21,8 +21,6 @@ public record BodyProfile(Fuselage body, Length wall, double upsweepStart, Angle
 
   /** Refuses what is no part of the body. */
   public BodyProfile {
-    Objects.requireNonNull(wall, "wall");
-    Objects.requireNonNull(upsweep, "upsweep");
     Objects.requireNonNull(body, "body");
     Door.notNegative(wall, "wall");
     Door.within(upsweepStart, 0.0, 1.0, "start of the upsweep");

@@ -7,7 +7,6 @@ import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Area;
 import io.github.wingwright.core.quantity.Door;
 import java.io.Serializable;
-import java.util.Objects;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -30,7 +29,6 @@ import java.util.function.ToDoubleFunction;
 record UpsweptBody(BodyShape straight, double afterbody, Angle upsweep, double bend) implements BodyShape, Serializable {
 
   UpsweptBody {
-    Objects.requireNonNull(upsweep, "upsweep");
     Door.within(afterbody, 0.1, 50.0, "length of the upswept afterbody over the diameter");
     Door.within(upsweep, Angle.degrees(-45), Angle.degrees(45), "upsweep");
     Door.within(bend, 0.01, 1.0, "part of the afterbody that bends");

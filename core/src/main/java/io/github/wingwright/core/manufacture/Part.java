@@ -51,7 +51,7 @@ public final class Part {
    */
   public Part of(Material what) {
     Objects.requireNonNull(what, "what");
-    return new Part(name, mesh, Objects.requireNonNull(what), check);
+    return new Part(name, mesh, what, check);
   }
 
   /**

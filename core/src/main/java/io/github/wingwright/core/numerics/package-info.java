@@ -14,6 +14,8 @@
  *       <td>{@code Minimum.within(x -> (x - 3) * (x - 3), 0, 10, tolerance)} is at 3</td></tr>
  *   <tr><td>{@link io.github.wingwright.core.numerics.Quadrature}</td><td>the integral of a function</td>
  *       <td>{@code Quadrature.integrate(Math::sin, 0, Math.PI, tolerance)} is 2</td></tr>
+ *   <tr><td>{@link io.github.wingwright.core.numerics.TriangularFactors}</td><td>many equations, solved for many right sides</td>
+ *       <td>{@code new TriangularFactors(matrix, 1e-14).solve(right)}</td></tr>
  *   <tr><td>{@link io.github.wingwright.core.ConvergenceException}</td><td>a method that did not converge</td>
  *       <td>"no root after 100 evaluations: …"</td></tr>
  * </table>
@@ -25,7 +27,7 @@
  *       What a method cannot reach is a {@link io.github.wingwright.core.ConvergenceException}.
  *       NaN and infinity go neither in nor out.</li>
  *   <li>A function passed here must be pure: the same argument gives the same value.</li>
- *   <li>All methods are static and keep no state, so they are safe from any number of threads.</li>
+ *   <li>Nothing keeps a state that changes, so all of it is safe from any number of threads.</li>
  * </ul>
  *
  * <h2>Why a wall</h2>

@@ -4,6 +4,7 @@ package io.github.wingwright.core.performance;
 import io.github.wingwright.core.ConvergenceException;
 import io.github.wingwright.core.numerics.RungeKutta;
 import io.github.wingwright.core.quantity.Door;
+import io.github.wingwright.core.quantity.Time;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -274,7 +275,7 @@ final class FlightRun {
 
   Swings swings() {
     double decrement = turns > 2 ? Math.log(firstSwing / lastSwing) / (turns - 2) : 0.0;
-    return new Swings(turns, firstTurn, lastTurn, decrement);
+    return new Swings(turns, Time.seconds(firstTurn), Time.seconds(lastTurn), decrement);
   }
 
   FlightManner manner() {

@@ -2,8 +2,10 @@
 package io.github.wingwright.core.performance;
 
 import io.github.wingwright.core.quantity.Door;
+import io.github.wingwright.core.quantity.Time;
 import java.io.Serializable;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -17,11 +19,11 @@ import java.util.OptionalDouble;
  * }</pre>
  *
  * @param turns number n of greatest and least airspeeds
- * @param firstTurn time of the first [s], 0 if there is none
- * @param lastTurn time of the last [s], 0 if there is none
+ * @param firstTurn time of the first, 0 if there is none
+ * @param lastTurn time of the last, 0 if there is none
  * @param decrement δ, the natural logarithm by which a half swing is smaller than the one before; NaN never: 0 if unknown
  */
-public record Swings(int turns, double firstTurn, double lastTurn, double decrement) implements Serializable {
+public record Swings(int turns, Time firstTurn, Time lastTurn, double decrement) implements Serializable {
   /** Refuses numbers that are none. */
   public Swings {
     Door.within(turns, 0, Integer.MAX_VALUE, "number of turns");
@@ -42,10 +44,10 @@ public record Swings(int turns, double firstTurn, double lastTurn, double decrem
   /**
    * Period of the phugoid.
    *
-   * @return T [s], empty if there are fewer than two turns
+   * @return T, empty if there are fewer than two turns
    */
-  public OptionalDouble period() {
-    return turns < 2 ? OptionalDouble.empty() : OptionalDouble.of(2.0 * (lastTurn - firstTurn) / (turns - 1));
+  public Optional<Time> period() {
+    return turns < 2 ? Optional.empty() : Optional.of(lastTurn.minus(firstTurn).times(2.0 / (turns - 1)));
   }
 
   /**
@@ -63,6 +65,6 @@ public record Swings(int turns, double firstTurn, double lastTurn, double decrem
       return "no phugoid seen";
     }
     String damping = turns < 3 ? "" : String.format(Locale.ROOT, ", damping %.2f", dampingRatio().orElseThrow());
-    return String.format(Locale.ROOT, "%.1f phugoids of %.2f s%s", phugoids(), period().orElseThrow(), damping);
+    return String.format(Locale.ROOT, "%.1f phugoids of %.2f s%s", phugoids(), period().orElseThrow().seconds(), damping);
   }
 }

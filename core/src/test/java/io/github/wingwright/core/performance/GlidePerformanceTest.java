@@ -29,6 +29,7 @@ import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
 import io.github.wingwright.core.quantity.Pressure;
 import io.github.wingwright.core.quantity.Speed;
+import io.github.wingwright.core.quantity.Time;
 import io.github.wingwright.core.quantity.Temperature;
 import java.util.ArrayList;
 import java.util.List;
@@ -223,9 +224,9 @@ class GlidePerformanceTest {
         .withMessage("drag coefficient must be finite, was NaN");
     assertThatIllegalArgumentException().isThrownBy(() -> new TrackPoint(0, 1, Double.NaN, 5, 0, false))
         .withMessage("height must be finite, was NaN");
-    assertThatIllegalArgumentException().isThrownBy(() -> new Swings(2, 0, Double.POSITIVE_INFINITY, 0))
-        .withMessage("time of the last turn must be finite, was Infinity");
-    assertThatIllegalArgumentException().isThrownBy(() -> new Swings(-1, 0, 0, 0)).withMessageContaining("number of turns");
+    assertThatIllegalArgumentException().isThrownBy(() -> new Swings(2, Time.ZERO, Time.seconds(1).times(Double.POSITIVE_INFINITY), 0))
+        .withMessage("time of the last turn must be finite, was ∞ s");
+    assertThatIllegalArgumentException().isThrownBy(() -> new Swings(-1, Time.ZERO, Time.ZERO, 0)).withMessageContaining("number of turns");
     assertThatIllegalArgumentException().isThrownBy(() -> new ThrowOptimum(a, 12, Double.NaN, GlideGoal.DISTANCE))
         .withMessage("least value nearby must be finite, was NaN");
   }

@@ -14,7 +14,6 @@ import java.util.Objects;
 public record WeighedPart(String name, Measured mass) implements Serializable {
   /** Refuses a part without a mass. */
   public WeighedPart {
-    Objects.requireNonNull(name, "name");
     Objects.requireNonNull(mass, "mass");
     Door.said(name, "name of the part");
     Door.notNegative(mass.value(), "mass of " + name);

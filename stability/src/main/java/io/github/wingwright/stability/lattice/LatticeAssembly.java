@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.stability.lattice;
 
+import io.github.wingwright.core.numerics.TriangularFactors;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -33,6 +34,8 @@ final class LatticeAssembly {
 
   /** Least chord of a strip over its width. */
   private static final double NEEDLE = 1e-6;
+
+  private static final double LEAST_PIVOT = 1e-12;
 
   private final VortexLattice lattice;
   private final LatticeReference ref;
@@ -79,7 +82,7 @@ final class LatticeAssembly {
   }
 
   FactoredLattice assemble() {
-    DenseFactors[] factors = factor();
+    TriangularFactors[] factors = factor();
     List<LatticeControl> controls = new ArrayList<>();
     List<Boolean> antisymmetric = new ArrayList<>(List.of(false, false, false, true, true, true));
     List<double[]> strengths = new ArrayList<>();
@@ -131,7 +134,7 @@ final class LatticeAssembly {
     return wash;
   }
 
-  private DenseFactors[] factor() {
+  private TriangularFactors[] factor() {
     double[][] even = new double[symmetricSize][symmetricSize];
     double[][] odd = new double[size][size];
     LatticeInfluence influence = new LatticeInfluence(panels, offset, lattice.ground());
@@ -160,7 +163,7 @@ final class LatticeAssembly {
         }
       }
     }
-    return new DenseFactors[] {factors(even, false), factors(odd, true)};
+    return new TriangularFactors[] {factors(even, false), factors(odd, true)};
   }
 
   /** The strip meets less angle than the flow offers, in proportion to its own circulation: see sectionLiftSlope. */
@@ -174,13 +177,13 @@ final class LatticeAssembly {
     }
   }
 
-  private DenseFactors factors(double[][] matrix, boolean antisymmetric) {
+  private TriangularFactors factors(double[][] matrix, boolean antisymmetric) {
     try {
-      return new DenseFactors(matrix);
-    } catch (DenseFactors.Singular e) {
-      int panel = e.column;
+      return new TriangularFactors(matrix, LEAST_PIVOT);
+    } catch (TriangularFactors.Singular e) {
+      int panel = e.place();
       for (int i = 0; !antisymmetric && i < size; i++) {
-        if (symmetricColumn[i] == e.column) {
+        if (symmetricColumn[i] == e.place()) {
           panel = i;
         }
       }
@@ -194,7 +197,7 @@ final class LatticeAssembly {
     }
   }
 
-  private double[] solve(DenseFactors[] factors, boolean antisymmetric, double[] normalWash) {
+  private double[] solve(TriangularFactors[] factors, boolean antisymmetric, double[] normalWash) {
     if (antisymmetric) {
       return factors[1].solve(normalWash);
     }

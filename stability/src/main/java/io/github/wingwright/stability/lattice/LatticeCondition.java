@@ -63,6 +63,12 @@ public record LatticeCondition(double angleOfAttack, double sideslip, double rol
     return new LatticeCondition(angleOfAttack, angle, rollRate, pitchRate, yawRate, deflections);
   }
 
+  /** The same with this sideslip, positive when the wind comes from starboard. */
+  public LatticeCondition sideslip(Angle angle) {
+    Objects.requireNonNull(angle, "sideslip");
+    return sideslip(angle.si());
+  }
+
   /** The same with these rates: p·b/(2V), q·c̄/(2V), r·b/(2V). */
   public LatticeCondition rates(double roll, double pitch, double yaw) {
     return new LatticeCondition(angleOfAttack, sideslip, roll, pitch, yaw, deflections);
@@ -74,5 +80,11 @@ public record LatticeCondition(double angleOfAttack, double sideslip, double rol
     Map<String, Double> more = new TreeMap<>(deflections);
     more.put(control, angle);
     return new LatticeCondition(angleOfAttack, sideslip, rollRate, pitchRate, yawRate, more);
+  }
+
+  /** The same with one control deflected by this angle. */
+  public LatticeCondition deflect(String control, Angle angle) {
+    Objects.requireNonNull(angle, "deflection");
+    return deflect(control, angle.si());
   }
 }

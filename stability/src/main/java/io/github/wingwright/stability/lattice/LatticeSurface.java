@@ -3,6 +3,8 @@ package io.github.wingwright.stability.lattice;
 
 import io.github.wingwright.core.geometry.LiftingSurface;
 import io.github.wingwright.core.geometry.Planform;
+import io.github.wingwright.core.quantity.Angle;
+import io.github.wingwright.core.quantity.Length;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -127,6 +129,26 @@ public final class LatticeSurface {
   }
 
   /**
+   * A mirrored trapezoidal surface with its root in the plane of symmetry.
+   *
+   * @param name name, unique in the lattice
+   * @param span span from tip to tip, projected on the horizontal, positive
+   * @param rootChord chord at the root, positive
+   * @param tipChord chord at the tip, positive
+   * @param quarterSweep sweep of the quarter-chord line, aft positive
+   * @param dihedral dihedral, tips up positive
+   */
+  public static LatticeSurface trapezoid(String name, Length span, Length rootChord, Length tipChord, Angle quarterSweep,
+      Angle dihedral) {
+    Objects.requireNonNull(span, "span");
+    Objects.requireNonNull(rootChord, "root chord");
+    Objects.requireNonNull(tipChord, "tip chord");
+    Objects.requireNonNull(quarterSweep, "sweep of the quarter-chord line");
+    Objects.requireNonNull(dihedral, "dihedral");
+    return trapezoid(name, span.si(), rootChord.si(), tipChord.si(), quarterSweep.si(), dihedral.si());
+  }
+
+  /**
    * A wing, tailplane or fin of an airframe, with its section's mean line, twist and incidence.
    *
    * <p>A fin on the plane of symmetry is central; a fin beside it is one of a mirrored pair.
@@ -167,6 +189,32 @@ public final class LatticeSurface {
         .toArray(LatticeStation[]::new);
     LatticeSurface at = of(name, central, moved);
     return new LatticeSurface(name, at.stations, controls, central, section, chordwise, spanwise, spacing);
+  }
+
+  /**
+   * Moved bodily.
+   *
+   * @param aft how far aft
+   * @param starboard how far to starboard
+   * @param up how far up
+   */
+  public LatticeSurface movedBy(Length aft, Length starboard, Length up) {
+    Objects.requireNonNull(aft, "aft");
+    Objects.requireNonNull(starboard, "starboard");
+    Objects.requireNonNull(up, "up");
+    return movedBy(aft.si(), starboard.si(), up.si());
+  }
+
+  /**
+   * With linear twist added from the first section to the last.
+   *
+   * @param root angle added at the first section, nose up positive
+   * @param tip angle added at the last section, nose up positive
+   */
+  public LatticeSurface twisted(Angle root, Angle tip) {
+    Objects.requireNonNull(root, "twist at the root");
+    Objects.requireNonNull(tip, "twist at the tip");
+    return twisted(root.si(), tip.si());
   }
 
   /**
@@ -236,6 +284,12 @@ public final class LatticeSurface {
           "incidence of surface '%s' must lie within -45° and 45°, was %.4g°", name, Math.toDegrees(angle)));
     }
     return with(section.incidence(angle));
+  }
+
+  /** Set as a whole at this incidence, nose up positive, about the y axis. */
+  public LatticeSurface incidence(Angle angle) {
+    Objects.requireNonNull(angle, "incidence");
+    return incidence(angle.si());
   }
 
   private LatticeSurface with(LatticeSection other) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.stability.lattice;
 
+import io.github.wingwright.core.quantity.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -78,6 +79,16 @@ public final class VortexLattice {
       }
     }
     return new VortexLattice(reference, surfaces, z);
+  }
+
+  /**
+   * Over flat ground, parallel to the x axis.
+   *
+   * @param z height of the ground above the datum: negative, and below every surface
+   */
+  public VortexLattice groundAt(Length z) {
+    Objects.requireNonNull(z, "height of the ground");
+    return groundAt(z.si());
   }
 
   public LatticeReference reference() {

@@ -63,7 +63,7 @@
  * wake that meets another surface is felt through a core of half a strip's width.
  *
  * <h2>Policies</h2>
- * Plain SI doubles throughout; NaN and infinity refused where values come in. Surfaces that coincide are an {@code
+ * Plain SI doubles inside; what a user builds and asks takes quantities as well. NaN and infinity refused where values come in. Surfaces that coincide are an {@code
  * IllegalArgumentException} that names them; a singular lattice is an {@code IllegalStateException} that names the
  * surface. Everything public is immutable.
  *

@@ -3,16 +3,38 @@ package io.github.wingwright.stability.lattice;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import io.github.wingwright.core.quantity.Angle;
+import io.github.wingwright.core.quantity.Length;
 import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 
 class LatticeInputTest {
   private static final LatticeReference REFERENCE = new LatticeReference(6, 1, 6, 0.25, 0);
   private static final LatticeSurface WING = LatticeSurface.trapezoid("wing", 6, 1, 1, 0, 0).panels(2, 6);
+
+  @Test
+  void quantities_give_the_same_lattice_as_numbers() {
+    Angle sweep = Angle.degrees(10);
+    Angle dihedral = Angle.degrees(5);
+    LatticeSurface numbers =
+        LatticeSurface.trapezoid("wing", 0.6, 0.1, 0.08, sweep.si(), dihedral.si()).movedBy(0.05, 0.01, 0.02)
+            .twisted(0.01, -0.02).incidence(0.03).control(new LatticeControl("flap", 0.7, 0, 0.5, false)).panels(2, 4);
+    LatticeSurface quantities =
+        LatticeSurface.trapezoid("wing", Length.millimetres(600), Length.millimetres(100), Length.millimetres(80), sweep, dihedral)
+            .movedBy(Length.millimetres(50), Length.millimetres(10), Length.millimetres(20))
+            .twisted(Angle.radians(0.01), Angle.radians(-0.02)).incidence(Angle.radians(0.03))
+            .control(new LatticeControl("flap", 0.7, 0, 0.5, false)).panels(2, 4);
+    LatticeReference reference = new LatticeReference(0.054, 0.09, 0.6, 0.05, 0);
+    LatticeSolution first = VortexLattice.of(reference, numbers).groundAt(-0.3).factor()
+        .solve(LatticeCondition.at(0.05).sideslip(0.02).deflect("flap", 0.1));
+    LatticeSolution second = VortexLattice.of(reference, quantities).groundAt(Length.metres(-0.3)).factor()
+        .solve(LatticeCondition.at(Angle.radians(0.05)).sideslip(Angle.radians(0.02)).deflect("flap", Angle.radians(0.1)));
+    assertThat(second.condition()).isEqualTo(first.condition());
+    assertThat(second.coefficients().lift()).isCloseTo(first.coefficients().lift(), within(1e-12));
+    assertThat(second.coefficients().rollingMoment()).isCloseTo(first.coefficients().rollingMoment(), within(1e-12));
+  }
 
   @Test
   void coincident_surfaces_are_named() {
@@ -32,15 +54,6 @@ class LatticeInputTest {
         new LatticeStation(0, 1e-5, 1, 1, 0));
     assertThatIllegalArgumentException().isThrownBy(() -> VortexLattice.of(REFERENCE, tooNear).factor())
         .withMessage("surfaces must not coincide: 'twin fin' lies in its own mirror image");
-  }
-
-  @Test
-  void a_singular_matrix_tells_its_column() {
-    double[][] dependent = {{1, 2, 3}, {2, 4, 6}, {1, 0, 1}};
-    assertThatThrownBy(() -> new DenseFactors(dependent)).isInstanceOf(DenseFactors.Singular.class);
-    double[] x = new DenseFactors(new double[][] {{0, 2e9, 0}, {1e-9, 1e-9, 0}, {0, 0, 3}})
-        .solve(new double[] {4e9, 3e-9, 6});
-    assertThat(x).containsExactly(new double[] {1, 2, 2}, within(1e-12));
   }
 
   @Test
