@@ -4,6 +4,8 @@ package io.github.wingwright.examples.designer;
 import java.io.File;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -72,8 +74,7 @@ public final class DesignFolder {
     }
     Path fresh = beside(folder, parent);
     try {
-      Files.createDirectories(parent);
-      Files.createDirectory(fresh);
+      begin(parent, fresh);
       for (Map.Entry<String, String> file : files.entrySet()) {
         write(folder, fresh, file.getKey(), file.getValue().getBytes(StandardCharsets.UTF_8));
       }
@@ -96,6 +97,18 @@ public final class DesignFolder {
         e.addSuppressed(left);
       }
       throw e;
+    }
+  }
+
+  /** The folder of a temporary name, which a complaint should not name. */
+  private static void begin(Path parent, Path fresh) throws IOException {
+    try {
+      Files.createDirectories(parent);
+      Files.createDirectory(fresh);
+    } catch (FileAlreadyExistsException e) {
+      throw new IOException(e.getFile() + " must be a folder, is a file", e);
+    } catch (AccessDeniedException e) {
+      throw new IOException(parent + " must be a folder that may be written to, it or what it lies in may not", e);
     }
   }
 

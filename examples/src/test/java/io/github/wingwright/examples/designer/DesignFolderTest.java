@@ -64,6 +64,26 @@ class DesignFolderTest {
   }
 
   @Test
+  void a_file_in_place_of_the_folder_above_is_named_with_what_it_must_be() throws IOException {
+    Path file = Files.writeString(temporary.resolve("designs"), "a file");
+    assertThatThrownBy(() -> DesignFolder.write(file.resolve("glider"), Map.of("report.html", "new")))
+        .isInstanceOf(IOException.class)
+        .hasMessage(file + " must be a folder, is a file");
+    assertThat(ProgramRun.contents(temporary)).containsExactly("designs");
+  }
+
+  /** To the one who may do everything no folder is closed. */
+  @Test
+  void a_folder_that_is_closed_is_named_and_not_a_temporary_one() throws IOException {
+    Path closed = Files.createDirectory(temporary.resolve("closed"));
+    assumeTrue(closed.toFile().setWritable(false) && !Files.isWritable(closed));
+    assertThatThrownBy(() -> DesignFolder.write(closed.resolve("glider"), Map.of("report.html", "new")))
+        .isInstanceOf(IOException.class)
+        .hasMessage(closed + " must be a folder that may be written to, it or what it lies in may not");
+    assertThat(ProgramRun.contents(closed)).isEmpty();
+  }
+
+  @Test
   void what_the_program_did_not_write_is_moved_over() throws IOException {
     Path folder = temporary.resolve("glider");
     DesignFolder.write(folder, Map.of("report.html", "old"), Map.of("parts/old.stl", new byte[] {1}));
