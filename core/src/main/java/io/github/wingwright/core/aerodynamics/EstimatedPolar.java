@@ -34,6 +34,8 @@ import java.util.Objects;
  * likely   c_a + 0.7·s·0.15·(t + m) + k·(c_l − c_l0)²,    k = (0.15 + 0.5·s)/2π
  * s        1 below 3·10⁴, falling with log Re to 0 at 1.5·10⁵: how separated the flow is
  * }</pre>
+ * with C_f the friction coefficient of a laminar plate ({@link SkinFriction#laminar}), t and m the greatest thickness and camber
+ * over the chord, c_l0 the lift coefficient of least drag.
  *
  * <p>On the section of 6 % camber and 9 % thickness, measured 0.028 and 0.036 at 6·10⁴, the likely value is 0.029; on the
  * symmetric one of 9 %, measured 0.0118, it is 0.025 and the least is 0.0109. That is how well one can know it.

@@ -12,7 +12,6 @@ import io.github.wingwright.core.performance.ThrowCheck;
 import io.github.wingwright.core.quantity.Angle;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.Mass;
-import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.quantity.Time;
 import io.github.wingwright.core.report.Block;
 import io.github.wingwright.core.report.Chapter;

@@ -12,7 +12,6 @@ import io.github.wingwright.core.mass.MassItem;
 import io.github.wingwright.core.performance.GlidePoint;
 import io.github.wingwright.core.performance.ThrowCheck;
 import io.github.wingwright.core.quantity.Area;
-import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
 import io.github.wingwright.core.report.Block;
 import io.github.wingwright.core.report.Chapter;

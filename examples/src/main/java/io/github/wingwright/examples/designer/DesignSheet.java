@@ -8,7 +8,6 @@ import io.github.wingwright.core.performance.ThrowCheck;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.MinusSign;
 import io.github.wingwright.core.quantity.NamedUnit;
-import io.github.wingwright.core.quantity.Speed;
 import io.github.wingwright.core.quantity.Time;
 import io.github.wingwright.core.report.Entry;
 import io.github.wingwright.stability.TrimmedPolar;

@@ -63,9 +63,9 @@
  * wake that meets another surface is felt through a core of half a strip's width.
  *
  * <h2>Policies</h2>
- * Plain SI doubles inside; what a user builds and asks takes quantities as well. NaN and infinity refused where values come in. Surfaces that coincide are an {@code
- * IllegalArgumentException} that names them; a singular lattice is an {@code IllegalStateException} that names the
- * surface. Everything public is immutable.
+ * Plain SI doubles inside; what a user builds and asks takes quantities as well. NaN and infinity refused where values come
+ * in. Surfaces that coincide are an {@code IllegalArgumentException} that names them; a singular lattice is an {@code
+ * IllegalStateException} that names the surface. Everything public is immutable.
  *
  * <h2>Sources</h2>
  * J. J. Bertin and M. L. Smith, Aerodynamics for Engineers (the classic swept wing); C. E. Lan, Journal of Aircraft 11
