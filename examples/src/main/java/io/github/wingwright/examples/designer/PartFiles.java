@@ -16,6 +16,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /** The files from which the parts are made: what lies on each bed, all in one package, each part alone, full-size drawings, ribs as listings. */
 final class PartFiles {
@@ -47,7 +48,10 @@ final class PartFiles {
       for (Part part : pieces) {
         files.put(path(part), StlFile.bytes(part));
       }
-      files.put(PRINT_LIST, text(new PrintListFile(plan.list(), pieces, beds).csv()));
+      // Shims as they are made: one that lies at a slant has a shorter box.
+      Stream<Part> shims = parts.parts().stream().filter(PartsInHand::isShim);
+      List<Part> listed = Stream.concat(pieces.stream().filter(part -> !PartsInHand.isShim(part)), shims).toList();
+      files.put(PRINT_LIST, text(new PrintListFile(plan.list(), listed, beds).csv()));
       for (Template template : parts.templates()) {
         String name = "templates/" + fileName(template.title());
         files.put(name + ".svg", template.svg().getBytes(StandardCharsets.UTF_8));

@@ -102,6 +102,15 @@ class PartFilesTest {
     assertThat(why).containsAnyOf("The parts do not go on the bed: ", "The parts are whole; cut for this machine");
   }
 
+  @Test
+  void pieces_and_a_long_shim_go_on_the_beds_of_a_machine_that_the_section_just_fits() {
+    Map<String, byte[]> tight = PartFiles.of(design, withMachine("70 mm"));
+    assertThat(tight).containsKey("beds/bed-1.3mf").doesNotContainKey("beds/too-large.txt");
+    // At a slant the box around the shim is shorter than the shim.
+    assertThat(new String(tight.get("print-list.csv"), StandardCharsets.UTF_8).lines())
+        .anyMatch(line -> line.matches("shim of 0.5°,1,.*,0 to 88.5 mm,none,1,parts/shim-of-0.5-deg.stl,[0-9]+"));
+  }
+
   private static GliderBrief withMachine(String side) {
     String volume = "{ \"width\": \"" + side + "\", \"depth\": \"" + side + "\", \"height\": \"" + side + "\" }";
     return GliderBrief.from(BriefFile.parse("small.json", ProgramRun.changed(
