@@ -250,7 +250,11 @@ final class BuildPage {
           .ifPresent(
               filling ->
                   fillings.add(
-                      filling.mass().format(units.mass(), 3) + " of " + ware.words() + ", which reach to " + filling.reach().format(units.length(), 2)));
+                      filling.mass().format(units.mass(), 3)
+                          + " of "
+                          + ware.words()
+                          + ", up to "
+                          + filling.reach().format(units.length(), 2)));
     }
     return fillings.length() == 0
         ? ""

@@ -85,7 +85,7 @@ class MakingAndTestingTest {
   @Test
   void ballast_that_finds_no_room_in_the_tip_weighs_more() {
     assertThat(page)
-        .contains("about 22.7 g of steel nuts, which reach to 22 mm, or 28.7 g of modelling clay, which reach to 53 mm behind the tip")
+        .contains("about 22.7 g of steel nuts, up to 22 mm, or 28.7 g of modelling clay, up to 53 mm behind the tip")
         .contains("The printed body is closed all around: cut an opening into one side of the nose");
   }
 
@@ -172,7 +172,8 @@ class MakingAndTestingTest {
   void the_same_brief_twice_changes_nothing() {
     String same = ProgramRun.write(temporary, ProgramRun.builtInBrief());
     ProgramRun run = ProgramRun.of(temporary.resolve("out"), same, same);
-    assertThat(run.out()).contains("Changed from hall-glider, first brief to hall-glider, second brief", "Of these 0 better, 0 worse").doesNotContain("launched level");
+    assertThat(run.out()).contains("Changed from hall-glider, first brief to hall-glider, second brief", "Of these 0 better, 0 worse")
+        .doesNotContain("launched level");
   }
 
   @Test

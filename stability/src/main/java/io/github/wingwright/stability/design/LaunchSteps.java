@@ -23,9 +23,14 @@ final class LaunchSteps {
         "launch speed off the elastic",
         "V_l",
         ElasticLaunch.SPEED,
-        Step.given("part of the energy that reaches the glider", "η", elastic.efficiency(), elastic.isUsualEfficiency() ? Source.COMMON_PRACTICE : Source.BRIEF),
+        Step.given(
+            "part of the energy that reaches the glider",
+            "η",
+            elastic.efficiency(),
+            elastic.isUsualEfficiency() ? Source.COMMON_PRACTICE : Source.BRIEF),
         Step.given("energy of the stretched elastic", "E", elastic.energy(), Source.library("area under the pull of the brief")),
         mass,
-        Step.given("mass of the elastic", "m_e", elastic.elasticMass(), elastic.elasticMass().isPositive() ? Source.BRIEF : NOT_TOLD));
+        Step.given(
+            "mass of the elastic", "m_e", elastic.elasticMass(), elastic.elasticMass().isPositive() ? Source.BRIEF : NOT_TOLD));
   }
 }
