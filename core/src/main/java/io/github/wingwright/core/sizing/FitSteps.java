@@ -76,10 +76,10 @@ final class FitSteps {
             "radius of curvature at the nose tip",
             "R",
             Length.METRE,
-            "from the contour a millionth of the diameter behind the tip",
+            "twice the value a millionth of the diameter behind the tip less that at two millionths",
             "R = r²/(2·x) as x goes to 0; what is left is the difference from twice as far behind",
-            v -> NoseStrength.tipRadius(shape, v[0], v[1], 1e-6),
-            v -> v[2] - NoseStrength.tipRadius(shape, v[0], v[1], 2e-6),
+            v -> NoseStrength.tipRadius(shape, v[0], v[1], NoseStrength.BEHIND),
+            v -> v[2] - NoseStrength.tipRadius(shape, v[0], v[1], 2.0 * NoseStrength.BEHIND),
             Source.DEFINITION,
             length,
             diameter);

@@ -32,6 +32,9 @@ import java.util.Optional;
  * turn, F ≤ π²·EI/L² (Euler).
  */
 public final class NoseStrength {
+  /** How far behind the tip its radius is looked for, in diameters. */
+  static final double BEHIND = 1e-6;
+
   /** Mean force of the impact. */
   public static final Formula IMPACT_FORCE =
       Formula.named("mean force when the nose hits a wall")
@@ -157,14 +160,18 @@ public final class NoseStrength {
             Strength.LIMIT,
             rule,
             true,
-            (length, diameter) -> MarginFormulas.above(tipRadius(shape, length, diameter, 1e-6), least.si()),
-            (length, diameter, unit) -> "with a radius of " + Advised.down(tipRadius(shape, length, diameter, 1e-6), unit, 3))
+            (length, diameter) -> MarginFormulas.above(tipRadius(shape, length, diameter, BEHIND), least.si()),
+            (length, diameter, unit) -> "with a radius of " + Advised.down(tipRadius(shape, length, diameter, BEHIND), unit, 3))
             .reckonedBy((length, diameter) -> FitSteps.noseRadius(shape, length, diameter, least));
   }
 
-  /** Radius of curvature of the tip, from a place so many diameters behind it [m]. */
+  /** Radius of curvature of the tip, from places so many and twice as many diameters behind it [m]. */
   static double tipRadius(BodyShape shape, double length, double diameter, double behind) {
-    double x = behind * diameter;
+    double near = radiusFrom(shape, length, diameter, behind * diameter);
+    return Math.max(2.0 * near - radiusFrom(shape, length, diameter, 2.0 * behind * diameter), 0.0);
+  }
+
+  private static double radiusFrom(BodyShape shape, double length, double diameter, double x) {
     double r = shape.radius(x, length, diameter);
     return r * r / (2.0 * x);
   }
