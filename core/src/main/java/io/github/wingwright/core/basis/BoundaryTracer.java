@@ -5,6 +5,7 @@ import io.github.wingwright.core.basis.FeasibleRegion.Boundary;
 import io.github.wingwright.core.basis.FeasibleRegion.Point;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleBinaryOperator;
 import java.util.function.DoubleUnaryOperator;
 
 /** Follows the boundary of each consideration through a window, for a picture. */
@@ -30,11 +31,11 @@ final class BoundaryTracer {
     Consideration c = one.consideration();
     List<List<Point>> lines = new ArrayList<>();
     if (one.isTarget()) {
-      follow(l -> c.preferredDiameter(l).orElse(Double.NaN), lines);
+      follow(l -> c.preferredDiameter(l).orElse(Double.NaN), (l, d) -> d, lines);
       return lines;
     }
-    follow(l -> window.left(c, l).lower(), lines);
-    follow(l -> window.left(c, l).upper(), lines);
+    follow(l -> window.left(c, l).lower(), (l, d) -> Math.min(d, window.left(c, l).upper()), lines);
+    follow(l -> window.left(c, l).upper(), (l, d) -> Math.max(d, window.left(c, l).lower()), lines);
     across(c, lines);
     return lines;
   }
@@ -70,7 +71,8 @@ final class BoundaryTracer {
     return j == STEPS ? lengths.upper() : lengths.lower() + lengths.width() * j / STEPS;
   }
 
-  private void follow(DoubleUnaryOperator curve, List<List<Point>> lines) {
+  /** Follows a curve; where it jumps, it goes upright to what the other function makes of the length and of its value behind. */
+  private void follow(DoubleUnaryOperator curve, DoubleBinaryOperator upright, List<List<Point>> lines) {
     List<Point> line = new ArrayList<>();
     Point previous = new Point(length(0), curve.applyAsDouble(length(0)));
     if (inside(previous)) {
@@ -80,7 +82,7 @@ final class BoundaryTracer {
       Point next = new Point(length(j), curve.applyAsDouble(length(j)));
       if (inside(next) != inside(previous)) {
         boolean beyond = Double.isFinite(next.diameter()) && Double.isFinite(previous.diameter());
-        line.add(beyond ? crossing(previous, next) : last(curve, previous, next));
+        line.addAll(beyond ? List.of(crossing(previous, next)) : jump(curve, upright, previous, next));
       }
       if (inside(next)) {
         line.add(next);
@@ -103,20 +105,29 @@ final class BoundaryTracer {
     return diameters.contains(p.diameter());
   }
 
-  /** Where a curve that is known inside the window only leaves it: a line must not end in the open. */
-  private Point last(DoubleUnaryOperator curve, Point a, Point b) {
-    Point in = inside(a) ? a : b;
-    double out = inside(a) ? b.length() : a.length();
+  /**
+   * How a curve leaves or enters the window that has no diameter on the other side: at one length it jumps, and the boundary
+   * runs upright from there, to the edge of the window or as far as there are bodies. A line must not end in the open.
+   */
+  private List<Point> jump(DoubleUnaryOperator curve, DoubleBinaryOperator upright, Point a, Point b) {
+    boolean leaves = inside(a);
+    Point in = leaves ? a : b;
+    Point out = leaves ? b : a;
     for (int i = 0; i < HALVINGS; i++) {
-      double middle = 0.5 * (in.length() + out);
+      double middle = 0.5 * (in.length() + out.length());
       Point there = new Point(middle, curve.applyAsDouble(middle));
       if (inside(there)) {
         in = there;
       } else {
-        out = middle;
+        out = there;
       }
     }
-    return in;
+    double end = window.search(in.length()).clamp(upright.applyAsDouble(in.length(), out.diameter()));
+    Point edge = new Point(in.length(), diameters.clamp(end));
+    if (Double.isNaN(edge.diameter()) || edge.diameter() == in.diameter()) {
+      return List.of(in);
+    }
+    return leaves ? List.of(in, edge) : List.of(edge, in);
   }
 
   private Point crossing(Point a, Point b) {

@@ -27,6 +27,11 @@ final class HtmlWriter {
   private static final Pattern INDEXED =
       Pattern.compile("(?<![\\p{L}\\p{N}_.])(\\p{L})_((?:[\\p{L}\\p{N}]\\p{M}?){1,3})(?![\\p{L}\\p{N}_])");
 
+  /** The blank between a number and the unit behind it; what may be a word as well, as "in", is none. */
+  private static final Pattern BEFORE_UNIT =
+      Pattern.compile(
+          "(?<=[0-9]) (?=(?:%|°C?|[µmck]?m[²³⁴]?|L|[mk]?g|[mk]?[NWJ]|[hkMG]?Pa|lb|rad|Hz|kt|ft|min|[shK])(?![\\p{L}\\p{N}]))");
+
   private static final Pattern VIEW_BOX = Pattern.compile("viewBox=\"[-0-9.]+ [-0-9.]+ ([0-9.]+) ([0-9.]+)\"");
   private static final double TALL = 0.92;
 
@@ -134,7 +139,7 @@ final class HtmlWriter {
 
   private static void cell(StringBuilder out, String element, boolean number, String text) {
     out.append('<').append(element).append(number ? " class=\"number\">" : ">");
-    out.append(prose(text)).append("</").append(element).append('>');
+    out.append(BEFORE_UNIT.matcher(prose(text)).replaceAll("\u00a0")).append("</").append(element).append('>');
   }
 
   /** Columns in which every cell that is not empty begins as a number does, set to the right. */

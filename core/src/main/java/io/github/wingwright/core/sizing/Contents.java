@@ -279,7 +279,7 @@ public final class Contents {
   }
 
   Step wallStep() {
-    return Step.given("wall", "w", Length.metres(wall), Source.BRIEF);
+    return Step.given("wall around the contents", "w", Length.metres(wall), Source.BRIEF);
   }
 
   Step clearanceStep() {

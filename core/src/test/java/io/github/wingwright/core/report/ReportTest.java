@@ -18,6 +18,7 @@ import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
@@ -150,6 +151,19 @@ class ReportTest {
     assertThat(report().toHtml())
         .contains("<th>part</th><th class=\"number\">mass [g]</th>")
         .contains("<td>nose</td><td class=\"number\">6</td>");
+  }
+
+  @Test
+  void aNumberInACellKeepsItsUnitOnItsLineAndAWordMayFollowOnTheNext() {
+    List<String> bound = List.of("a 12 mm pod", "± 2.5 %", "-5 °C to 60 °C", "8 g, 1.2 g/m²", "0.03 N·m (late)", "692 cm²");
+    List<String> free = List.of("3 to 14", "2 pieces", "5 walls", "1 in 20", "4 made", "2 grey", "wing 2 m\u00e2t", "2 (mm)");
+    List<List<String>> rows = Stream.concat(bound.stream(), free.stream()).map(List::of).toList();
+    Report report = new Report("t", "", List.of(Chapter.of("c", new Block.Table(List.of("50 mm"), rows))));
+    assertThat(report.toHtml())
+        .contains(">50\u00a0mm</th>", "a 12\u00a0mm pod<", "± 2.5\u00a0%<", "5\u00a0°C to 60\u00a0°C<", "8\u00a0g, 1.2\u00a0g/m²<")
+        .contains("0.03\u00a0N·m (late)<", "692\u00a0cm²<")
+        .contains(free.stream().map(text -> ">" + text + "<").toList());
+    assertThat(report.toMarkdown()).doesNotContain("\u00a0");
   }
 
   @Test

@@ -498,6 +498,56 @@ class FeasibleRegionTest {
   }
 
   @Test
+  void a_boundary_runs_upright_where_the_diameters_that_are_left_jump() {
+    // A piece that stands is 310 mm long however thick it is; one that lies at a slant is longer, but only while it is thin.
+    Length side = Length.millimetres(310);
+    Consideration bed = BuildSpace.fitsInto(side, side, side, 1, Length.ZERO);
+    List<List<Point>> lines = region(List.of(bed)).boundaries().get(0).lines();
+    assertThat(lines).hasSize(1);
+    List<Point> ends = List.of(lines.get(0).get(0), lines.get(0).get(lines.get(0).size() - 1));
+    assertThat(ends)
+        .anySatisfy(
+            p -> {
+              assertThat(p.length()).isCloseTo(0.31, within(1e-6));
+              assertThat(p.diameter()).isEqualTo(DIAMETERS.upper());
+            })
+        .anySatisfy(p -> assertThat(p.diameter()).isEqualTo(DIAMETERS.lower()));
+  }
+
+  @Test
+  void a_boundary_between_two_diameters_and_none_runs_upright_between_the_two() {
+    Consideration slab =
+        new Consideration() {
+          @Override
+          public String name() {
+            return "slab";
+          }
+
+          @Override
+          public Strength strength() {
+            return Strength.LIMIT;
+          }
+
+          @Override
+          public Source source() {
+            return Source.BRIEF;
+          }
+
+          @Override
+          public double margin(double length, double diameter) {
+            return length > 0.3 ? -1.0 : Math.min(diameter - 0.1, 0.2 - diameter);
+          }
+        };
+    List<List<Point>> lines = region(List.of(slab)).boundaries().get(0).lines();
+    assertThat(lines).hasSize(2).allSatisfy(
+        line -> {
+          assertThat(line).allSatisfy(p -> assertThat(p.diameter()).isBetween(0.1 - 1e-6, 0.2 + 1e-6));
+          assertThat(line.get(line.size() - 1).length()).isCloseTo(0.3, within(1e-6));
+          assertThat(line.get(line.size() - 1).diameter() + line.get(0).diameter()).isCloseTo(0.3, within(1e-5));
+        });
+  }
+
+  @Test
   void the_boundaries_for_a_picture_stay_inside_the_window() {
     Random random = new Random(35);
     for (int k = 0; k < 20; k++) {

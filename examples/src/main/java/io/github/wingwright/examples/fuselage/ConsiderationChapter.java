@@ -95,7 +95,8 @@ final class ConsiderationChapter {
             .replace("\"" + c.nameIn(units.length()) + "\" with ", "");
     boolean measured =
         !words.startsWith("\"") && !words.contains("contents") && one.decision().applies();
-    return measured ? ". This body: " + words : "";
+    int other = words.indexOf(", or ");
+    return measured ? ". This body: " + (other < 0 ? words : words.substring(0, other)) : "";
   }
 
   private static String strength(Weighed one) {

@@ -10,6 +10,7 @@ import io.github.wingwright.core.report.Block;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -51,6 +52,18 @@ class MarginTableTest {
       }
     }
     assertThat(numbers).isGreaterThanOrEqualTo(3);
+  }
+
+  @Test
+  void a_rule_tells_what_the_body_comes_to_and_no_other_way_out() {
+    List<String> rules =
+        new ConsiderationChapter(FuselageRun.study(FuselageRun.brief("survey-aeroplane")))
+            .chapter().blocks().stream()
+                .filter(Block.Points.class::isInstance)
+                .flatMap(b -> ((Block.Points) b).points().stream())
+                .toList();
+    // Four pieces of a body of 900 mm that overlap by 12 mm: (900 + 3·12)/4.
+    assertThat(rules.get(0)).startsWith("fits into").endsWith("This body: pieces of 234 mm");
   }
 
   private static String shown(BodyStudy study, double metres) {
