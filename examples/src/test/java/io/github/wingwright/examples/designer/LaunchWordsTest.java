@@ -29,7 +29,7 @@ class LaunchWordsTest {
                 + " \"glider_mass\": \"52 g\" }, \"height\": \"1.5 m\" }");
     run = ProgramRun.of(folder, ProgramRun.write(folder, brief));
     page = Files.readString(folder.resolve("hall-glider").resolve("BUILD.md"));
-    report = Files.readString(folder.resolve("hall-glider").resolve("report.html"));
+    report = Files.readString(folder.resolve("hall-glider").resolve("report.html")).replace('\u00a0', ' ');
   }
 
   private static List<String> fly() {
