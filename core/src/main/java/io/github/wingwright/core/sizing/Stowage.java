@@ -16,6 +16,7 @@ import java.util.List;
  */
 record Stowage(List<Thing> things, double wall, double clearance, double gap, boolean anyOrder) {
   private static final int ROOM_STATIONS = 48;
+  private static final int HALVINGS = 30;
 
   /** Keeps a copy. */
   Stowage {
@@ -82,7 +83,7 @@ record Stowage(List<Thing> things, double wall, double clearance, double gap, bo
   private double room(
       Thing thing, double front, double from, double to, BodyShape shape, double length, double diameter) {
     double along = thing.length().si();
-    double level = shape.centreHeight(Math.min(front + 0.5 * along, length), length, diameter);
+    double level = level(thing, front, shape, length, diameter);
     double least = Double.POSITIVE_INFINITY;
     for (int i = 0; i <= ROOM_STATIONS; i++) {
       double part = (from + (to - from) * i / ROOM_STATIONS) * along;
@@ -168,12 +169,29 @@ record Stowage(List<Thing> things, double wall, double clearance, double gap, bo
     if (start >= widest || fitsAlong(thing, start, true, shape, length, diameter)) {
       return start;
     }
+    double in = widest;
+    if (thing.form() == Thing.Form.SPHERE && !fitsAlong(thing, widest, true, shape, length, diameter)) {
+      // The fore half of a ball that fits nowhere else may fit with its middle at the widest place.
+      double middled = Math.max(start, Contour.greatestSection(shape, length, diameter) - 0.5 * thing.length().si());
+      in = fitsAlong(thing, middled, true, shape, length, diameter) ? middled : widest;
+    }
     double out = start;
-    // The fore half of a ball that fits nowhere else may fit with its middle at the widest place.
-    double middled = Math.max(start, Contour.greatestSection(shape, length, diameter) - 0.5 * thing.length().si());
-    boolean only = thing.form() == Thing.Form.SPHERE && !fitsAlong(thing, widest, true, shape, length, diameter);
-    double in = only && fitsAlong(thing, middled, true, shape, length, diameter) ? middled : widest;
-    for (int i = 0; i < 30; i++) {
+    if (!fitsAtEnds(thing, start, true, shape, length, diameter)) {
+      // No place is ahead of the first at which the ends fit, and on most bodies it is that one.
+      double first = in;
+      for (int i = 0; i < HALVINGS; i++) {
+        double middle = 0.5 * (first + out);
+        if (fitsAtEnds(thing, middle, true, shape, length, diameter)) {
+          first = middle;
+        } else {
+          out = middle;
+        }
+      }
+      if (fitsAlong(thing, first, true, shape, length, diameter)) {
+        return first;
+      }
+    }
+    for (int i = 0; i < HALVINGS; i++) {
       double middle = 0.5 * (in + out);
       if (fitsAlong(thing, middle, true, shape, length, diameter)) {
         in = middle;
@@ -189,25 +207,43 @@ record Stowage(List<Thing> things, double wall, double clearance, double gap, bo
    * middle line may bend.
    */
   private boolean fitsAlong(Thing thing, double front, boolean foreHalf, BodyShape shape, double length, double diameter) {
-    double along = thing.length().si();
+    if (!fitsAtEnds(thing, front, foreHalf, shape, length, diameter)) {
+      return false;
+    }
     int points = foreHalf ? ROOM_STATIONS / 2 : ROOM_STATIONS;
     double end = foreHalf ? 0.5 : 1.0;
-    double level = shape.centreHeight(Math.min(front + 0.5 * along, length), length, diameter);
-    for (int i = 0; i <= points; i++) {
-      double part = end * i / points;
-      double x = front + part * along;
-      if (x > length) {
-        return false;
-      }
-      double lost = 2.0 * (wall + clearance);
-      double width = shape.width(x, length, diameter) - lost;
-      double height = shape.height(x, length, diameter) - lost;
-      double aside = Math.abs(shape.centreHeight(x, length, diameter) - level);
-      if (!thing.fits(part * along, width, height, aside)) {
+    double level = level(thing, front, shape, length, diameter);
+    for (int i = 1; i < points; i++) {
+      if (!fitsAt(thing, front, end * i / points, level, shape, length, diameter)) {
         return false;
       }
     }
     return true;
+  }
+
+  private boolean fitsAtEnds(Thing thing, double front, boolean foreHalf, BodyShape shape, double length, double diameter) {
+    double level = level(thing, front, shape, length, diameter);
+    return fitsAt(thing, front, 0.0, level, shape, length, diameter)
+        && fitsAt(thing, front, foreHalf ? 0.5 : 1.0, level, shape, length, diameter);
+  }
+
+  /** How high a thing lies: on the middle line in its own middle. */
+  private static double level(Thing thing, double front, BodyShape shape, double length, double diameter) {
+    return shape.centreHeight(Math.min(front + 0.5 * thing.length().si(), length), length, diameter);
+  }
+
+  /** Whether a thing fits at some part of its length. */
+  private boolean fitsAt(
+      Thing thing, double front, double part, double level, BodyShape shape, double length, double diameter) {
+    double along = part * thing.length().si();
+    double x = front + along;
+    if (x > length) {
+      return false;
+    }
+    double lost = 2.0 * (wall + clearance);
+    double width = shape.width(x, length, diameter) - lost;
+    double height = shape.height(x, length, diameter) - lost;
+    return thing.fits(along, width, height, Math.abs(shape.centreHeight(x, length, diameter) - level));
   }
 
   /** The least length of the stoutest body that holds everything. */
