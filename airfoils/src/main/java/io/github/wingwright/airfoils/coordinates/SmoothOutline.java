@@ -2,6 +2,7 @@
 package io.github.wingwright.airfoils.coordinates;
 
 import io.github.wingwright.airfoils.Contour;
+import io.github.wingwright.core.numerics.GoldenSection;
 import java.util.Objects;
 
 /**
@@ -82,17 +83,7 @@ public final class SmoothOutline {
     }
     double a = s[Math.max(i - 1, 0)];
     double b = s[Math.min(i + 1, s.length - 1)];
-    double ratio = 0.5 * (Math.sqrt(5) - 1);
-    for (int k = 0; k < 60; k++) {
-      double c = b - ratio * (b - a);
-      double d = a + ratio * (b - a);
-      if (at(c, x, bendX) < at(d, x, bendX)) {
-        b = d;
-      } else {
-        a = c;
-      }
-    }
-    return 0.5 * (a + b);
+    return GoldenSection.greatest(t -> -at(t, x, bendX), a, b, 60);
   }
 
   /** Abscissa of the most forward point of the curve [chords]. */

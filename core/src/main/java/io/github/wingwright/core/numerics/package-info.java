@@ -12,6 +12,8 @@
  *       <td>{@code Roots.find(x -> x * x - 2, 1, 2, tolerance)} is √2</td></tr>
  *   <tr><td>{@link io.github.wingwright.core.numerics.Minimum}</td><td>where a function is least</td>
  *       <td>{@code Minimum.within(x -> (x - 3) * (x - 3), 0, 10, tolerance)} is at 3</td></tr>
+ *   <tr><td>{@link io.github.wingwright.core.numerics.GoldenSection}</td><td>where it is greatest, inside of other searches</td>
+ *       <td>{@code GoldenSection.greatest(x -> -Math.abs(x - 3), 0, 10, 50)} is 3</td></tr>
  *   <tr><td>{@link io.github.wingwright.core.numerics.Quadrature}</td><td>the integral of a function</td>
  *       <td>{@code Quadrature.integrate(Math::sin, 0, Math.PI, tolerance)} is 2</td></tr>
  *   <tr><td>{@link io.github.wingwright.core.numerics.TriangularFactors}</td><td>many equations, solved for many right sides</td>

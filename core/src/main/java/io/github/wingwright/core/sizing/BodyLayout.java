@@ -449,7 +449,7 @@ public final class BodyLayout {
     Door.positive(ballastFromNose, "distance of the ballast from the nose");
     if (emptyShare == wantedShare) {
       throw new IllegalArgumentException(
-          "wanted place of the centre of gravity must lie ahead of the one without ballast, was " + wantedShare + " like it");
+          "wanted place of the centre of gravity must be less than the place without ballast, " + emptyShare + " of the length, was the same");
     }
     NoseBallast balance = new NoseBallast(most, empty, emptyShare, wantedShare, ballastFromNose);
     return new LengthWithin(

@@ -6,6 +6,7 @@ import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Step;
 import io.github.wingwright.core.basis.Strength;
 import io.github.wingwright.core.basis.Wording;
+import io.github.wingwright.core.numerics.GoldenSection;
 import io.github.wingwright.core.quantity.Length;
 import io.github.wingwright.core.quantity.NamedUnit;
 import java.util.Optional;
@@ -106,7 +107,7 @@ record BodyMargin(
       }
     }
     if (!hold && Double.isNaN(first) && !Double.isNaN(peak)) {
-      double top = peak(length, peak / ratio, peak * ratio);
+      double top = GoldenSection.greatest(d -> margin(length, d), peak / ratio, peak * ratio, SECTIONS);
       first = margin(length, top) >= 0.0 ? top : first;
       last = first;
     }
@@ -116,23 +117,6 @@ record BodyMargin(
     return hold
         ? Interval.atLeast(end(length, search.upper(), last))
         : new Interval(end(length, first, search.lower()), end(length, last, search.upper()));
-  }
-
-  /** The diameter of the greatest margin in a part, by golden sections. */
-  private double peak(double length, double from, double to) {
-    double golden = 0.5 * (Math.sqrt(5.0) - 1.0);
-    double low = from;
-    double high = to;
-    for (int i = 0; i < SECTIONS; i++) {
-      double left = high - golden * (high - low);
-      double right = low + golden * (high - low);
-      if (margin(length, left) >= margin(length, right)) {
-        high = right;
-      } else {
-        low = left;
-      }
-    }
-    return 0.5 * (low + high);
   }
 
   /** Where it changes between a diameter that holds and one that fails: the last that holds. */

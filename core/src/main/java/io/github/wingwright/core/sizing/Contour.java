@@ -2,6 +2,7 @@
 package io.github.wingwright.core.sizing;
 
 import io.github.wingwright.core.geometry.BodyShape;
+import io.github.wingwright.core.numerics.GoldenSection;
 import java.util.function.DoubleUnaryOperator;
 
 /** Lines along a body: its top, its belly, and how far it is thick. */
@@ -28,22 +29,10 @@ final class Contour {
         lowest = i;
       }
     }
-    double golden = 0.5 * (Math.sqrt(5.0) - 1.0);
     double low = station.applyAsDouble(Math.max(0.0, (lowest - 1.0) / stations));
     double high = station.applyAsDouble(Math.min(1.0, (lowest + 1.0) / stations));
-    for (int i = 0; i < SECTIONS && high > low; i++) {
-      double left = high - golden * (high - low);
-      double right = low + golden * (high - low);
-      double atLeft = value.applyAsDouble(left);
-      double atRight = value.applyAsDouble(right);
-      least = Math.min(least, Math.min(atLeft, atRight));
-      if (atLeft <= atRight) {
-        high = right;
-      } else {
-        low = left;
-      }
-    }
-    return least;
+    double between = GoldenSection.greatest(x -> -value.applyAsDouble(x), low, high, SECTIONS);
+    return Math.min(least, value.applyAsDouble(between));
   }
 
   /** Top (1) or belly (−1) of the greatest section over the diameter: in every family it stays the same. */

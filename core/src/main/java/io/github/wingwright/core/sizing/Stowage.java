@@ -4,6 +4,7 @@ package io.github.wingwright.core.sizing;
 import io.github.wingwright.core.geometry.BodyShape;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoublePredicate;
 
 /**
  * Where the things of {@link Contents} go in a body, and what room they leave: on plain numbers in SI.
@@ -175,25 +176,25 @@ record Stowage(List<Thing> things, double wall, double clearance, double gap, bo
       double middled = Math.max(start, Contour.greatestSection(shape, length, diameter) - 0.5 * thing.length().si());
       in = fitsAlong(thing, middled, true, shape, length, diameter) ? middled : widest;
     }
-    double out = start;
+    double from = start;
     if (!fitsAtEnds(thing, start, true, shape, length, diameter)) {
       // No place is ahead of the first at which the ends fit, and on most bodies it is that one.
-      double first = in;
-      for (int i = 0; i < HALVINGS; i++) {
-        double middle = 0.5 * (first + out);
-        if (fitsAtEnds(thing, middle, true, shape, length, diameter)) {
-          first = middle;
-        } else {
-          out = middle;
-        }
-      }
+      double first = first(x -> fitsAtEnds(thing, x, true, shape, length, diameter), start, in);
       if (fitsAlong(thing, first, true, shape, length, diameter)) {
         return first;
       }
+      from = first;
     }
+    return first(x -> fitsAlong(thing, x, true, shape, length, diameter), from, in);
+  }
+
+  /** The first place that fits, by halving. */
+  private static double first(DoublePredicate fits, double from, double to) {
+    double out = from;
+    double in = to;
     for (int i = 0; i < HALVINGS; i++) {
       double middle = 0.5 * (in + out);
-      if (fitsAlong(thing, middle, true, shape, length, diameter)) {
+      if (fits.test(middle)) {
         in = middle;
       } else {
         out = middle;

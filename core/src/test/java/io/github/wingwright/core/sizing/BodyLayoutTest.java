@@ -338,6 +338,6 @@ class BodyLayoutTest {
         .withMessageStartingWith("wanted place of the centre of gravity must be 0.0 to 0.3");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> ballastAtMost(Mass.grams(6), Mass.grams(24), 0.38, 0.38, mm(10)))
-        .withMessageContaining("must lie ahead");
+        .withMessageContaining("must be less than the place without ballast, 0.38 of the length");
   }
 }

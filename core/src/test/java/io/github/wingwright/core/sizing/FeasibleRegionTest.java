@@ -381,7 +381,7 @@ class FeasibleRegionTest {
     FuselageSizing sizing =
         FuselageSizing.of(BodyShape.noseCylinderCone(1.5, 2.5))
             .considering(Considerations.lengthAtLeast(Length.millimetres(170)))
-            .considering(new OwnMargin("a hand goes around it", diameter -> 1 - Math.PI * diameter / 0.1))
+            .considering(new OwnMargin("a hand goes around it", (length, diameter) -> 1 - Math.PI * diameter / 0.1))
             .considering(Considerations.diameterAtLeast(Length.millimetres(40)));
     Conflict conflict =
         sizing.region(Interval.between(0.06, 0.6), Interval.between(0.003, 0.2)).conflict().orElseThrow();
@@ -469,28 +469,7 @@ class FeasibleRegionTest {
   @Test
   void a_steep_boundary_runs_to_the_edge_of_the_window() {
     // d ≥ 0.1 m + 20·(0.3 m − L), within one step of the tracer from 0.1 to 0.3 m: at L = 0.29 m no diameter is left.
-    Consideration steep =
-        new Consideration() {
-          @Override
-          public String name() {
-            return "steep";
-          }
-
-          @Override
-          public Strength strength() {
-            return Strength.LIMIT;
-          }
-
-          @Override
-          public Source source() {
-            return Source.BRIEF;
-          }
-
-          @Override
-          public double margin(double length, double diameter) {
-            return diameter - (0.1 + 20.0 * (0.3 - length));
-          }
-        };
+    Consideration steep = new OwnMargin("steep", (length, diameter) -> diameter - (0.1 + 20.0 * (0.3 - length)));
     List<Point> line = region(List.of(steep)).boundaries().get(0).lines().get(0);
     assertThat(line.get(0).length()).isCloseTo(0.29, within(1e-6));
     assertThat(line.get(0).diameter()).isCloseTo(DIAMETERS.upper(), within(1e-5));
@@ -517,27 +496,7 @@ class FeasibleRegionTest {
   @Test
   void a_boundary_between_two_diameters_and_none_runs_upright_between_the_two() {
     Consideration slab =
-        new Consideration() {
-          @Override
-          public String name() {
-            return "slab";
-          }
-
-          @Override
-          public Strength strength() {
-            return Strength.LIMIT;
-          }
-
-          @Override
-          public Source source() {
-            return Source.BRIEF;
-          }
-
-          @Override
-          public double margin(double length, double diameter) {
-            return length > 0.3 ? -1.0 : Math.min(diameter - 0.1, 0.2 - diameter);
-          }
-        };
+        new OwnMargin("slab", (length, diameter) -> length > 0.3 ? -1.0 : Math.min(diameter - 0.1, 0.2 - diameter));
     List<List<Point>> lines = region(List.of(slab)).boundaries().get(0).lines();
     assertThat(lines).hasSize(2).allSatisfy(
         line -> {

@@ -397,7 +397,7 @@ class FuselageSizingTest {
             .considering(Considerations.lengthAtMost(Length.millimetres(256)))
             .considering(Considerations.finenessWithin(6, 10))
             .considering(Considerations.enclosing(Volume.cubicCentimetres(60), new PackingFraction(0.6)))
-            .considering(new OwnMargin("fills the hoop", diameter -> diameter / 0.3 - 1.0));
+            .considering(new OwnMargin("fills the hoop", (length, diameter) -> diameter / 0.3 - 1.0));
 
     assertThat(sizing.diameterRange().variable()).isEqualTo("fuselage diameter at length 256 mm");
     assertThat(sizing.diameterRange().impossible()).extracting(Bound::name).containsExactly("fills the hoop");

@@ -58,7 +58,7 @@ class NegotiationPropertyTest {
     }
     if (random.nextBoolean()) {
       double circumference = 0.05 + 0.3 * random.nextDouble();
-      set.add(new OwnMargin("a hand goes around it", diameter -> 1 - Math.PI * diameter / circumference));
+      set.add(new OwnMargin("a hand goes around it", (length, diameter) -> 1 - Math.PI * diameter / circumference));
     }
     return set;
   }

@@ -4,10 +4,10 @@ package io.github.wingwright.core.sizing;
 import io.github.wingwright.core.basis.Consideration;
 import io.github.wingwright.core.basis.Source;
 import io.github.wingwright.core.basis.Strength;
-import java.util.function.DoubleUnaryOperator;
+import java.util.function.DoubleBinaryOperator;
 
-/** A guideline as an embedder might write it: nothing but a name and a margin on the diameter. */
-record OwnMargin(String name, DoubleUnaryOperator ofDiameter) implements Consideration {
+/** A guideline as an embedder might write it: nothing but a name and a margin. */
+record OwnMargin(String name, DoubleBinaryOperator ofBody) implements Consideration {
   @Override
   public Strength strength() {
     return Strength.GUIDELINE;
@@ -20,6 +20,6 @@ record OwnMargin(String name, DoubleUnaryOperator ofDiameter) implements Conside
 
   @Override
   public double margin(double length, double diameter) {
-    return ofDiameter.applyAsDouble(diameter);
+    return ofBody.applyAsDouble(length, diameter);
   }
 }

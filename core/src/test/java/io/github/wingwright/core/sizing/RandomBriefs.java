@@ -153,7 +153,7 @@ final class RandomBriefs {
         m ->
             BuildSpace.fitsInto(
                 Length.metres(bed * m), Length.metres(0.8 * bed * m), Length.metres(bed * m), 1, Length.ZERO),
-        m -> new OwnMargin("a hand goes around it", diameter -> 1 - Math.PI * diameter / (hand * m)));
+        m -> new OwnMargin("a hand goes around it", (length, diameter) -> 1 - Math.PI * diameter / (hand * m)));
   }
 
   /** The worst margin of all that binds. */
