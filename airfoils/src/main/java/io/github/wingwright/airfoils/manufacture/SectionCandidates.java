@@ -7,9 +7,11 @@ import io.github.wingwright.airfoils.viscous.ComputedPolar;
 import io.github.wingwright.airfoils.viscous.ViscousMethod;
 import io.github.wingwright.core.ConvergenceException;
 import io.github.wingwright.core.basis.Interval;
+import io.github.wingwright.core.numerics.Parallel;
 import io.github.wingwright.core.quantity.Density;
 import io.github.wingwright.core.quantity.Length;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -61,8 +63,8 @@ public final class SectionCandidates {
       throw new IllegalArgumentException("Reynolds number must be from 10⁴ to 5·10⁶, was " + reynolds);
     }
     // Each section by itself: on several threads, with the same result as on one.
-    List<Optional<SectionCandidate>> found =
-        sections.parallelStream().map(section -> candidate(section, chord, wall, material, reynolds)).toList();
+    List<Optional<SectionCandidate>> found = new ArrayList<>(Collections.nCopies(sections.size(), Optional.empty()));
+    Parallel.each(sections.size(), i -> found.set(i, candidate(sections.get(i), chord, wall, material, reynolds)));
     List<String> unsolved = new ArrayList<>();
     for (int i = 0; i < found.size(); i++) {
       if (found.get(i).isEmpty()) {

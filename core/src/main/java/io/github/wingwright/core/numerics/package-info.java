@@ -18,6 +18,8 @@
  *       <td>{@code Quadrature.integrate(Math::sin, 0, Math.PI, tolerance)} is 2</td></tr>
  *   <tr><td>{@link io.github.wingwright.core.numerics.TriangularFactors}</td><td>many equations, solved for many right sides</td>
  *       <td>{@code new TriangularFactors(matrix, 1e-14).solve(right)}</td></tr>
+ *   <tr><td>{@link io.github.wingwright.core.numerics.Parallel}</td><td>works on all cores that fail in their own words</td>
+ *       <td>{@code Parallel.each(rows, row -> fly(row))}</td></tr>
  *   <tr><td>{@link io.github.wingwright.core.ConvergenceException}</td><td>a method that did not converge</td>
  *       <td>"no root after 100 evaluations: …"</td></tr>
  * </table>

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package io.github.wingwright.core.performance;
 
+import io.github.wingwright.core.numerics.Parallel;
 import io.github.wingwright.core.quantity.Door;
 import java.util.Arrays;
 import java.util.List;
@@ -8,7 +9,6 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.function.DoubleFunction;
 import java.util.function.DoubleUnaryOperator;
-import java.util.stream.IntStream;
 
 /**
  * What a glider does over throw speed and setting: one flight for each pair.
@@ -74,7 +74,7 @@ public final class RangeMap {
     double[] x = rising(speeds, "launch speeds");
     double[] y = rising(settings, "settings");
     double[][][] values = new double[count][y.length][x.length];
-    IntStream.range(0, y.length).parallel().forEach(row -> {
+    Parallel.each(y.length, row -> {
       Row flight = flights.apply(y[row]);
       double[] all = new double[count];
       for (int i = 0; i < x.length; i++) {

@@ -335,6 +335,7 @@ public final class PitchFlight implements FlightModel {
    * @return the map
    */
   public RangeMap map(GlideGoal goal, double[] speeds, double[] decalages, double angle, double height) {
+    Objects.requireNonNull(goal, "goal");
     return RangeMap.of(speeds, decalages, setting -> {
       PitchFlight row = withDecalage(Angle.radians(setting));
       return speed -> row.value(goal, speed, angle, height);
